@@ -1,0 +1,44 @@
+using LowVoltage.Calc.Quantities;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Conductors;
+
+/// <summary>An insulated wire: a conductor in an insulation of a given wall thickness.</summary>
+public sealed class Wire
+{
+    private Wire(Conductor conductor, InsulationMaterial insulation, double wallMillimeters)
+    {
+        Conductor = conductor;
+        Insulation = insulation;
+        WallMillimeters = wallMillimeters;
+    }
+
+    /// <summary>The conductor.</summary>
+    public Conductor Conductor { get; }
+
+    /// <summary>The insulation.</summary>
+    public InsulationMaterial Insulation { get; }
+
+    /// <summary>Thickness of the insulation.</summary>
+    public Length Wall => Length.FromMillimeters(WallMillimeters);
+
+    /// <summary>Diameter over the insulation.</summary>
+    public Length OuterDiameter => Length.FromMillimeters(OuterDiameterMillimeters);
+
+    internal double WallMillimeters { get; }
+
+    internal double OuterDiameterMillimeters => Conductor.DiameterMillimeters + (2 * WallMillimeters);
+
+    /// <summary>An insulated wire with a stated wall.</summary>
+    /// <param name="conductor">The conductor.</param>
+    /// <param name="insulation">The insulation.</param>
+    /// <param name="wall">Wall thickness; zero for a bare wire.</param>
+    public static Wire Create(Conductor conductor, InsulationMaterial insulation, Length wall) =>
+        new(
+            conductor ?? throw new ArgumentNullException(nameof(conductor)),
+            insulation ?? throw new ArgumentNullException(nameof(insulation)),
+            Accept.MetersOrZero(wall, nameof(wall)) * 1000);
+
+    /// <inheritdoc/>
+    public override string ToString() => $"{Conductor}, {Insulation}";
+}

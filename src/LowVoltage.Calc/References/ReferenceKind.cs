@@ -1,0 +1,23 @@
+namespace LowVoltage.Calc.References;
+
+/// <summary>What sort of authority stands behind a published value.</summary>
+public enum ReferenceKind
+{
+    /// <summary>A law or regulation.</summary>
+    Law,
+
+    /// <summary>A technical standard.</summary>
+    Standard,
+
+    /// <summary>A handbook, advisory circular, textbook or manual.</summary>
+    Handbook,
+
+    /// <summary>A paper in a journal or the proceedings of a conference.</summary>
+    Paper,
+
+    /// <summary>Common practice of the trade; no published source.</summary>
+    CommonPractice,
+
+    /// <summary>A recollection of the document named; not read again. Confirm it in the document before relying on it.</summary>
+    FromMemory,
+}
