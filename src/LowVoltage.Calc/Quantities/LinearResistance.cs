@@ -24,16 +24,19 @@ public readonly struct LinearResistance : IEquatable<LinearResistance>, ICompara
     public double OhmsPerThousandFeet => OhmsPerMeter * MetersPerThousandFeet;
 
     /// <summary>A resistance per length from ohms per metre.</summary>
+    /// <param name="value">The value in Ω/m.</param>
     /// <exception cref="ArgumentOutOfRangeException">The value is negative, not finite or above 1e9 Ω/m.</exception>
     public static LinearResistance FromOhmsPerMeter(double value) =>
         new(Accept.NotNegative(value, Accept.MostOhms, "Ω/m", nameof(value)));
 
     /// <summary>A resistance per length from ohms per kilometre (milliohms per metre).</summary>
+    /// <param name="value">The value in Ω/km.</param>
     /// <exception cref="ArgumentOutOfRangeException">The value is negative, not finite or above 1e12 Ω/km.</exception>
     public static LinearResistance FromOhmsPerKilometer(double value) =>
         new(Accept.NotNegative(value, Accept.MostOhms * 1000, "Ω/km", nameof(value)) / 1000);
 
     /// <summary>A resistance per length from ohms per 1000 ft.</summary>
+    /// <param name="value">The value in Ω/1000 ft.</param>
     /// <exception cref="ArgumentOutOfRangeException">The value is negative, not finite or above 3.048e11 Ω/1000 ft.</exception>
     public static LinearResistance FromOhmsPerThousandFeet(double value) =>
         new(Accept.NotNegative(value, Accept.MostOhms * MetersPerThousandFeet, "Ω/1000 ft", nameof(value)) / MetersPerThousandFeet);
