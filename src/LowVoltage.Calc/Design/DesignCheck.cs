@@ -1,0 +1,119 @@
+using LowVoltage.Calc.References;
+
+namespace LowVoltage.Calc.Design;
+
+/// <summary>One check of a design: what was found, what is allowed, by how much it passes or fails, and on whose authority.</summary>
+/// <remarks>Values and limits are plain numbers because each kind has its own unit; <see cref="Unit"/> names it.</remarks>
+public readonly struct DesignCheck : IEquatable<DesignCheck>
+{
+    internal DesignCheck(CheckKind kind, double value, double limit, Reference reference, string note = "")
+        : this(kind, value, limit, Passes(kind, value, limit) ? CheckOutcome.Pass : CheckOutcome.Fail, reference, note)
+    {
+    }
+
+    private DesignCheck(CheckKind kind, double value, double limit, CheckOutcome outcome, Reference reference, string note)
+    {
+        Kind = kind;
+        Value = value;
+        Limit = limit;
+        Outcome = outcome;
+        Reference = reference;
+        Note = note;
+    }
+
+    /// <summary>What was asked.</summary>
+    public CheckKind Kind { get; }
+
+    /// <summary>Pass, fail, or open.</summary>
+    public CheckOutcome Outcome { get; }
+
+    /// <summary>What the circuit has, in <see cref="Unit"/>.</summary>
+    public double Value { get; }
+
+    /// <summary>What is allowed, in <see cref="Unit"/>; zero when the check is open.</summary>
+    public double Limit { get; }
+
+    /// <summary>Whose rule the limit is.</summary>
+    public Reference Reference { get; }
+
+    /// <summary>How the value or limit came about, or what is missing; may be empty.</summary>
+    public string Note { get; }
+
+    /// <summary>The unit of value and limit.</summary>
+    public string Unit => Kind switch
+    {
+        CheckKind.PowerDelivery or CheckKind.VoltageDrop or CheckKind.LoadVoltage or CheckKind.FuseVoltage => "V",
+        CheckKind.MechanicalMinimum => "mm²",
+        CheckKind.ConductorTemperature or CheckKind.ShortCircuitTemperature => "°C",
+        CheckKind.InrushHeld or CheckKind.FaultOpensFuse => "s",
+        CheckKind.FuseDistance => "m",
+        _ => "A",
+    };
+
+    /// <summary>Whether the limit is the least allowed; otherwise it is the most allowed.</summary>
+    public bool LimitIsLeast => IsLeast(Kind);
+
+    /// <summary>Share of the limit that is left: 0.25 means a quarter to spare, negative means beyond the limit; zero when the check is open.</summary>
+    public double Margin =>
+        Outcome == CheckOutcome.Open || Limit == 0 ? 0 : (LimitIsLeast ? Value - Limit : Limit - Value) / Math.Abs(Limit);
+
+    /// <summary>The check's name in plain words: <c>voltage drop</c>.</summary>
+    public string Name => NameOf(Kind);
+
+    /// <inheritdoc/>
+    public bool Equals(DesignCheck other) =>
+        Kind == other.Kind && Outcome == other.Outcome && Value.Equals(other.Value) && Limit.Equals(other.Limit)
+        && Equals(Reference, other.Reference) && Note == other.Note;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => obj is DesignCheck other && Equals(other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (Kind, Value, Limit).GetHashCode();
+
+    /// <summary>Whether two checks are the same.</summary>
+    public static bool operator ==(DesignCheck left, DesignCheck right) => left.Equals(right);
+
+    /// <summary>Whether two checks differ.</summary>
+    public static bool operator !=(DesignCheck left, DesignCheck right) => !left.Equals(right);
+
+    /// <summary>The check in one line: <c>voltage drop 0.29 V, at most 0.36 V: pass</c>.</summary>
+    public override string ToString()
+    {
+        if (Outcome == CheckOutcome.Open)
+        {
+            return $"{Name}: open, {Note}";
+        }
+
+        string bound = LimitIsLeast ? "at least" : "at most";
+        return $"{Name} {Short(Value)} {Unit}, {bound} {Short(Limit)} {Unit}: {(Outcome == CheckOutcome.Pass ? "pass" : "fail")}";
+    }
+
+    internal static DesignCheck Open(CheckKind kind, double value, Reference reference, string missing) =>
+        new(kind, value, 0, CheckOutcome.Open, reference, missing);
+
+    internal static string NameOf(CheckKind kind) => kind switch
+    {
+        CheckKind.PowerDelivery => "power delivery",
+        CheckKind.MechanicalMinimum => "mechanical minimum",
+        CheckKind.VoltageDrop => "voltage drop",
+        CheckKind.LoadVoltage => "voltage at the load",
+        CheckKind.ContinuousCurrent => "continuous current",
+        CheckKind.ConductorTemperature => "conductor temperature",
+        CheckKind.FuseCarriesLoad => "fuse carries the load",
+        CheckKind.FuseProtectsWire => "fuse protects the wire",
+        CheckKind.FuseVoltage => "fuse voltage rating",
+        CheckKind.BreakingCapacity => "breaking capacity",
+        CheckKind.InrushHeld => "fuse holds at start",
+        CheckKind.FaultOpensFuse => "fault at the far end opens the fuse",
+        CheckKind.ShortCircuitTemperature => "short-circuit temperature",
+        _ => "distance of the fuse from the source",
+    };
+
+    internal static bool Passes(CheckKind kind, double value, double limit) => IsLeast(kind) ? value >= limit : value <= limit;
+
+    private static bool IsLeast(CheckKind kind) =>
+        kind is CheckKind.MechanicalMinimum or CheckKind.LoadVoltage or CheckKind.FuseCarriesLoad or CheckKind.FuseVoltage or CheckKind.PowerDelivery;
+
+    private static string Short(double value) => value.ToString("G4", System.Globalization.CultureInfo.InvariantCulture);
+}
