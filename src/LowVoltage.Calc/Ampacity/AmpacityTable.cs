@@ -1,0 +1,189 @@
+using System.Diagnostics.CodeAnalysis;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.References;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Ampacity;
+
+/// <summary>A published table of allowed continuous currents by conductor size and insulation temperature rating.</summary>
+/// <remarks>
+/// <para>A size that is not in the table is refused; sizes are never interpolated. Between two insulation columns the lower one
+/// is used, which is the safer, and the result says so. Below the lowest and above the highest column the table has no answer:
+/// <see cref="TryColumnAtMost(Temperature, out Temperature)"/> tells which column a better insulation may safely be read from.</para>
+/// <para>Immutable and thread-safe.</para>
+/// </remarks>
+public sealed class AmpacityTable
+{
+    private readonly double[] columns;
+    private readonly double[] sizes;
+    private readonly double[] amperes;
+    private readonly DeratingKind[] settled;
+    private readonly SizeSystem[] systems;
+
+    /// <param name="systems">The systems whose sizes the rows name; the first one is used for text.</param>
+    /// <param name="columns">Insulation ratings, °C, ascending.</param>
+    /// <param name="rows">One row a size: the size key (AWG number or nominal mm²), then a current per column; NaN where the source has none.</param>
+    /// <param name="settled">Kinds of factor that must not be applied to these numbers.</param>
+    internal AmpacityTable(SizeSystem[] systems, double[] columns, double[][] rows, params DeratingKind[] settled)
+    {
+        this.systems = systems;
+        this.columns = columns;
+        this.settled = settled;
+        sizes = [.. rows.Select(row => row[0])];
+        amperes = [.. rows.SelectMany(row => row.Skip(1))];
+    }
+
+    /// <summary>What the table is called.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Where the numbers come from.</summary>
+    public required Reference Reference { get; init; }
+
+    /// <summary>The family of rules that the table belongs to.</summary>
+    public RuleSet RuleSet { get; internal init; }
+
+    /// <summary>The ambient temperature that the numbers hold for.</summary>
+    public Temperature BaseAmbient => Temperature.FromDegreesCelsius(BaseAmbientCelsius);
+
+    /// <summary>What the numbers already contain: ambient, number of conductors, altitude, way of laying.</summary>
+    public string Conditions { get; internal init; } = "";
+
+    /// <summary>Traps and limits that a careful user must know. May be empty.</summary>
+    public string Notes { get; internal init; } = "";
+
+    /// <summary>Kinds of factor that must not be applied to this table, because its numbers contain the effect or hold for one fixed condition only.</summary>
+    public IReadOnlyList<DeratingKind> SettledFactors => [.. settled];
+
+    /// <summary>The insulation ratings that have a column, ascending.</summary>
+    public IReadOnlyList<Temperature> InsulationRatings => [.. columns.Select(celsius => Temperature.FromDegreesCelsius(celsius))];
+
+    /// <summary>What the table covers, in words: sizes and insulation ratings.</summary>
+    public string Covers =>
+        $"{string.Join(", ", sizes.Select(SizeText))} at insulation ratings of {string.Join(", ", columns.Select(Accept.Text))} °C"
+        + (Array.Exists(amperes, double.IsNaN) ? " (some cells are blank)" : "");
+
+    internal double BaseAmbientCelsius { get; init; }
+
+    internal ReadOnlySpan<double> SizeKeys => sizes;
+
+    internal ReadOnlySpan<double> Columns => columns;
+
+    /// <summary>The allowed current of a gauge size.</summary>
+    /// <param name="size">The size.</param>
+    /// <param name="insulationRating">Continuous temperature rating of the insulation.</param>
+    /// <param name="rating">The rating; null when the table does not cover the question.</param>
+    /// <returns>Whether the table covers this size and insulation rating.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is one that no insulation has (absolute zero or colder, above 10 000 °C).</exception>
+    public bool TryRating(AwgSize size, Temperature insulationRating, [NotNullWhen(true)] out TableRating? rating) =>
+        TryRating(SizeSystem.AmericanWireGauge, size.Number, Accept.Celsius(insulationRating, nameof(insulationRating)), out rating);
+
+    /// <summary>The allowed current of a metric size.</summary>
+    /// <param name="size">The nominal size.</param>
+    /// <param name="insulationRating">Continuous temperature rating of the insulation.</param>
+    /// <param name="rating">The rating; null when the table does not cover the question.</param>
+    /// <returns>Whether the table covers this size and insulation rating.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is one that no insulation has (absolute zero or colder, above 10 000 °C).</exception>
+    public bool TryRating(MetricSize size, Temperature insulationRating, [NotNullWhen(true)] out TableRating? rating) =>
+        TryRating(SizeSystem.Iec60228, size.SquareMillimeters, Accept.Celsius(insulationRating, nameof(insulationRating)), out rating);
+
+    /// <summary>The allowed current of a gauge size.</summary>
+    /// <param name="size">The size.</param>
+    /// <param name="insulationRating">Continuous temperature rating of the insulation.</param>
+    /// <returns>The rating and the column it was read from.</returns>
+    /// <exception cref="OutsidePublishedRangeException">The table does not cover this size or insulation rating.</exception>
+    public TableRating Rating(AwgSize size, Temperature insulationRating) =>
+        TryRating(size, insulationRating, out TableRating? rating) ? rating : throw Outside(size.ToString(), insulationRating);
+
+    /// <summary>The allowed current of a metric size.</summary>
+    /// <param name="size">The nominal size.</param>
+    /// <param name="insulationRating">Continuous temperature rating of the insulation.</param>
+    /// <returns>The rating and the column it was read from.</returns>
+    /// <exception cref="OutsidePublishedRangeException">The table does not cover this size or insulation rating.</exception>
+    public TableRating Rating(MetricSize size, Temperature insulationRating) =>
+        TryRating(size, insulationRating, out TableRating? rating) ? rating : throw Outside(size.ToString(), insulationRating);
+
+    /// <summary>The highest column that an insulation may safely be read from: its own rating or the next lower one.</summary>
+    /// <param name="insulationRating">Continuous temperature rating of the insulation; it may be above the highest column.</param>
+    /// <param name="column">The column to ask for; zero when there is none.</param>
+    /// <returns>False when the insulation is rated below the lowest column.</returns>
+    public bool TryColumnAtMost(Temperature insulationRating, out Temperature column)
+    {
+        bool found = TryColumnAtMost(Accept.Celsius(insulationRating, nameof(insulationRating)), out double celsius);
+        column = found ? Temperature.FromDegreesCelsius(celsius) : default;
+        return found;
+    }
+
+    /// <summary>Whether a factor of this kind must not be applied to these numbers.</summary>
+    /// <param name="kind">The kind of factor; kinds that describe the same effect count as one.</param>
+    /// <returns>True when the table settles the effect itself.</returns>
+    public bool Settles(DeratingKind kind)
+    {
+        DeratingKind effect = DeratingEffect.Of(kind);
+        return Array.Exists(settled, own => DeratingEffect.Of(own) == effect);
+    }
+
+    /// <summary>Whether the rows of this table name sizes of a system.</summary>
+    internal bool Accepts(SizeSystem system) => Array.IndexOf(systems, system) >= 0;
+
+    internal bool TryColumnAtMost(double insulationCelsius, out double columnCelsius)
+    {
+        int index = ColumnAtMost(insulationCelsius);
+        columnCelsius = index < 0 ? 0 : columns[index];
+        return index >= 0;
+    }
+
+    /// <summary>The lookup itself: no allocation, no exception. The key is an AWG number (−3 for 4/0) or nominal mm²; temperatures in °C.</summary>
+    internal bool TryAmperes(SizeSystem system, double sizeKey, double insulationCelsius, out double current, out double columnCelsius)
+    {
+        current = 0;
+        columnCelsius = 0;
+        int row = Array.IndexOf(sizes, sizeKey);
+        int column = ColumnAtMost(insulationCelsius);
+        if (row < 0 || column < 0 || insulationCelsius > columns[columns.Length - 1] || !Accepts(system))
+        {
+            return false;
+        }
+
+        double cell = amperes[(row * columns.Length) + column];
+        if (double.IsNaN(cell))
+        {
+            return false;
+        }
+
+        current = cell;
+        columnCelsius = columns[column];
+        return true;
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+
+    private int ColumnAtMost(double celsius)
+    {
+        int index = columns.Length - 1;
+        while (index >= 0 && columns[index] > celsius)
+        {
+            index--;
+        }
+
+        return index;
+    }
+
+    private bool TryRating(SizeSystem system, double sizeKey, double celsius, out TableRating? rating)
+    {
+        rating = TryAmperes(system, sizeKey, celsius, out double current, out double column)
+            ? new TableRating(this, SizeText(sizeKey), current, celsius, column)
+            : null;
+        return rating is not null;
+    }
+
+    private OutsidePublishedRangeException Outside(string size, Temperature insulationRating) =>
+        OutsidePublishedRangeException.For(
+            nameof(size), $"{size} at {Accept.Text(Accept.Celsius(insulationRating, nameof(insulationRating)))} °C", Name, Covers);
+
+    private string SizeText(double key) =>
+        systems[0] is SizeSystem.AmericanWireGauge or SizeSystem.AircraftWire
+            ? AwgSize.FromNumber((int)key).ToString()
+            : Accept.Text(key) + " mm²";
+}

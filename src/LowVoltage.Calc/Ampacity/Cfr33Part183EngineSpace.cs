@@ -1,0 +1,64 @@
+using System.Diagnostics.CodeAnalysis;
+using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.References;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Ampacity;
+
+/// <summary>33 CFR 183.425 Table 5, note 1: the factor for a conductor in an engine space, taken as 50 °C.</summary>
+/// <remarks>
+/// Applies at any voltage. Between two insulation ratings the lower one is used, as in the table. The printed factors follow √((T − 50)/(T − 30)) except at 105 °C
+/// (0.85 printed, 0.856 by the law) and at 200 °C (1.00 printed, 0.94 by the law: the less safe of the two, but it is what the regulation says).
+/// </remarks>
+public static class Cfr33Part183EngineSpace
+{
+    private const string Name = "33 CFR 183.425 Table 5 note 1";
+    private static readonly double[] Ratings = [60, 75, 80, 90, 105, 125, 200];
+    private static readonly double[] Factors = [0.58, 0.75, 0.78, 0.82, 0.85, 0.89, 1.00];
+
+    /// <summary>Where the numbers come from.</summary>
+    public static Reference Reference { get; } = new()
+    {
+        Title = "33 CFR 183.425", Edition = "Code of Federal Regulations", Locator = "Table 5, note 1", Kind = ReferenceKind.FromMemory,
+        Note = "The value at 105 °C was read in a page repeating the Coast Guard's commentary; the others are from memory.",
+    };
+
+    /// <summary>The ambient that the law assumes in an engine space: 50 °C.</summary>
+    public static Temperature Ambient => Temperature.FromDegreesCelsius(50);
+
+    /// <summary>The factor for an insulation rating.</summary>
+    /// <param name="insulationRating">Insulation rating, 60 °C to 200 °C.</param>
+    /// <param name="factor">The factor; null outside the note.</param>
+    /// <returns>Whether the note covers the rating.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is absolute zero or colder, or above 10 000 °C.</exception>
+    public static bool TryFactor(Temperature insulationRating, [NotNullWhen(true)] out DeratingFactor? factor)
+    {
+        factor = TryValue(Accept.Celsius(insulationRating, nameof(insulationRating)), out double value, out double column)
+            ? new DeratingFactor(value, DeratingKind.EngineSpace, RuleSet.Cfr33Part183, Reference)
+            {
+                BaseAmbientCelsius = 30,
+                InsulationCelsius = column,
+                Condition = $"engine space at 50 °C, insulation of {Accept.Text(column)} °C",
+            }
+            : null;
+        return factor is not null;
+    }
+
+    /// <summary>The factor for an insulation rating.</summary>
+    /// <param name="insulationRating">Insulation rating, 60 °C to 200 °C.</param>
+    /// <returns>The factor.</returns>
+    /// <exception cref="OutsidePublishedRangeException">The note does not cover the rating.</exception>
+    public static DeratingFactor Factor(Temperature insulationRating) => TryFactor(insulationRating, out DeratingFactor? factor)
+        ? factor
+        : throw OutsidePublishedRangeException.For(
+            nameof(insulationRating), Accept.Text(insulationRating.DegreesCelsius) + " °C", Name, "insulation ratings from 60 °C to 200 °C");
+
+    internal static bool TryValue(double insulationCelsius, out double value, out double columnCelsius)
+    {
+        int index = Steps.AtMost(Ratings, insulationCelsius);
+        bool found = index >= 0 && insulationCelsius <= Ratings[Ratings.Length - 1];
+        value = found ? Factors[index] : 0;
+        columnCelsius = found ? Ratings[index] : 0;
+        return found;
+    }
+}
