@@ -1,0 +1,111 @@
+namespace LowVoltage.Calc.Circuits;
+
+internal sealed class CombinedLoad : Load
+{
+    private readonly Load[] parts;
+
+    internal CombinedLoad(Load[] loads)
+        : base(Describe(loads)) => parts = [.. loads];
+
+    internal override double? MinimumVolts
+    {
+        get
+        {
+            double? most = base.MinimumVolts;
+            foreach (Load part in parts)
+            {
+                most = part.MinimumVolts is { } volts && !(most >= volts) ? volts : most;
+            }
+
+            return most;
+        }
+    }
+
+    internal override LoadLaw LawAt(LoadState state)
+    {
+        LoadLaw law = new(0, 0, 0, true);
+        foreach (Load part in parts)
+        {
+            law = law.Plus(part.LawAt(state));
+        }
+
+        return law;
+    }
+
+    internal override string? RemarkAt(double volts, LoadState state)
+    {
+        foreach (Load part in parts)
+        {
+            if (part.RemarkAt(volts, state) is { } remark)
+            {
+                return remark;
+            }
+        }
+
+        return null;
+    }
+
+    internal override void AddInrush(double volts, double ohms, List<Inrush> surges)
+    {
+        foreach (Load part in parts)
+        {
+            part.AddInrush(volts, ohms, surges);
+        }
+    }
+
+    private protected override double AmperesCore(double volts, LoadState state)
+    {
+        double sum = 0;
+        foreach (Load part in parts)
+        {
+            sum += part.AmperesAt(volts, state);
+        }
+
+        return sum;
+    }
+
+    // The r.m.s. of a sum is at most the sum of the r.m.s. values, whatever the loads' timing: the safe reading.
+    private protected override double HeatingCore(double volts, LoadState state)
+    {
+        double sum = 0;
+        foreach (Load part in parts)
+        {
+            sum += part.HeatingAmperesAt(volts, state);
+        }
+
+        return sum;
+    }
+
+    private protected override double HeatFactorCore(LoadState state)
+    {
+        double factor = double.NaN;
+        foreach (Load part in parts)
+        {
+            double own = part is CapacitorInput ? factor : part.HeatFactor(state);
+            if (!double.IsNaN(factor) && own != factor)
+            {
+                return double.NaN;
+            }
+
+            factor = own;
+        }
+
+        return factor;
+    }
+
+    private static string Describe(Load[] loads)
+    {
+        _ = loads ?? throw new ArgumentNullException(nameof(loads));
+        if (loads.Length == 0)
+        {
+            throw new ArgumentException("At least one load is needed.", nameof(loads));
+        }
+
+        foreach (Load load in loads)
+        {
+            _ = load ?? throw new ArgumentNullException(nameof(loads));
+        }
+
+        return string.Join(" + ", loads.Select(load => load.Name));
+    }
+}

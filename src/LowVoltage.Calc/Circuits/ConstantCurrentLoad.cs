@@ -1,0 +1,8 @@
+namespace LowVoltage.Calc.Circuits;
+
+internal sealed class ConstantCurrentLoad(double amperes) : Load("constant current")
+{
+    internal override LoadLaw LawAt(LoadState state) => new(0, amperes, 0, true);
+
+    private protected override double AmperesCore(double volts, LoadState state) => amperes;
+}

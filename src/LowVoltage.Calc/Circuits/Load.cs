@@ -1,0 +1,184 @@
+using LowVoltage.Calc.Quantities;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Circuits;
+
+/// <summary>What a circuit feeds: how much current it draws at which voltage, and how little voltage it works on.</summary>
+/// <remarks>
+/// Made by the factories here. Immutable and thread-safe. A minimum voltage is judged at the load, whatever the drop in per cent.
+/// </remarks>
+public abstract class Load
+{
+    private double dutyFraction = 1;
+    private double? minimumVolts;
+
+    private protected Load(string name) => Name = name;
+
+    /// <summary>What kind of load it is: <c>constant power</c>.</summary>
+    public string Name { get; }
+
+    /// <summary>The least voltage at which the load works; <c>null</c> when it has none of its own.</summary>
+    public ElectricPotential? MinimumVoltage => MinimumVolts is { } volts ? ElectricPotential.FromVolts(volts) : null;
+
+    /// <summary>The duty cycle; 1 when the load is on all the time.</summary>
+    public DutyCycle DutyCycle => DutyCycle.FromFraction(dutyFraction);
+
+    internal virtual double? MinimumVolts => minimumVolts;
+
+    /// <summary>A resistance, such as a heater: I = U/R.</summary>
+    /// <param name="resistance">Resistance R while it runs, positive.</param>
+    /// <returns>The load.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The resistance is not positive or is absurdly large.</exception>
+    public static Load Resistance(ElectricResistance resistance) => new ResistiveLoad(Accept.Ohms(resistance, nameof(resistance)));
+
+    /// <summary>A load that draws the same current at any voltage, such as a linear regulator.</summary>
+    /// <param name="current">Current I, positive.</param>
+    /// <returns>The load.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The current is not positive or is absurdly large.</exception>
+    public static Load ConstantCurrent(ElectricCurrent current) => new ConstantCurrentLoad(Accept.Amperes(current, nameof(current)));
+
+    /// <summary>A load that draws the same power at any voltage, such as a switching converter: I = P/(η·U).</summary>
+    /// <param name="power">Power P that the converter gives (or takes, with an efficiency of 1), positive.</param>
+    /// <param name="efficiency">Efficiency η, above 0 to 1.</param>
+    /// <param name="minimumVoltage">The least voltage at which it works; <c>null</c> for none.</param>
+    /// <returns>The load.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <remarks>
+    /// <para>Behind a resistance R such a load has two operating points, I = [V ∓ √(V² − 4RP)]/(2R), or none. The one with the higher voltage is
+    /// stable and is the one that every result here gives. The other, with the larger current, is unstable: any disturbance moves the
+    /// circuit away from it, towards the stable one or to collapse.</para>
+    /// </remarks>
+    public static Load ConstantPower(Power power, double efficiency = 1, ElectricPotential? minimumVoltage = null)
+    {
+        double watts = Accept.Watts(power, nameof(power)) / Accept.Positive(efficiency, 1, "", nameof(efficiency));
+        Load load = new ConstantPowerLoad(watts);
+        return minimumVoltage is { } least ? load.WithMinimumVoltage(least) : load;
+    }
+
+    /// <summary>An incandescent lamp: I = I0·(U/U0)^0.55, and a cold filament at switching on.</summary>
+    /// <param name="rated">Power at the rated voltage, positive.</param>
+    /// <param name="ratedVoltage">Rated voltage U0, positive.</param>
+    /// <param name="coldResistanceRatio">Hot resistance over cold resistance, 1 to 25.</param>
+    /// <returns>The load.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <remarks>
+    /// <para>The exponent holds within 10 % of the rated voltage; a result outside that says so. The
+    /// sources are at
+    /// <see cref="LampLoad"/>.</para>
+    /// </remarks>
+    public static LampLoad Lamp(Power rated, ElectricPotential ratedVoltage, double coldResistanceRatio = LampLoad.DefaultColdResistanceRatio) =>
+        new(Accept.Watts(rated, nameof(rated)), Accept.Volts(ratedVoltage, nameof(ratedVoltage)), Accept.Within(coldResistanceRatio, 1, 25, "", nameof(coldResistanceRatio)));
+
+    /// <summary>A motor whose three currents are taken as they are, whatever the voltage: the safe reading for drop and heat.</summary>
+    /// <param name="running">Current when it runs, positive.</param>
+    /// <param name="peak">Highest current while it starts, at least the running current.</param>
+    /// <param name="lockedRotor">Current while it is held still, at least the running current.</param>
+    /// <param name="startDuration">How long starting takes, positive.</param>
+    /// <returns>The load.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public static Load Motor(ElectricCurrent running, ElectricCurrent peak, ElectricCurrent lockedRotor, Duration startDuration) =>
+        MotorLoad.Create(running, peak, lockedRotor, startDuration, null);
+
+    /// <summary>A motor whose peak and locked-rotor currents belong to a voltage: at standstill its winding is a resistance, so both fall with the voltage.</summary>
+    /// <param name="running">Current when it runs, positive; taken as constant.</param>
+    /// <param name="peak">Highest current while it starts at the rated voltage, at least the running current.</param>
+    /// <param name="lockedRotor">Current while it is held still at the rated voltage, at least the running current.</param>
+    /// <param name="startDuration">How long starting takes, positive.</param>
+    /// <param name="ratedVoltage">Voltage at which the two currents were measured, positive.</param>
+    /// <returns>The load.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public static Load Motor(
+        ElectricCurrent running, ElectricCurrent peak, ElectricCurrent lockedRotor, Duration startDuration, ElectricPotential ratedVoltage) =>
+        MotorLoad.Create(running, peak, lockedRotor, startDuration, Accept.Volts(ratedVoltage, nameof(ratedVoltage)));
+
+    /// <summary>Several loads at the end of one path, all on at the same time and, in a peak, all at their peak.</summary>
+    /// <param name="loads">At least one.</param>
+    /// <returns>The load they make together. Its minimum voltage is the highest of theirs.</returns>
+    /// <exception cref="ArgumentNullException">The array or one of its elements is null.</exception>
+    /// <exception cref="ArgumentException">There is none.</exception>
+    public static Load Together(params Load[] loads) => new CombinedLoad(loads);
+
+    /// <summary>The same load, with a least voltage at which it works.</summary>
+    /// <param name="minimumVoltage">The voltage at the load, positive.</param>
+    /// <returns>A copy with that minimum.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive or is absurdly large.</exception>
+    public Load WithMinimumVoltage(ElectricPotential minimumVoltage)
+    {
+        Load copy = (Load)MemberwiseClone();
+        copy.minimumVolts = Accept.Volts(minimumVoltage, nameof(minimumVoltage));
+        return copy;
+    }
+
+    /// <summary>The same load, on for a share of the time: its r.m.s. current heats the conductor, its current while on makes the drop.</summary>
+    /// <param name="dutyCycle">The share; it replaces an earlier one.</param>
+    /// <returns>A copy with that duty cycle.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The duty cycle is the default one, which is none.</exception>
+    public Load WithDutyCycle(DutyCycle dutyCycle)
+    {
+        Load copy = (Load)MemberwiseClone();
+        copy.dutyFraction = Accept.Positive(dutyCycle.Fraction, 1, "", nameof(dutyCycle));
+        return copy;
+    }
+
+    /// <summary>The same load with a capacitor at its input, which charges through the resistance of the circuit at switching on.</summary>
+    /// <param name="capacitance">Input capacitance C, positive.</param>
+    /// <returns>A load whose <see cref="InrushFrom"/> tells of the capacitor too.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The capacitance is not positive or is absurdly large.</exception>
+    public Load WithInputCapacitor(ElectricCapacitance capacitance) =>
+        new CombinedLoad([this, new CapacitorInput(Accept.Positive(capacitance.Farads, 1e6, "F", nameof(capacitance)))]);
+
+    /// <summary>The current drawn at a voltage at the load's terminals.</summary>
+    /// <param name="voltage">Voltage U at the load, positive.</param>
+    /// <param name="state">What the load is doing.</param>
+    /// <returns>The current while the load is on.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive or is absurdly large, or the state is not one of the enumeration.</exception>
+    public ElectricCurrent CurrentAt(ElectricPotential voltage, LoadState state) =>
+        ElectricCurrent.FromAmperes(AmperesAt(Accept.Volts(voltage, nameof(voltage)), Check(state, nameof(state))));
+
+    /// <summary>The surges at switching on, one for each load that has any; empty when there is none.</summary>
+    /// <param name="openCircuit">Voltage of the source with no current, positive.</param>
+    /// <param name="series">All resistance between that voltage and the load, positive: without it a capacitor's surge has no limit.</param>
+    /// <returns>The surges, each as if it were alone on the path, which overstates them when there are several.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public IReadOnlyList<Inrush> InrushFrom(ElectricPotential openCircuit, ElectricResistance series)
+    {
+        List<Inrush> surges = [];
+        AddInrush(Accept.Volts(openCircuit, nameof(openCircuit)), Accept.Ohms(series, nameof(series)), surges);
+        return surges;
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+
+    /// <summary>Current in A at U volts; U may be 0. No allocation.</summary>
+    internal double AmperesAt(double volts, LoadState state) => AmperesCore(volts, state);
+
+    /// <summary>The r.m.s. current that heats the conductor, in A.</summary>
+    internal double HeatingAmperesAt(double volts, LoadState state) => HeatingCore(volts, state) * OwnHeatFactor(state);
+
+    /// <summary>r.m.s. over on-state current when that is one number for every voltage; else NaN.</summary>
+    internal double HeatFactor(LoadState state) => HeatFactorCore(state) * OwnHeatFactor(state);
+
+    internal abstract LoadLaw LawAt(LoadState state);
+
+    /// <summary>What a careful reader must know about the load at this voltage, or null.</summary>
+    internal virtual string? RemarkAt(double volts, LoadState state) => null;
+
+    private protected abstract double AmperesCore(double volts, LoadState state);
+
+    private protected virtual double HeatingCore(double volts, LoadState state) => AmperesCore(volts, state);
+
+    private protected virtual double HeatFactorCore(LoadState state) => 1;
+
+    internal virtual void AddInrush(double volts, double ohms, List<Inrush> surges)
+    {
+    }
+
+    internal static LoadState Check(LoadState state, string name) =>
+        state is LoadState.Running or LoadState.Peak or LoadState.LockedRotor
+            ? state
+            : throw new ArgumentOutOfRangeException(name, state, $"{name} must be Running, Peak or LockedRotor; it was {(int)state}.");
+
+    // A peak passes and a locked rotor stays: neither is thinned by the duty cycle of normal running.
+    private double OwnHeatFactor(LoadState state) => state == LoadState.Running ? Math.Sqrt(dutyFraction) : 1;
+}

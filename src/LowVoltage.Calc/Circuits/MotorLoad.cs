@@ -1,0 +1,59 @@
+using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.References;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Circuits;
+
+internal sealed class MotorLoad : Load
+{
+    private static readonly Reference Given = Reference.CommonPractice(
+        "the caller's peak current, held for the whole start: on the safe side, since it falls while the motor runs up");
+
+    private readonly double running;
+    private readonly double peak;
+    private readonly double locked;
+    private readonly double startSeconds;
+    private readonly double? ratedVolts;
+
+    private MotorLoad(double running, double peak, double locked, double startSeconds, double? ratedVolts)
+        : base("motor")
+    {
+        this.running = running;
+        this.peak = peak;
+        this.locked = locked;
+        this.startSeconds = startSeconds;
+        this.ratedVolts = ratedVolts;
+    }
+
+    internal static MotorLoad Create(
+        in ElectricCurrent running, in ElectricCurrent peak, in ElectricCurrent lockedRotor, in Duration startDuration, double? ratedVolts)
+    {
+        double run = Accept.Amperes(running, nameof(running));
+        return new MotorLoad(
+            run,
+            Accept.Within(Accept.Amperes(peak, nameof(peak)), run, Accept.MostAmperes, "A", nameof(peak)),
+            Accept.Within(Accept.Amperes(lockedRotor, nameof(lockedRotor)), run, Accept.MostAmperes, "A", nameof(lockedRotor)),
+            Accept.Seconds(startDuration, nameof(startDuration)),
+            ratedVolts);
+    }
+
+    internal override LoadLaw LawAt(LoadState state) =>
+        state != LoadState.Running && ratedVolts is { } volts
+            ? new LoadLaw(At(state) / volts, 0, 0, true)
+            : new LoadLaw(0, At(state), 0, true);
+
+    internal override void AddInrush(double volts, double ohms, List<Inrush> surges)
+    {
+        double amperes = ratedVolts is { } rated ? volts / (ohms + (rated / peak)) : Math.Min(peak, volts / ohms);
+        surges.Add(new Inrush(Name, amperes, startSeconds, InrushWave.Rectangular, Given));
+    }
+
+    private protected override double AmperesCore(double volts, LoadState state) => LawAt(state).AmperesAt(volts);
+
+    private double At(LoadState state) => state switch
+    {
+        LoadState.Peak => peak,
+        LoadState.LockedRotor => locked,
+        _ => running,
+    };
+}

@@ -1,0 +1,33 @@
+using UnitsNet;
+
+namespace LowVoltage.Calc.Circuits;
+
+/// <summary>Voltage, current, resistance and power of one resistance: four numbers of which any two give the others.</summary>
+/// <remarks>Made by <see cref="OhmsLaw"/>. Immutable.</remarks>
+public readonly struct OhmsLawPoint
+{
+    private readonly double volts;
+    private readonly double amperes;
+    private readonly double ohms;
+    private readonly double watts;
+
+    internal OhmsLawPoint(double volts, double amperes, double ohms, double watts)
+    {
+        this.volts = volts;
+        this.amperes = amperes;
+        this.ohms = ohms;
+        this.watts = watts;
+    }
+
+    /// <summary>Voltage across the resistance, V.</summary>
+    public ElectricPotential Voltage => ElectricPotential.FromVolts(volts);
+
+    /// <summary>Current through the resistance, I.</summary>
+    public ElectricCurrent Current => ElectricCurrent.FromAmperes(amperes);
+
+    /// <summary>The resistance, R.</summary>
+    public ElectricResistance Resistance => ElectricResistance.FromOhms(ohms);
+
+    /// <summary>Power turned into heat, P.</summary>
+    public Power Power => Power.FromWatts(watts);
+}

@@ -1,0 +1,8 @@
+namespace LowVoltage.Calc.Circuits;
+
+internal sealed class ResistiveLoad(double ohms) : Load("resistance")
+{
+    internal override LoadLaw LawAt(LoadState state) => new(1 / ohms, 0, 0, true);
+
+    private protected override double AmperesCore(double volts, LoadState state) => volts / ohms;
+}

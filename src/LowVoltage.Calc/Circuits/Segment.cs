@@ -1,0 +1,66 @@
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Quantities;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Circuits;
+
+/// <summary>A length of one conductor, or of several equal ones side by side, on the way out or on the way back.</summary>
+/// <remarks>Immutable. The length is that of this way only: nothing is doubled.</remarks>
+public sealed class Segment
+{
+    private Segment(Conductor conductor, double meters, int parallel, ConductorTemperature? temperature)
+    {
+        Conductor = conductor;
+        Meters = meters;
+        Parallel = parallel;
+        Temperature = temperature;
+    }
+
+    /// <summary>The conductor.</summary>
+    public Conductor Conductor { get; }
+
+    /// <summary>Its length.</summary>
+    public Length Length => Length.FromMeters(Meters);
+
+    /// <summary>How many of them share the current, each an equal part.</summary>
+    public int Parallel { get; }
+
+    /// <summary>How warm this segment is, where it differs from the rest of the circuit; else <c>null</c>.</summary>
+    public ConductorTemperature? Temperature { get; }
+
+    internal double Meters { get; }
+
+    /// <summary>A segment.</summary>
+    /// <param name="conductor">The conductor.</param>
+    /// <param name="length">Length of this way, positive.</param>
+    /// <param name="parallel">Equal conductors side by side, 1 to 1000.</param>
+    /// <returns>The segment.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The length or the number is outside its range.</exception>
+    public static Segment Create(Conductor conductor, Length length, int parallel = 1) => new(
+        conductor ?? throw new ArgumentNullException(nameof(conductor)),
+        Accept.Meters(length, nameof(length)),
+        Accept.Count(parallel, 1, 1000, nameof(parallel)),
+        null);
+
+    /// <summary>The same segment at a temperature of its own, such as a pigtail in an engine space.</summary>
+    /// <param name="temperature">How warm it is; a self-heating model counts the current of one of the parallel conductors.</param>
+    /// <returns>A copy with that temperature.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="temperature"/> is null.</exception>
+    public Segment WithTemperature(ConductorTemperature temperature) =>
+        new(Conductor, Meters, Parallel, temperature ?? throw new ArgumentNullException(nameof(temperature)));
+
+    /// <summary>Resistance of the segment at a conductor temperature.</summary>
+    /// <param name="temperature">Conductor temperature, −100 °C to 1000 °C.</param>
+    /// <returns>R′·L/n.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
+    public ElectricResistance ResistanceAt(Temperature temperature) =>
+        ElectricResistance.FromOhms(OhmsAt(ConductorTemperature.Celsius(temperature, nameof(temperature))));
+
+    /// <inheritdoc/>
+    public override string ToString() => Parallel == 1
+        ? $"{Accept.Text(Meters)} m of {Conductor.Name}"
+        : $"{Accept.Text(Meters)} m of {Parallel} × {Conductor.Name}";
+
+    internal double OhmsAt(double celsius) => Conductor.OhmsPerMeterAt(celsius) * Meters / Parallel;
+}

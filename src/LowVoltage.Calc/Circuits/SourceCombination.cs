@@ -1,0 +1,94 @@
+using LowVoltage.Calc.References;
+
+namespace LowVoltage.Calc.Circuits;
+
+internal static class SourceCombination
+{
+    private static readonly Reference Rules = new()
+    {
+        Title = "College Physics 2e", Locator = "section 21.2", Kind = ReferenceKind.Handbook, Note = "Sources in series and in parallel.",
+    };
+
+    internal static Source Series(Source[] sources)
+    {
+        Require(sources);
+        SourceNumbers sum = sources[0].Numbers;
+        foreach (Source source in sources.Skip(1))
+        {
+            SourceNumbers n = source.Numbers;
+            bool lower = n.LimitAmperes < sum.LimitAmperes;
+            sum = new SourceNumbers(
+                sum.MinimumVolts + n.MinimumVolts,
+                sum.NominalVolts + n.NominalVolts,
+                sum.MaximumVolts + n.MaximumVolts,
+                sum.LeastOhms + n.LeastOhms,
+                sum.NominalOhms + n.NominalOhms,
+                sum.GreatestOhms + n.GreatestOhms)
+            {
+                LimitAmperes = lower ? n.LimitAmperes : sum.LimitAmperes,
+                Action = lower ? n.Action : sum.Action,
+            };
+        }
+
+        return Join(sources, "series", sum);
+    }
+
+    internal static Source Parallel(Source[] sources)
+    {
+        Require(sources);
+        LimitAction action = sources[0].LimitAction;
+        double limit = 0;
+        foreach (Source source in sources)
+        {
+            if (source.Numbers.LeastOhms <= 0)
+            {
+                throw new ArgumentException($"A source in parallel needs an internal resistance of its own; {source} has none.", nameof(sources));
+            }
+
+            if (source.LimitAction != action)
+            {
+                throw new ArgumentException("Sources in parallel must all have the same kind of current limit, or none.", nameof(sources));
+            }
+
+            limit += source.Numbers.LimitAmperes;
+        }
+
+        (double minimum, double greatest) = At(sources, SupplyLevel.Minimum);
+        (double nominal, double middle) = At(sources, SupplyLevel.Nominal);
+        (double maximum, double least) = At(sources, SupplyLevel.Maximum);
+        return Join(sources, "parallel", new SourceNumbers(minimum, nominal, maximum, least, middle, greatest) { LimitAmperes = limit, Action = action });
+    }
+
+    private static (double Volts, double Ohms) At(Source[] sources, SupplyLevel level)
+    {
+        double siemens = 0, amperes = 0;
+        foreach (Source source in sources)
+        {
+            double ohms = source.Numbers.OhmsAt(level);
+            siemens += 1 / ohms;
+            amperes += source.Numbers.VoltsAt(level) / ohms;
+        }
+
+        return (amperes / siemens, 1 / siemens);
+    }
+
+    private static void Require(Source[] sources)
+    {
+        _ = sources ?? throw new ArgumentNullException(nameof(sources));
+        if (sources.Length == 0)
+        {
+            throw new ArgumentException("At least one source is needed.", nameof(sources));
+        }
+
+        foreach (Source source in sources)
+        {
+            _ = source ?? throw new ArgumentNullException(nameof(sources));
+        }
+    }
+
+    private static Source Join(Source[] sources, string how, in SourceNumbers numbers) => Source.Create(
+        $"{sources.Length} sources in {how}",
+        numbers,
+        sources.All(s => s.Reference.Equals(sources[0].Reference)) ? sources[0].Reference : Rules,
+        [.. sources.SelectMany(s => s.Assumptions).Distinct(StringComparer.Ordinal), $"The sources are in {how}; the links between them are not counted."]);
+}
