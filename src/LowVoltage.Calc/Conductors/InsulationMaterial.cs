@@ -10,6 +10,10 @@ public sealed class InsulationMaterial
 
     internal double ShortCircuitCelsius { get; init; }
 
+    internal double ThermalResistivityKelvinMetersPerWatt { get; init; }
+
+    internal double HeatCapacityJoulesPerCubicMeterKelvin { get; init; }
+
     /// <summary>Name of the insulation: <c>PVC (70 °C)</c>.</summary>
     public required string Name { get; init; }
 
@@ -31,6 +35,8 @@ public sealed class InsulationMaterial
         Name = "PVC (70 °C)",
         ContinuousCelsius = 70,
         ShortCircuitCelsius = 160,
+        ThermalResistivityKelvinMetersPerWatt = 5.0,
+        HeatCapacityJoulesPerCubicMeterKelvin = 1.7e6,
         Reference = new Reference { Title = "IEC 60364-5-52", Edition = "2009", Locator = "Table 52.1", Kind = ReferenceKind.Standard },
         ShortCircuitReference = new Reference { Title = "IEC 60364-5-54", Edition = "2011", Locator = "Table A.54.4", Kind = ReferenceKind.Standard },
     };
@@ -41,6 +47,8 @@ public sealed class InsulationMaterial
         Name = "XLPE (90 °C)",
         ContinuousCelsius = 90,
         ShortCircuitCelsius = 250,
+        ThermalResistivityKelvinMetersPerWatt = 3.5,
+        HeatCapacityJoulesPerCubicMeterKelvin = 2.4e6,
         Reference = new Reference { Title = "IEC 60364-5-52", Edition = "2009", Locator = "Table 52.1", Kind = ReferenceKind.Standard },
         ShortCircuitReference = new Reference { Title = "IEC 60364-5-54", Edition = "2011", Locator = "Table A.54.4", Kind = ReferenceKind.Standard },
     };

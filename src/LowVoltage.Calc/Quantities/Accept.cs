@@ -73,6 +73,14 @@ internal static class Accept
             : Refuse(name, celsius, "°C", $"above {Text(AbsoluteZeroCelsius)} °C (absolute zero) and at most {Text(MostCelsius)} °C");
     }
 
+    /// <summary>A temperature in °C within a range that a model states.</summary>
+    internal static double CelsiusWithin(in Temperature temperature, double least, double most, string name) =>
+        Within(Raw(temperature), least, most, "°C", name);
+
+    /// <summary>A length in m that may be negative, such as an altitude.</summary>
+    internal static double MetersWithin(in Length length, double least, double most, string name) =>
+        Within(Raw(length), least, most, "m", name);
+
     internal static double Positive(double value, double most, string unit, string name) =>
         value >= Least && value <= most
             ? value

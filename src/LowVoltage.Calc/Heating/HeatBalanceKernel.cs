@@ -1,0 +1,220 @@
+using LowVoltage.Calc.Conductors;
+
+namespace LowVoltage.Calc.Heating;
+
+/// <summary>The steady balance of one round wire (or bundle) on doubles. Temperatures in °C, lengths in m, heat in W/m.</summary>
+/// <remarks>
+/// Everything is written in the surface temperature u, because the conductor temperature follows from it without iteration:
+/// θ = u + W·q(u), with q the heat leaving and W the thermal resistance inside the surface. q is convex in u above the ambient, so
+/// each of the equations below has one root there and Newton's method from the right never misses it.
+/// </remarks>
+internal readonly struct HeatBalanceKernel
+{
+    /// <summary>The hottest conductor the model follows; the air properties end soon above.</summary>
+    internal const double MostConductorCelsius = 1500;
+
+    private const double StefanBoltzmann = 5.670374419e-8;
+    private const double ReferenceCelsius = 20;
+    private const int MostIterations = 100;
+
+    private readonly double ambient;
+    private readonly double ambientKelvin;
+    private readonly double wallsToTheFourth;
+    private readonly double radiationFactor;
+    private readonly double rayleighFactor;
+    private readonly double givenConductance;
+
+    internal HeatBalanceKernel(double diameter, double innerResistance, double ohmsPerMeter20, ConductorMaterial material, Surroundings air)
+    {
+        Diameter = diameter;
+        InnerResistance = innerResistance;
+        OhmsPerMeter20 = ohmsPerMeter20;
+        Alpha = material.TemperatureCoefficient;
+        MostCelsius = Math.Min(material.MeltingPointCelsius, MostConductorCelsius);
+        ambient = air.AmbientCelsius;
+        ambientKelvin = ambient + AirKernel.ZeroCelsius;
+        double walls = air.RadiatingCelsius ?? ambient;
+        double wallsSquared = (walls + AirKernel.ZeroCelsius) * (walls + AirKernel.ZeroCelsius);
+        wallsToTheFourth = wallsSquared * wallsSquared;
+        radiationFactor = Math.PI * diameter * air.Emissivity * StefanBoltzmann;
+        double pressureByGas = air.Pascals / AirKernel.GasConstant;
+        rayleighFactor = AirKernel.StandardGravity * diameter * diameter * diameter * pressureByGas * pressureByGas;
+        givenConductance = air.WattsPerSquareMeterKelvin is { } coefficient ? Math.PI * diameter * coefficient : 0;
+        NoLoadCelsius = ambient;
+        if (givenConductance == 0 && radiationFactor > 0 && !walls.Equals(ambient))
+        {
+            // Air and walls differ: without current the wire settles between the two.
+            NoLoadCelsius = FindSurface(0, 0, 1, Math.Min(ambient, walls), Math.Max(ambient, walls), 0.5 * (ambient + walls));
+        }
+    }
+
+    internal double Diameter { get; }
+
+    /// <summary>W, K·m/W: from the surface to the hottest conductor, per watt and metre of all the heat.</summary>
+    internal double InnerResistance { get; }
+
+    internal double OhmsPerMeter20 { get; }
+
+    internal double Alpha { get; }
+
+    internal double MostCelsius { get; }
+
+    /// <summary>Temperature without current.</summary>
+    internal double NoLoadCelsius { get; }
+
+    internal static HeatBalanceKernel For(Wire wire, Surroundings air)
+    {
+        _ = wire ?? throw new ArgumentNullException(nameof(wire));
+        _ = air ?? throw new ArgumentNullException(nameof(air));
+        Conductor conductor = wire.Conductor;
+        return new(wire.OuterDiameterMillimeters * 1e-3, InsulationResistance(wire), conductor.OhmsPerMeter20, conductor.Material, air);
+    }
+
+    /// <summary>ρT·ln(D/d)/(2π), K·m/W; zero for a bare wire.</summary>
+    internal static double InsulationResistance(Wire wire) =>
+        wire.Insulation.ThermalResistivityKelvinMetersPerWatt
+        * Math.Log(wire.OuterDiameterMillimeters / wire.Conductor.DiameterMillimeters) / (2 * Math.PI);
+
+    /// <summary>Heat leaving the surface and its slope against the surface temperature.</summary>
+    internal double Loss(double surface, out double slope)
+    {
+        double convection = Convection(surface, out slope, out _);
+        return convection + Radiation(surface, ref slope);
+    }
+
+    /// <summary>The two paths apart; a given coefficient counts as convection.</summary>
+    internal (double Convection, double Radiation, double Rayleigh) Paths(double surface)
+    {
+        double convection = Convection(surface, out double slope, out double rayleigh);
+        return (convection, Radiation(surface, ref slope), rayleigh);
+    }
+
+    internal double ConductorAt(double surface) => surface + (InnerResistance * Loss(surface, out _));
+
+    internal double OhmsPerMeterAt(double conductor) => OhmsPerMeter20 * (1 + (Alpha * (conductor - ReferenceCelsius)));
+
+    /// <summary>Surface temperature that belongs to a conductor temperature.</summary>
+    internal double SurfaceFor(double conductor)
+    {
+        if (InnerResistance == 0)
+        {
+            return conductor;
+        }
+
+        // u + W·q(u) − θ = 0, between the temperature without current and θ.
+        return conductor >= NoLoadCelsius
+            ? FindSurface(-conductor, 1, InnerResistance, NoLoadCelsius, conductor, conductor)
+            : FindSurface(-conductor, 1, InnerResistance, conductor, NoLoadCelsius, conductor);
+    }
+
+    /// <summary>Current that holds a conductor temperature; 0 when the surroundings alone make it that hot.</summary>
+    internal double AmperesFor(double conductor)
+    {
+        double loss = conductor > NoLoadCelsius ? Loss(SurfaceFor(conductor), out _) : 0;
+        return loss > 0 ? Math.Sqrt(loss / OhmsPerMeterAt(conductor)) : 0;
+    }
+
+    /// <summary>Surface temperature that a current settles at, also when the conductor is past its melting point there.</summary>
+    /// <returns>False when there is none up to the limit: more heat is made than can leave.</returns>
+    internal bool TryBalance(double amperesSquared, out double surface)
+    {
+        // θ = u + W·q and q = I²·R′(θ) give (1 − I²·R20·α·W)·q(u) − I²·R20·[1 + α(u − 20)] = 0.
+        double heat = amperesSquared * OhmsPerMeter20;
+        double perKelvin = heat * Alpha;
+        double lossFactor = 1 - (perKelvin * InnerResistance);
+        double constant = (perKelvin * ReferenceCelsius) - heat;
+        surface = NoLoadCelsius;
+        if (amperesSquared == 0)
+        {
+            return true;
+        }
+
+        if (lossFactor <= 0 || (lossFactor * Loss(MostCelsius, out _)) - (perKelvin * MostCelsius) + constant < 0)
+        {
+            return false;
+        }
+
+        surface = FindSurface(constant, -perKelvin, lossFactor, NoLoadCelsius, MostCelsius, FirstGuess(heat));
+        return true;
+    }
+
+    // Some 15 W/(m²·K) carries a wire's heat away: near enough for Newton to need four steps.
+    private double FirstGuess(double heat) =>
+        Math.Min(NoLoadCelsius + (1.3 * heat / (Math.PI * Diameter * 15)), 0.5 * (NoLoadCelsius + MostCelsius));
+
+    private double Convection(double surface, out double slope, out double rayleigh)
+    {
+        double difference = surface - ambient;
+        if (givenConductance > 0)
+        {
+            rayleigh = 0;
+            slope = givenConductance;
+            return givenConductance * difference;
+        }
+
+        double film = ambientKelvin + (0.5 * difference);
+        double conductivity = AirKernel.ThermalConductivity(film, out double conductivitySlope);
+        double viscosity = AirKernel.DynamicViscosity(film, out double viscositySlope);
+        double heatCapacity = AirKernel.SpecificHeat(film, out double heatCapacitySlope);
+        rayleigh = rayleighFactor * Math.Abs(difference) * heatCapacity / (film * film * film * viscosity * conductivity);
+        double term = NaturalConvection.SixthRootTerm(rayleigh, heatCapacity * viscosity / conductivity, out double prandtlPart);
+        double root = 0.60 + term;
+
+        // d ln(term)/dT through the film properties; the film warms half as fast as the surface.
+        double rayleighSlope = heatCapacitySlope - (3 / film) - viscositySlope - conductivitySlope;
+        double termSlope = (rayleighSlope / 6) + (prandtlPart * (heatCapacitySlope + viscositySlope - conductivitySlope));
+        slope = Math.PI * conductivity * root
+            * ((root * (1 + (0.5 * difference * conductivitySlope))) + (2 * term * ((1 / 6.0) + (0.5 * difference * termSlope))));
+        return Math.PI * conductivity * root * root * difference;
+    }
+
+    private double Radiation(double surface, ref double slope)
+    {
+        if (givenConductance > 0)
+        {
+            return 0;
+        }
+
+        double kelvin = surface + AirKernel.ZeroCelsius;
+        double cube = kelvin * kelvin * kelvin;
+        slope += 4 * radiationFactor * cube;
+        return radiationFactor * ((cube * kelvin) - wallsToTheFourth);
+    }
+
+    /// <summary>Root of constant + linear·u + lossFactor·q(u), rising through zero in [low, high]: Newton, halving when it leaves the bracket.</summary>
+    private double FindSurface(double constant, double linear, double lossFactor, double low, double high, double guess)
+    {
+        double surface = guess;
+        for (int i = 0; i < MostIterations; i++)
+        {
+            double loss = Loss(surface, out double lossSlope);
+            double value = constant + (linear * surface) + (lossFactor * loss);
+            if (value < 0)
+            {
+                low = surface;
+            }
+            else
+            {
+                high = surface;
+            }
+
+            double slope = linear + (lossFactor * lossSlope);
+            double next = surface - (value / slope);
+            if (!(next >= low && next <= high))
+            {
+                next = 0.5 * (low + high);
+            }
+
+            double step = Math.Abs(next - surface);
+            surface = next;
+
+            // Quadratic convergence: after a step of 1e-7 K the next would be lost in rounding.
+            if (step <= 1e-7)
+            {
+                return surface;
+            }
+        }
+
+        return surface;
+    }
+}

@@ -1,0 +1,220 @@
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Numerics;
+using LowVoltage.Calc.Quantities;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Heating;
+
+/// <summary>Heating of one wire by a constant current over time, losing heat to still air: how long it survives, how hot it gets.</summary>
+/// <remarks>
+/// <code>
+/// C′·dθ/dt = I²·R′(θ) − q′(θ)
+/// t        = ∫ C′·dθ / [I²·R′(θ) − q′(θ)]
+/// </code>
+/// <para><b>Symbols.</b> θ: conductor temperature. R′: resistance per length. q′: heat that leaves, as in <see cref="HeatBalance"/> with the
+/// insulation drop of the steady state. C′: heat capacity per length, volumetric heat capacity times section of the conductor, and of the
+/// insulation as far as <see cref="InsulationHeat"/> says. The section is ρ20/R′20, that of the adiabatic formula.</para>
+/// <para><b>Insulation.</b> Counted by default: none. The insulation really takes up heat at a pace that its own conduction sets. Leaving its
+/// capacity out makes the wire look faster than it is, which is the safe side for protection, and makes the result that of the adiabatic
+/// formula for the bare conductor as the time gets short. Counting all of it (<see cref="InsulationHeat.All"/>) makes a thin wire look up to
+/// twice as slow for overloads of a second or less, where the layer is still cold: never use it to show that a wire survives.</para>
+/// <para><b>Valid for</b> the ranges of <see cref="HeatBalance"/>, up to the melting point, no latent heat.</para>
+/// <para><b>Accuracy.</b> The quadrature is good to 1e-8; the model as <see cref="HeatBalance"/> in the long run, on the safe side before.</para>
+/// </remarks>
+public static class OverloadHeating
+{
+    /// <summary>Time in which a wire at the ambient temperature reaches a limit.</summary>
+    /// <param name="wire">The wire.</param>
+    /// <param name="surroundings">Air, altitude and emissivity.</param>
+    /// <param name="current">The constant current, zero or more.</param>
+    /// <param name="limit">Conductor temperature to reach, −70 °C to the melting point.</param>
+    /// <returns>The time, zero when the wire is that hot already; <c>null</c>: it never gets there.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Current or limit is outside its range.</exception>
+    public static Duration? TimeToReach(Wire wire, Surroundings surroundings, ElectricCurrent current, Temperature limit)
+    {
+        HeatBalanceKernel heat = HeatBalanceKernel.For(wire, surroundings);
+        double amperes = Accept.AmperesOrZero(current, nameof(current));
+        double most = HeatBalance.Conductor(limit, heat, nameof(limit));
+        return Time(Seconds(heat, OverloadKernel.Capacity(wire, InsulationHeat.None), amperes, heat.NoLoadCelsius, most));
+    }
+
+    /// <summary>Time in which a wire of a known temperature reaches a limit.</summary>
+    /// <param name="wire">The wire.</param>
+    /// <param name="surroundings">Air, altitude and emissivity.</param>
+    /// <param name="current">The constant current, zero or more.</param>
+    /// <param name="limit">Conductor temperature to reach, −70 °C to the melting point.</param>
+    /// <param name="initial">Conductor temperature at the start, −70 °C to the melting point.</param>
+    /// <param name="insulation">What of the insulation's heat capacity counts; none is safe.</param>
+    /// <returns>The time, zero when the wire is at the limit or above it already; <c>null</c>: it never gets there.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static Duration? TimeToReach(
+        Wire wire, Surroundings surroundings, ElectricCurrent current, Temperature limit, Temperature initial, InsulationHeat insulation = InsulationHeat.None)
+    {
+        HeatBalanceKernel heat = HeatBalanceKernel.For(wire, surroundings);
+        double amperes = Accept.AmperesOrZero(current, nameof(current));
+        double most = HeatBalance.Conductor(limit, heat, nameof(limit));
+        double start = HeatBalance.Conductor(initial, heat, nameof(initial));
+        return Time(Seconds(heat, OverloadKernel.Capacity(wire, insulation), amperes, start, most));
+    }
+
+    /// <summary>Conductor temperature after a time, from the ambient temperature.</summary>
+    /// <param name="wire">The wire.</param>
+    /// <param name="surroundings">Air, altitude and emissivity.</param>
+    /// <param name="current">The constant current, zero or more.</param>
+    /// <param name="duration">How long it flows, zero or more.</param>
+    /// <returns>The temperature; <c>null</c>: the metal melts before.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Current or duration is outside its range.</exception>
+    public static Temperature? TemperatureAfter(Wire wire, Surroundings surroundings, ElectricCurrent current, Duration duration)
+    {
+        HeatBalanceKernel heat = HeatBalanceKernel.For(wire, surroundings);
+        double amperes = Accept.AmperesOrZero(current, nameof(current));
+        double seconds = Accept.SecondsOrZero(duration, nameof(duration));
+        return After(heat, OverloadKernel.Capacity(wire, InsulationHeat.None), amperes, heat.NoLoadCelsius, seconds);
+    }
+
+    /// <summary>Conductor temperature after a time, from a known temperature; the wire may also cool.</summary>
+    /// <param name="wire">The wire.</param>
+    /// <param name="surroundings">Air, altitude and emissivity.</param>
+    /// <param name="current">The constant current, zero or more.</param>
+    /// <param name="duration">How long it flows, zero or more.</param>
+    /// <param name="initial">Conductor temperature at the start, −70 °C to the melting point.</param>
+    /// <param name="insulation">What of the insulation's heat capacity counts; none is safe while the wire heats.</param>
+    /// <returns>The temperature; <c>null</c>: the metal melts before.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static Temperature? TemperatureAfter(
+        Wire wire, Surroundings surroundings, ElectricCurrent current, Duration duration, Temperature initial, InsulationHeat insulation = InsulationHeat.None)
+    {
+        HeatBalanceKernel heat = HeatBalanceKernel.For(wire, surroundings);
+        double amperes = Accept.AmperesOrZero(current, nameof(current));
+        double seconds = Accept.SecondsOrZero(duration, nameof(duration));
+        double start = HeatBalance.Conductor(initial, heat, nameof(initial));
+        return After(heat, OverloadKernel.Capacity(wire, insulation), amperes, start, seconds);
+    }
+
+    /// <summary>The constant current that brings a wire from the ambient temperature to a limit in a given time.</summary>
+    /// <param name="wire">The wire.</param>
+    /// <param name="surroundings">Air, altitude and emissivity.</param>
+    /// <param name="limit">Conductor temperature to reach, −70 °C to the melting point.</param>
+    /// <param name="duration">Time in which it is reached. Positive.</param>
+    /// <returns>The current; zero when the surroundings alone make the wire that hot.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Limit or duration is outside its range.</exception>
+    public static ElectricCurrent CurrentToReach(Wire wire, Surroundings surroundings, Temperature limit, Duration duration)
+    {
+        HeatBalanceKernel heat = HeatBalanceKernel.For(wire, surroundings);
+        double most = HeatBalance.Conductor(limit, heat, nameof(limit));
+        double seconds = Accept.Seconds(duration, nameof(duration));
+        return ElectricCurrent.FromAmperes(Amperes(heat, OverloadKernel.Capacity(wire, InsulationHeat.None), heat.NoLoadCelsius, most, seconds));
+    }
+
+    /// <summary>The constant current that brings a wire of a known temperature to a limit in a given time.</summary>
+    /// <param name="wire">The wire.</param>
+    /// <param name="surroundings">Air, altitude and emissivity.</param>
+    /// <param name="limit">Conductor temperature to reach, −70 °C to the melting point.</param>
+    /// <param name="duration">Time in which it is reached. Positive.</param>
+    /// <param name="initial">Conductor temperature at the start, −70 °C to the melting point.</param>
+    /// <param name="insulation">What of the insulation's heat capacity counts; none is safe.</param>
+    /// <returns>The current; zero when the wire is at the limit already, or the surroundings warm it that far in that time.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static ElectricCurrent CurrentToReach(
+        Wire wire, Surroundings surroundings, Temperature limit, Duration duration, Temperature initial, InsulationHeat insulation = InsulationHeat.None)
+    {
+        HeatBalanceKernel heat = HeatBalanceKernel.For(wire, surroundings);
+        double most = HeatBalance.Conductor(limit, heat, nameof(limit));
+        double seconds = Accept.Seconds(duration, nameof(duration));
+        double start = HeatBalance.Conductor(initial, heat, nameof(initial));
+        return ElectricCurrent.FromAmperes(Amperes(heat, OverloadKernel.Capacity(wire, insulation), start, most, seconds));
+    }
+
+    /// <summary>Time constant of the approach to the steady state at a current.</summary>
+    /// <param name="wire">The wire.</param>
+    /// <param name="surroundings">Air, altitude and emissivity.</param>
+    /// <param name="current">The constant current, zero or more; zero gives the time constant of the last of the cooling.</param>
+    /// <param name="insulation">What of the insulation's heat capacity counts.</param>
+    /// <returns>Time in which the distance to the steady temperature falls to 1/e, close to it; <c>null</c> when there is no steady state below the melting point.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The current is negative or above 1e7 A, or the choice is not a named one.</exception>
+    public static Duration? TimeConstant(
+        Wire wire, Surroundings surroundings, ElectricCurrent current, InsulationHeat insulation = InsulationHeat.None)
+    {
+        HeatBalanceKernel heat = HeatBalanceKernel.For(wire, surroundings);
+        double amperes = Accept.AmperesOrZero(current, nameof(current));
+        OverloadKernel overload = new(heat, amperes, OverloadKernel.Capacity(wire, insulation), heat.NoLoadCelsius);
+        return HeatBalance.TrySteady(heat, amperes, out _, out _) ? Duration.FromSeconds(overload.TimeConstant) : null;
+    }
+
+    /// <summary>The band of temperatures that a load repeating for ever, on and off, settles into.</summary>
+    /// <param name="wire">The wire.</param>
+    /// <param name="surroundings">Air, altitude and emissivity.</param>
+    /// <param name="current">The current while it is on, zero or more.</param>
+    /// <param name="on">How long it flows. Positive.</param>
+    /// <param name="off">How long it rests. Positive.</param>
+    /// <param name="insulation">What of the insulation's heat capacity counts; none gives the widest band and the highest peak.</param>
+    /// <returns>Temperatures at the start and the end of each pulse; <c>null</c>: the metal melts.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static TemperatureBand? CyclicBand(
+        Wire wire, Surroundings surroundings, ElectricCurrent current, Duration on, Duration off, InsulationHeat insulation = InsulationHeat.None)
+    {
+        HeatBalanceKernel heat = HeatBalanceKernel.For(wire, surroundings);
+        CyclicKernel cycle = new(
+            heat,
+            OverloadKernel.Capacity(wire, insulation),
+            Accept.AmperesOrZero(current, nameof(current)),
+            Accept.Seconds(on, nameof(on)),
+            Accept.Seconds(off, nameof(off)));
+        return cycle.TryFindBand(out double lowest, out double highest)
+            ? new TemperatureBand(heat.ConductorAt(lowest), heat.ConductorAt(highest))
+            : null;
+    }
+
+    /// <summary>Seconds from one conductor temperature to a higher one; infinite when it is never reached.</summary>
+    internal static double Seconds(in HeatBalanceKernel heat, double capacity, double amperes, double initial, double limit) =>
+        initial >= limit ? 0 : new OverloadKernel(heat, amperes, capacity, heat.SurfaceFor(initial)).SecondsTo(heat.SurfaceFor(limit));
+
+    private static Duration? Time(double seconds) => double.IsInfinity(seconds) ? null : Duration.FromSeconds(seconds);
+
+    private static Temperature? After(in HeatBalanceKernel heat, double capacity, double amperes, double initial, double seconds)
+    {
+        OverloadKernel overload = new(heat, amperes, capacity, heat.SurfaceFor(initial));
+        return overload.TryAdvance(seconds, heat.SurfaceFor(heat.MostCelsius), out double surface)
+            ? Temperature.FromDegreesCelsius(heat.ConductorAt(surface))
+            : null;
+    }
+
+    private static double Amperes(in HeatBalanceKernel heat, double capacity, double initial, double limit, double seconds)
+    {
+        if (initial >= limit)
+        {
+            return 0;
+        }
+
+        // Without loss the wire needs the adiabatic current; added to the one that the loss at the limit balances, it surely arrives in time.
+        double steady = heat.AmperesFor(limit);
+        double low = heat.OhmsPerMeterAt(initial), high = heat.OhmsPerMeterAt(limit);
+        double mean = high - low > 1e-9 * low ? (high - low) / Math.Log(high / low) : low;
+        double adiabatic = Math.Sqrt(capacity * (limit - initial) / (mean * seconds));
+
+        // Below the ambient the air helps to heat the wire, and no current may be needed at all.
+        double least = initial < heat.NoLoadCelsius ? steady : Math.Max(steady, adiabatic * (1 - 1e-9));
+        double most = Math.Sqrt((steady * steady) + (adiabatic * adiabatic)) * (1 + 1e-9);
+        ArrivalRate rate = new(heat, capacity, initial, limit, seconds);
+        if (least == 0 && rate.Evaluate(0) >= 0)
+        {
+            return 0;
+        }
+
+        return Brent.TryFindRoot(rate, least, most, 1e-12 * most, out double root) ? root : most;
+    }
+
+    /// <summary>How much faster than asked a current arrives: t/t(I) − 1. Rises with the current from −1.</summary>
+    private readonly struct ArrivalRate(HeatBalanceKernel heat, double capacity, double initial, double limit, double seconds) : IScalarFunction
+    {
+        public double Evaluate(double x) => (seconds / Seconds(heat, capacity, x, initial, limit)) - 1;
+    }
+}

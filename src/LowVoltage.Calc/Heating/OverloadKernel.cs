@@ -1,0 +1,162 @@
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Numerics;
+
+namespace LowVoltage.Calc.Heating;
+
+/// <summary>One constant current from one starting temperature, on doubles: dt/ds as a function of s.</summary>
+/// <remarks>
+/// <code>
+/// C′·dθ/dt = P = I²·R′(θ) − q(u),   θ = u + W·q(u),   u = pole + (start − pole)·exp(σ·s)
+/// dt/ds    = σ·C′·(1 + W·q′(u))·(u − pole)/P
+/// </code>
+/// The variable is the surface temperature u, from which everything follows without iteration. Where the current settles, the pole is
+/// that temperature and σ = −1: dt/ds runs into the time constant, so the logarithmic approach costs nothing. Where it never settles,
+/// the pole is the temperature at which the resistance would vanish and σ = +1: without loss dt/ds is then nearly constant.
+/// </remarks>
+internal readonly struct OverloadKernel : IScalarFunction
+{
+    /// <summary>Closer than this to the pole P is lost in rounding, and the limit is exact enough.</summary>
+    private const double NearPole = 1e-5;
+
+    /// <summary>Closer than this it is the settled temperature itself, which is never reached.</summary>
+    private const double AtPole = 1e-9;
+
+    // exp(−40) of any rise is nothing.
+    private const double MostSteps = 40;
+    private const double Accuracy = 1e-8;
+
+    private readonly HeatBalanceKernel heat;
+    private readonly double amperesSquared;
+    private readonly double capacity;
+    private readonly double start;
+    private readonly double pole;
+
+    internal OverloadKernel(in HeatBalanceKernel heat, double amperes, double capacity, double startSurface)
+    {
+        this.heat = heat;
+        this.capacity = capacity;
+        amperesSquared = amperes * amperes;
+        start = startSurface;
+        Settles = heat.TryBalance(amperesSquared, out double balance);
+        pole = Settles ? balance : 20 - (1 / Math.Max(heat.Alpha, 1e-6));
+        TimeConstant = double.PositiveInfinity;
+        if (Settles)
+        {
+            double perKelvin = amperesSquared * heat.OhmsPerMeter20 * heat.Alpha;
+            _ = heat.Loss(balance, out double slope);
+            TimeConstant = capacity * (1 + (heat.InnerResistance * slope)) / ((slope * (1 - (perKelvin * heat.InnerResistance))) - perKelvin);
+        }
+    }
+
+    /// <summary>Whether the current settles at all (perhaps past the melting point).</summary>
+    internal bool Settles { get; }
+
+    /// <summary>Seconds in which the distance to the settled temperature falls by e, close to it.</summary>
+    internal double TimeConstant { get; }
+
+    /// <summary>Heat capacity per metre that heats with the conductor, J/(m·K).</summary>
+    internal static double Capacity(Wire wire, InsulationHeat insulation)
+    {
+        Conductor conductor = wire.Conductor;
+
+        // The section that carries the current, as in the adiabatic formula: the smaller of the two.
+        double area = Math.Min(conductor.EffectiveAreaSquareMillimeters, conductor.AreaSquareMillimeters) * 1e-6;
+        double metal = area * conductor.Material.HeatCapacityJoulesPerCubicMeterKelvin;
+        return metal + (Share(wire, insulation) * InsulationCapacity(wire));
+    }
+
+    public double Evaluate(double x)
+    {
+        double away = (start - pole) * Math.Exp(Settles ? -x : x);
+        if (Settles && Math.Abs(away) < NearPole)
+        {
+            return TimeConstant;
+        }
+
+        double surface = pole + away;
+        double loss = heat.Loss(surface, out double slope);
+        double power = (amperesSquared * heat.OhmsPerMeterAt(surface + (heat.InnerResistance * loss))) - loss;
+        double rate = capacity * (1 + (heat.InnerResistance * slope)) * away / power;
+        return Settles ? -rate : rate;
+    }
+
+    /// <summary>Seconds to a surface temperature on the way to where the current leads; infinite when it is never reached.</summary>
+    internal double SecondsTo(double surface)
+    {
+        if (Settles && Math.Abs(surface - pole) <= AtPole)
+        {
+            return double.PositiveInfinity;
+        }
+
+        double ratio = (surface - pole) / (start - pole);
+        double steps = Settles ? -Math.Log(ratio) : Math.Log(ratio);
+        return ratio > 0 && steps >= 0 && steps < MostSteps ? GaussKronrod.Integrate(this, 0, steps, Accuracy) : double.PositiveInfinity;
+    }
+
+    /// <summary>Surface temperature after a time; false when that lies past the limit.</summary>
+    internal bool TryAdvance(double seconds, double limit, out double surface)
+    {
+        surface = start;
+        if (seconds == 0 || start.Equals(pole))
+        {
+            return true;
+        }
+
+        bool limited = !Settles || pole > limit;
+        double most = limited ? Math.Min(Math.Abs(Math.Log((limit - pole) / (start - pole))), MostSteps) : MostSteps;
+        double step = 0, elapsed = 0, low = 0, high = most;
+        for (int i = 0; i < 100; i++)
+        {
+            double next = Next(step, (seconds - elapsed) / Evaluate(step), low, high, most);
+            elapsed += GaussKronrod.Integrate(this, step, next, Accuracy);
+            double change = Math.Abs(next - step);
+            step = next;
+            if (elapsed < seconds)
+            {
+                low = step;
+            }
+            else
+            {
+                high = step;
+            }
+
+            if (change <= 1e-10 * step || (step >= most && elapsed < seconds))
+            {
+                break;
+            }
+        }
+
+        surface = pole + ((start - pole) * Math.Exp(Settles ? -step : step));
+        return !(limited && step >= most && elapsed < seconds * (1 - 1e-12));
+    }
+
+    // Newton's step, which is exact near the pole; halving when it leaves the bracket, and the end when it passes that.
+    private static double Next(double step, double change, double low, double high, double most)
+    {
+        double next = step + change;
+        if (next >= most && high >= most)
+        {
+            return most;
+        }
+
+        return next >= low && next <= high ? next : 0.5 * (low + high);
+    }
+
+    private static double InsulationCapacity(Wire wire)
+    {
+        double outer = wire.OuterDiameterMillimeters, inner = wire.Conductor.DiameterMillimeters;
+        return Math.PI / 4 * ((outer * outer) - (inner * inner)) * 1e-6 * wire.Insulation.HeatCapacityJoulesPerCubicMeterKelvin;
+    }
+
+    private static double Share(Wire wire, InsulationHeat insulation)
+    {
+        double ratio = wire.OuterDiameterMillimeters / wire.Conductor.DiameterMillimeters;
+        return insulation switch
+        {
+            InsulationHeat.None => 0,
+            InsulationHeat.All => 1,
+            InsulationHeat.LongDuration => ratio > 1.0001 ? (0.5 / Math.Log(ratio)) - (1 / ((ratio * ratio) - 1)) : 0.5,
+            _ => throw new ArgumentOutOfRangeException(nameof(insulation), insulation, "insulation must be one of the named values."),
+        };
+    }
+}

@@ -1,0 +1,89 @@
+using LowVoltage.Calc.Quantities;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Heating;
+
+/// <summary>What a wire gives its heat to: still air of a temperature at an altitude, and walls that it radiates to.</summary>
+/// <remarks>Immutable and thread-safe. Every property is checked when it is set.</remarks>
+public sealed class Surroundings
+{
+    internal const double LeastCelsius = -70;
+    internal const double MostCelsius = 300;
+    private const double MostCoefficient = 1e6;
+
+    /// <summary>Temperature of the still air around the wire, −70 °C to 300 °C.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The value is outside its range.</exception>
+    public required Temperature Ambient
+    {
+        get;
+        init
+        {
+            AmbientCelsius = Accept.CelsiusWithin(value, LeastCelsius, MostCelsius, nameof(Ambient));
+            field = value;
+        }
+    }
+
+    /// <summary>Pressure altitude, −500 m to 20 000 m; sea level unless stated.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The value is outside its range.</exception>
+    public Length Altitude
+    {
+        get;
+        init
+        {
+            Pascals = StandardAtmosphere.Pascals(
+                Accept.MetersWithin(value, StandardAtmosphere.LeastMeters, StandardAtmosphere.MostMeters, nameof(Altitude)));
+            field = value;
+        }
+    }
+
+    /// <summary>Emissivity of the wire's surface, 0 to 1; 0.9 unless stated, which suits insulation of any colour.</summary>
+    /// <remarks>
+    /// Plastics 0.85 to 0.95. Bare metal radiates far less: bright copper or tin about 0.05, oxidised copper about 0.6 (general tables, from
+    /// memory): state it for a bare wire.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The value is outside its range.</exception>
+    public double Emissivity
+    {
+        get;
+        init => field = Accept.Within(value, 0, 1, "", nameof(Emissivity));
+    } = 0.9;
+
+    /// <summary>Temperature of the walls that the wire radiates to, −70 °C to 300 °C; <c>null</c>: that of the air.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The value is outside its range.</exception>
+    public Temperature? RadiatingSurroundings
+    {
+        get;
+        init
+        {
+            RadiatingCelsius = value is { } walls
+                ? Accept.CelsiusWithin(walls, LeastCelsius, MostCelsius, nameof(RadiatingSurroundings))
+                : null;
+            field = value;
+        }
+    }
+
+    /// <summary>
+    /// A heat-transfer coefficient that the caller knows, for convection and radiation together; <c>null</c>: computed for still air.
+    /// </summary>
+    /// <remarks>For moving air, a liquid, or a coefficient from a test. Altitude, emissivity and walls then do nothing.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not positive or above 1e6 W/(m²·K).</exception>
+    public HeatTransferCoefficient? SurfaceCoefficient
+    {
+        get;
+        init
+        {
+            WattsPerSquareMeterKelvin = value is { } coefficient
+                ? Accept.Positive(coefficient.WattsPerSquareMeterKelvin, MostCoefficient, "W/(m²·K)", nameof(SurfaceCoefficient))
+                : null;
+            field = value;
+        }
+    }
+
+    internal double AmbientCelsius { get; private init; }
+
+    internal double Pascals { get; private init; } = StandardAtmosphere.SeaLevelPascals;
+
+    internal double? RadiatingCelsius { get; private init; }
+
+    internal double? WattsPerSquareMeterKelvin { get; private init; }
+}
