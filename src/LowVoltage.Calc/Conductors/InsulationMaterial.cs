@@ -1,11 +1,24 @@
+using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
 using UnitsNet;
 
 namespace LowVoltage.Calc.Conductors;
 
-/// <summary>An insulation: the conductor temperature it stands for years, and the one it stands for a short circuit of up to 5 s.</summary>
-public sealed class InsulationMaterial
+/// <summary>An insulation: the conductor temperature it stands for years, the one it stands for a short circuit of up to 5 s, and how it conducts, stores and radiates heat.</summary>
+/// <remarks>
+/// Where no short-circuit limit is published, the limit is the continuous one (or the overload temperature of the standard), which is on the safe side; the
+/// reference says so. Where a thermal value is not published for the material, the cautious end stands: high thermal resistivity, low heat capacity,
+/// low emissivity. Immutable and thread-safe.
+/// </remarks>
+public sealed partial class InsulationMaterial
 {
+    /// <summary>Above this section a PVC cable has a lower short-circuit limit, mm².</summary>
+    private const double LargeConductorSquareMillimeters = 300;
+
+    internal InsulationMaterial()
+    {
+    }
+
     internal double ContinuousCelsius { get; init; }
 
     internal double ShortCircuitCelsius { get; init; }
@@ -14,45 +27,90 @@ public sealed class InsulationMaterial
 
     internal double HeatCapacityJoulesPerCubicMeterKelvin { get; init; }
 
+    // The limit for conductors over 300 mm², where it differs.
+    private double? LargeConductorShortCircuitCelsius { get; init; }
+
     /// <summary>Name of the insulation: <c>PVC (70 °C)</c>.</summary>
-    public required string Name { get; init; }
+    public string Name { get; private init; } = "";
 
     /// <summary>Highest conductor temperature in continuous service.</summary>
     public Temperature ContinuousLimit => Temperature.FromDegreesCelsius(ContinuousCelsius);
 
-    /// <summary>Highest conductor temperature at the end of a short circuit (at most 5 s).</summary>
+    /// <summary>Highest conductor temperature at the end of a short circuit (at most 5 s); for PVC, conductors up to 300 mm².</summary>
     public Temperature ShortCircuitLimit => Temperature.FromDegreesCelsius(ShortCircuitCelsius);
 
+    /// <summary>Whether the short-circuit limit is published for a short circuit, and not a cautious stand-in.</summary>
+    public bool HasPublishedShortCircuitLimit { get; private init; } = true;
+
+    /// <summary>Thermal resistivity ρT in K·m/W; UnitsNet has only its reciprocal, <see cref="ThermalConductivity"/>.</summary>
+    public double ThermalResistivity => ThermalResistivityKelvinMetersPerWatt;
+
+    /// <summary>Thermal conductivity, 1/ρT.</summary>
+    public ThermalConductivity ThermalConductivity => ThermalConductivity.FromWattsPerMeterKelvin(1 / ThermalResistivityKelvinMetersPerWatt);
+
+    /// <summary>Volumetric heat capacity σ.</summary>
+    public VolumetricHeatCapacity VolumetricHeatCapacity =>
+        VolumetricHeatCapacity.FromJoulesPerCubicMeterKelvin(HeatCapacityJoulesPerCubicMeterKelvin);
+
+    /// <summary>Emissivity ε of the surface for thermal radiation, 0 to 1.</summary>
+    public double Emissivity { get; private init; }
+
     /// <summary>Source of the continuous limit.</summary>
-    public required Reference Reference { get; init; }
+    public Reference Reference { get; private init; } = null!;
 
     /// <summary>Source of the short-circuit limit.</summary>
-    public required Reference ShortCircuitReference { get; init; }
+    public Reference ShortCircuitReference { get; private init; } = null!;
 
-    /// <summary>General-purpose plasticised PVC: 70 °C continuous, 160 °C at the end of a short circuit (conductors up to 300 mm²).</summary>
-    public static InsulationMaterial PolyvinylChloride { get; } = new()
-    {
-        Name = "PVC (70 °C)",
-        ContinuousCelsius = 70,
-        ShortCircuitCelsius = 160,
-        ThermalResistivityKelvinMetersPerWatt = 5.0,
-        HeatCapacityJoulesPerCubicMeterKelvin = 1.7e6,
-        Reference = new Reference { Title = "IEC 60364-5-52", Edition = "2009", Locator = "Table 52.1", Kind = ReferenceKind.Standard },
-        ShortCircuitReference = new Reference { Title = "IEC 60364-5-54", Edition = "2011", Locator = "Table A.54.4", Kind = ReferenceKind.Standard },
-    };
+    /// <summary>Source of thermal resistivity, heat capacity and emissivity.</summary>
+    public Reference ThermalReference { get; private init; } = null!;
 
-    /// <summary>Cross-linked polyethylene: 90 °C continuous, 250 °C at the end of a short circuit.</summary>
-    public static InsulationMaterial CrossLinkedPolyethylene { get; } = new()
+    /// <summary>Short-circuit limit on a conductor: lower for PVC above 300 mm² (140 °C), else <see cref="ShortCircuitLimit"/>.</summary>
+    /// <param name="conductor">The conductor.</param>
+    /// <returns>The limit.</returns>
+    /// <exception cref="ArgumentNullException">The conductor is null.</exception>
+    public Temperature ShortCircuitLimitFor(Conductor conductor) => Temperature.FromDegreesCelsius(
+        ShortCircuitCelsiusFor((conductor ?? throw new ArgumentNullException(nameof(conductor))).AreaSquareMillimeters));
+
+    /// <summary>A wire rated at a temperature, with no published short-circuit limit: the rating stands in for it, which is the safest reading.</summary>
+    /// <param name="name">What it is called: <c>125 °C rated</c>.</param>
+    /// <param name="continuous">Rated conductor temperature, from 40 °C to 400 °C.</param>
+    /// <returns>The insulation, with cautious thermal values.</returns>
+    /// <exception cref="ArgumentNullException">The name is null.</exception>
+    /// <exception cref="ArgumentException">The name is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside that range.</exception>
+    public static InsulationMaterial Rated(string name, Temperature continuous)
     {
-        Name = "XLPE (90 °C)",
-        ContinuousCelsius = 90,
-        ShortCircuitCelsius = 250,
-        ThermalResistivityKelvinMetersPerWatt = 3.5,
-        HeatCapacityJoulesPerCubicMeterKelvin = 2.4e6,
-        Reference = new Reference { Title = "IEC 60364-5-52", Edition = "2009", Locator = "Table 52.1", Kind = ReferenceKind.Standard },
-        ShortCircuitReference = new Reference { Title = "IEC 60364-5-54", Edition = "2011", Locator = "Table A.54.4", Kind = ReferenceKind.Standard },
-    };
+        double celsius = RatedCelsius(continuous, nameof(continuous));
+        return Make(NotEmpty(name), celsius, celsius, UnknownThermal, StatedByCaller, NoShortCircuitLimit, published: false);
+    }
+
+    /// <summary>A wire rated at a temperature, with a short-circuit limit that the caller knows.</summary>
+    /// <param name="name">What it is called: <c>125 °C rated</c>.</param>
+    /// <param name="continuous">Rated conductor temperature, from 40 °C to 400 °C.</param>
+    /// <param name="shortCircuit">Highest conductor temperature at the end of a short circuit, from the rating to 500 °C.</param>
+    /// <returns>The insulation, with cautious thermal values.</returns>
+    /// <exception cref="ArgumentNullException">The name is null.</exception>
+    /// <exception cref="ArgumentException">The name is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A temperature is outside its range.</exception>
+    public static InsulationMaterial Rated(string name, Temperature continuous, Temperature shortCircuit)
+    {
+        double celsius = RatedCelsius(continuous, nameof(continuous));
+        double limit = Accept.Within(Accept.Celsius(shortCircuit, nameof(shortCircuit)), celsius, 500, "°C", nameof(shortCircuit));
+        return Make(NotEmpty(name), celsius, limit, UnknownThermal, StatedByCaller, StatedByCaller);
+    }
 
     /// <inheritdoc/>
     public override string ToString() => Name;
+
+    /// <summary>The short-circuit limit in °C for a conductor section in mm².</summary>
+    internal double ShortCircuitCelsiusFor(double squareMillimeters) =>
+        squareMillimeters > LargeConductorSquareMillimeters ? LargeConductorShortCircuitCelsius ?? ShortCircuitCelsius : ShortCircuitCelsius;
+
+    private static double RatedCelsius(in Temperature continuous, string name) => Accept.Within(Accept.Celsius(continuous, name), 40, 400, "°C", name);
+
+    private static string NotEmpty(string name)
+    {
+        _ = name ?? throw new ArgumentNullException(nameof(name));
+        return string.IsNullOrWhiteSpace(name) ? throw new ArgumentException("A name is needed; it was empty.", nameof(name)) : name;
+    }
 }

@@ -23,4 +23,7 @@ public enum SizeSystem
 
     /// <summary>Aircraft wire size (FAA AC 43.13-1B Table 11-9): numbered like AWG, area and largest resistance of its own.</summary>
     AircraftWire,
+
+    /// <summary>Nominal square millimetres of whichever standard: what a designation such as <c>2.5 mm²</c> says by itself.</summary>
+    Metric,
 }

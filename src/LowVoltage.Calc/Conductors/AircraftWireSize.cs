@@ -1,0 +1,102 @@
+using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.References;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Conductors;
+
+/// <summary>An aircraft wire size of FAA AC 43.13-1B Table 11-9: numbered like AWG, with an area and a largest resistance of its own.</summary>
+/// <remarks>
+/// <para>Tin-plated copper. Sizes 24 to 18 hold 17 % to 19 % more copper than AWG, 16 to 10 6 % to 10 % less. The resistance is the largest allowed
+/// at 20 °C, printed to 0.01 Ω/1000 ft: one or two digits for size 4 and larger, so up to 8 % off at 4/0. The 28.40 Ω/1000 ft of size 24
+/// belongs to high-strength alloy (26.2 for soft copper, from memory); the printed, larger figure is used.</para>
+/// <para>Texts need the word: <c>20 aircraft</c>. A number alone is read by <see cref="AwgSize"/> only.</para>
+/// <para>Stored as the number, so equality is exact; ordered by copper. <c>default</c> is size 1/0.</para>
+/// </remarks>
+public readonly partial struct AircraftWireSize
+{
+    // Number, mm² from the printed circular mils, strands (military stranding, from memory, confirmed by area), Ω/1000 ft at 20 °C.
+    private static readonly GaugeRow[] Table =
+    [
+        new(24, 475 * CircularMil.SquareMillimeters, 19, 28.40),
+        new(22, 755 * CircularMil.SquareMillimeters, 19, 16.20),
+        new(20, 1216 * CircularMil.SquareMillimeters, 19, 9.88),
+        new(18, 1900 * CircularMil.SquareMillimeters, 19, 6.23),
+        new(16, 2426 * CircularMil.SquareMillimeters, 19, 4.81),
+        new(14, 3831 * CircularMil.SquareMillimeters, 19, 3.06),
+        new(12, 5874 * CircularMil.SquareMillimeters, 37, 2.02),
+        new(10, 9354 * CircularMil.SquareMillimeters, 37, 1.26),
+        new(8, 16983 * CircularMil.SquareMillimeters, 133, 0.70),
+        new(6, 26818 * CircularMil.SquareMillimeters, 133, 0.44),
+        new(4, 42615 * CircularMil.SquareMillimeters, 133, 0.28),
+        new(2, 66500 * CircularMil.SquareMillimeters, 665, 0.18),
+        new(1, 81700 * CircularMil.SquareMillimeters, 817, 0.15),
+        new(0, 104500 * CircularMil.SquareMillimeters, 1045, 0.12),
+        new(-1, 133000 * CircularMil.SquareMillimeters, 1330, 0.09),
+        new(-2, 166500 * CircularMil.SquareMillimeters, 1665, 0.07),
+        new(-3, 210900 * CircularMil.SquareMillimeters, 2109, 0.06),
+    ];
+
+    private readonly sbyte number;
+
+    private AircraftWireSize(int number) => this.number = (sbyte)number;
+
+    /// <summary>The source of areas and resistances.</summary>
+    public static Reference Reference { get; } = new()
+    {
+        Title = "FAA AC 43.13-1B",
+        Edition = "change 1, 2001",
+        Locator = "Table 11-9",
+        Kind = ReferenceKind.Handbook,
+        Note = "Largest resistance of tin-plated copper at 20 °C, rounded to 0.01 Ω/1000 ft; strand counts from memory.",
+    };
+
+    /// <summary>All sizes, 24 to 2 even, 1 and 1/0 to 4/0, from the least copper to the most.</summary>
+    public static IReadOnlyList<AircraftWireSize> All { get; } = Array.AsReadOnly(Array.ConvertAll(Table, row => new AircraftWireSize(row.Number)));
+
+    /// <summary>The number: −3 for 4/0, −2 for 3/0, −1 for 2/0, 0 for 1/0, else as printed.</summary>
+    public int Number => number;
+
+    /// <summary>Nominal conductor area, from the printed circular mils.</summary>
+    public Area Area => Area.FromSquareMillimeters(AreaSquareMillimeters);
+
+    /// <summary>Largest resistance at 20 °C, tin-plated copper.</summary>
+    public LinearResistance LargestResistance => LinearResistance.FromOhmsPerThousandFeet(Row.OhmsPerThousandFeet);
+
+    internal double AreaSquareMillimeters => Row.SquareMillimeters;
+
+    internal GaugeRow Row => GaugeRow.TryFind(Table, number, out GaugeRow row) ? row : default;
+
+    /// <summary>A size from its number.</summary>
+    /// <param name="number">−3 for 4/0, −2 for 3/0, −1 for 2/0, 0 for 1/0, else as printed.</param>
+    /// <returns>The size.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not a size of the table.</exception>
+    public static AircraftWireSize FromNumber(int number) =>
+        GaugeRow.TryFind(Table, number, out _)
+            ? new AircraftWireSize(number)
+            : throw new ArgumentOutOfRangeException(nameof(number), number, $"number must be a size of the table ({Accepted}); it was {number}.");
+
+    /// <inheritdoc/>
+    public bool Equals(AircraftWireSize other) => number == other.number;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => number;
+
+    /// <summary>Orders by copper: the highest number first, 4/0 last.</summary>
+    /// <param name="other">Another size.</param>
+    /// <returns>Negative when this size holds less copper.</returns>
+    public int CompareTo(AircraftWireSize other) => other.number.CompareTo(number);
+
+    private static bool TryRead(ReadOnlySpan<char> text, IFormatProvider? provider, out AircraftWireSize result)
+    {
+        _ = provider;
+        bool valid = SizeText.TryGauge(text, "aircraft", out int number, out bool hasWord) && hasWord && GaugeRow.TryFind(Table, number, out _);
+        result = valid ? new AircraftWireSize(number) : default;
+        return valid;
+    }
+
+    private string Write(string? format, IFormatProvider provider)
+    {
+        _ = provider;
+        return SizeText.Gauge(number, "aircraft", format);
+    }
+}

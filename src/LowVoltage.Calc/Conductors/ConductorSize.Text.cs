@@ -1,0 +1,77 @@
+using System.Globalization;
+
+namespace LowVoltage.Calc.Conductors;
+
+#if NET8_0_OR_GREATER
+public readonly partial struct ConductorSize : ISpanParsable<ConductorSize>, ISpanFormattable
+#else
+public readonly partial struct ConductorSize : IFormattable
+#endif
+{
+    private const string Accepted = "a number with its system: 14 AWG, 4/0 AWG, 250 kcmil, 2.5 mm², 14 SAE or 20 aircraft. A number alone is ambiguous and is refused";
+
+    /// <summary>Reads a size of any system, in the invariant culture: <c>14 AWG</c>, <c>250 kcmil</c>, <c>2.5 mm²</c>, <c>14 SAE</c>, <c>20 aircraft</c>; any case.</summary>
+    /// <param name="s">The text.</param>
+    /// <returns>The size.</returns>
+    /// <exception cref="ArgumentNullException">The text is null.</exception>
+    /// <exception cref="FormatException">The text is not a size of any system; the message quotes it and says what is accepted.</exception>
+    public static ConductorSize Parse(string s) => Parse(s, CultureInfo.InvariantCulture);
+
+    /// <summary>Reads a size of any system: <c>14 AWG</c>, <c>250 kcmil</c>, <c>2.5 mm²</c>, <c>14 SAE</c>, <c>20 aircraft</c>; any case.</summary>
+    /// <param name="s">The text.</param>
+    /// <param name="provider">A culture. The decimal separator of kcmil and mm²; <c>null</c> means the invariant one.</param>
+    /// <returns>The size.</returns>
+    /// <exception cref="ArgumentNullException">The text is null.</exception>
+    /// <exception cref="FormatException">The text is not a size of any system; the message quotes it and says what is accepted.</exception>
+    public static ConductorSize Parse(string s, IFormatProvider? provider) =>
+        Parse((s ?? throw new ArgumentNullException(nameof(s))).AsSpan(), provider);
+
+    /// <summary>Reads a size of any system: <c>14 AWG</c>, <c>250 kcmil</c>, <c>2.5 mm²</c>, <c>14 SAE</c>, <c>20 aircraft</c>; any case.</summary>
+    /// <param name="s">The text.</param>
+    /// <param name="provider">A culture. The decimal separator of kcmil and mm²; <c>null</c> means the invariant one.</param>
+    /// <returns>The size.</returns>
+    /// <exception cref="FormatException">The text is not a size of any system; the message quotes it and says what is accepted.</exception>
+    public static ConductorSize Parse(ReadOnlySpan<char> s, IFormatProvider? provider) =>
+        TryParse(s, provider, out ConductorSize result) ? result : throw SizeText.Refusal(s, "a size of any system", Accepted);
+
+    /// <summary>Reads a size of any system, in the invariant culture; says no instead of throwing.</summary>
+    /// <param name="s">The text; may be null.</param>
+    /// <param name="result">The size, or the default.</param>
+    /// <returns>Whether the text is a size of any system.</returns>
+    public static bool TryParse(string? s, out ConductorSize result) => TryParse(s.AsSpan(), CultureInfo.InvariantCulture, out result);
+
+    /// <summary>Reads a size of any system; says no instead of throwing.</summary>
+    /// <param name="s">The text; may be null.</param>
+    /// <param name="provider">A culture. The decimal separator of kcmil and mm²; <c>null</c> means the invariant one.</param>
+    /// <param name="result">The size, or the default.</param>
+    /// <returns>Whether the text is a size of any system.</returns>
+    public static bool TryParse(string? s, IFormatProvider? provider, out ConductorSize result) => TryParse(s.AsSpan(), provider, out result);
+
+    /// <summary>Reads a size of any system; says no instead of throwing.</summary>
+    /// <param name="s">The text.</param>
+    /// <param name="provider">A culture. The decimal separator of kcmil and mm²; <c>null</c> means the invariant one.</param>
+    /// <param name="result">The size, or the default.</param>
+    /// <returns>Whether the text is a size of any system.</returns>
+    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out ConductorSize result) => TryRead(s, provider, out result);
+
+    /// <summary>The size as text, in the invariant culture.</summary>
+    /// <returns>A text that <see cref="Parse(string)"/> reads back.</returns>
+    public override string ToString() => ToString(null, CultureInfo.InvariantCulture);
+
+    /// <summary>The size as text.</summary>
+    /// <param name="format"><c>G</c> or nothing: the designation with its system.</param>
+    /// <param name="formatProvider">A culture; <c>null</c> means the invariant one.</param>
+    /// <returns>The text.</returns>
+    /// <exception cref="FormatException">The format is not one of these.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider) => Write(format, formatProvider ?? CultureInfo.InvariantCulture);
+
+    /// <summary>Writes the size as text into a buffer.</summary>
+    /// <param name="destination">The buffer.</param>
+    /// <param name="charsWritten">How many characters were written.</param>
+    /// <param name="format"><c>G</c> or nothing: the designation with its system.</param>
+    /// <param name="provider">A culture; <c>null</c> means the invariant one.</param>
+    /// <returns>Whether the buffer was long enough.</returns>
+    /// <exception cref="FormatException">The format is not one of these.</exception>
+    public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format, IFormatProvider? provider) =>
+        SizeText.TryCopy(ToString(format.ToString(), provider), destination, out charsWritten);
+}

@@ -1,0 +1,58 @@
+using LowVoltage.Calc.References;
+
+namespace LowVoltage.Calc.Conductors;
+
+/// <summary>Largest resistances of road-vehicle conductors at 20 °C. All from memory. A zero is "not known".</summary>
+internal static class Iso6722Table
+{
+    // mm²; mΩ/m: bare copper, tinned copper; largest conductor diameter mm.
+    private static readonly (double SquareMillimeters, double Bare, double Tinned, double LargestDiameter)[] Rows =
+    [
+        (0.13, 136, 140, 0.55),
+        (0.22, 84.8, 86.5, 0.70),
+        (0.35, 54.4, 55.5, 0.90),
+        (0.5, 37.1, 38.2, 1.10),
+        (0.75, 24.7, 25.4, 1.30),
+        (1, 18.5, 19.1, 1.50),
+        (1.25, 14.9, 0, 0),
+        (1.5, 12.7, 13.0, 1.80),
+        (2, 9.42, 9.69, 2.00),
+        (2.5, 7.60, 7.82, 2.20),
+        (3, 6.15, 6.36, 2.40),
+        (4, 4.71, 4.85, 2.80),
+        (5, 3.94, 0, 0),
+        (6, 3.14, 3.23, 3.40),
+        (8, 2.38, 0, 0),
+        (10, 1.82, 1.85, 4.50),
+        (12, 1.52, 0, 0),
+        (16, 1.16, 1.18, 5.80),
+        (20, 0.955, 0, 0),
+        (25, 0.743, 0.757, 7.20),
+        (30, 0.647, 0, 0),
+        (35, 0.527, 0.538, 8.50),
+        (40, 0.473, 0, 0),
+        (50, 0.368, 0.375, 10.50),
+        (60, 0.315, 0, 0),
+        (70, 0.259, 0.264, 12.50),
+        (95, 0.196, 0.200, 14.80),
+        (120, 0.153, 0.156, 16.50),
+    ];
+
+    internal static Reference Reference { get; } = new()
+    {
+        Title = "ISO 6722-1",
+        Edition = "2011",
+        Kind = ReferenceKind.FromMemory,
+        Note = "Every value from memory; the 15 sizes shared with IEC 60228 equal that standard's class 5 limit divided by 1.05 within 0.8 %. "
+            + "0.35 mm² follows the editions from 2006 on (54.4; 52.0 in 2002). Superseded by ISO 19642-3.",
+    };
+
+    internal static bool TryFind(MetricSize size, bool tinned, out double ohmsPerKilometer, out double largestDiameter)
+    {
+        int index = Array.FindIndex(Rows, r => r.SquareMillimeters.Equals(size.SquareMillimeters));
+        (double _, double bare, double coated, double diameter) = index >= 0 ? Rows[index] : default;
+        ohmsPerKilometer = tinned ? coated : bare;
+        largestDiameter = diameter;
+        return ohmsPerKilometer > 0;
+    }
+}

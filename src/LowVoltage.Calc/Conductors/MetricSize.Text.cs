@@ -1,0 +1,77 @@
+using System.Globalization;
+
+namespace LowVoltage.Calc.Conductors;
+
+#if NET8_0_OR_GREATER
+public readonly partial struct MetricSize : ISpanParsable<MetricSize>, ISpanFormattable
+#else
+public readonly partial struct MetricSize : IFormattable
+#endif
+{
+    private const string Accepted = "2.5 mm², 2.5mm2, 2.5 mm^2 or 2.5 sqmm";
+
+    /// <summary>Reads a metric size, in the invariant culture: <c>2.5 mm²</c>, <c>2.5mm2</c>, <c>2.5 mm^2</c>, <c>2.5 sqmm</c>; any case.</summary>
+    /// <param name="s">The text.</param>
+    /// <returns>The size.</returns>
+    /// <exception cref="ArgumentNullException">The text is null.</exception>
+    /// <exception cref="FormatException">The text is not a metric size; the message quotes it and says what is accepted.</exception>
+    public static MetricSize Parse(string s) => Parse(s, CultureInfo.InvariantCulture);
+
+    /// <summary>Reads a metric size: <c>2.5 mm²</c>, <c>2.5mm2</c>, <c>2.5 mm^2</c>, <c>2.5 sqmm</c>; any case.</summary>
+    /// <param name="s">The text.</param>
+    /// <param name="provider">A culture. Its decimal separator is used, and never a thousands separator; <c>null</c> means the invariant one, which refuses <c>2,5</c>.</param>
+    /// <returns>The size.</returns>
+    /// <exception cref="ArgumentNullException">The text is null.</exception>
+    /// <exception cref="FormatException">The text is not a metric size; the message quotes it and says what is accepted.</exception>
+    public static MetricSize Parse(string s, IFormatProvider? provider) =>
+        Parse((s ?? throw new ArgumentNullException(nameof(s))).AsSpan(), provider);
+
+    /// <summary>Reads a metric size: <c>2.5 mm²</c>, <c>2.5mm2</c>, <c>2.5 mm^2</c>, <c>2.5 sqmm</c>; any case.</summary>
+    /// <param name="s">The text.</param>
+    /// <param name="provider">A culture. Its decimal separator is used, and never a thousands separator; <c>null</c> means the invariant one, which refuses <c>2,5</c>.</param>
+    /// <returns>The size.</returns>
+    /// <exception cref="FormatException">The text is not a metric size; the message quotes it and says what is accepted.</exception>
+    public static MetricSize Parse(ReadOnlySpan<char> s, IFormatProvider? provider) =>
+        TryParse(s, provider, out MetricSize result) ? result : throw SizeText.Refusal(s, "a metric size", Accepted);
+
+    /// <summary>Reads a metric size, in the invariant culture; says no instead of throwing.</summary>
+    /// <param name="s">The text; may be null.</param>
+    /// <param name="result">The size, or the default.</param>
+    /// <returns>Whether the text is a metric size.</returns>
+    public static bool TryParse(string? s, out MetricSize result) => TryParse(s.AsSpan(), CultureInfo.InvariantCulture, out result);
+
+    /// <summary>Reads a metric size; says no instead of throwing.</summary>
+    /// <param name="s">The text; may be null.</param>
+    /// <param name="provider">A culture. Its decimal separator is used, and never a thousands separator; <c>null</c> means the invariant one, which refuses <c>2,5</c>.</param>
+    /// <param name="result">The size, or the default.</param>
+    /// <returns>Whether the text is a metric size.</returns>
+    public static bool TryParse(string? s, IFormatProvider? provider, out MetricSize result) => TryParse(s.AsSpan(), provider, out result);
+
+    /// <summary>Reads a metric size; says no instead of throwing.</summary>
+    /// <param name="s">The text.</param>
+    /// <param name="provider">A culture. Its decimal separator is used, and never a thousands separator; <c>null</c> means the invariant one, which refuses <c>2,5</c>.</param>
+    /// <param name="result">The size, or the default.</param>
+    /// <returns>Whether the text is a metric size.</returns>
+    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out MetricSize result) => TryRead(s, provider, out result);
+
+    /// <summary>The size as text, in the invariant culture.</summary>
+    /// <returns>A text that <see cref="Parse(string)"/> reads back.</returns>
+    public override string ToString() => ToString(null, CultureInfo.InvariantCulture);
+
+    /// <summary>The size as text.</summary>
+    /// <param name="format">A numeric format for the number; nothing means all digits.</param>
+    /// <param name="formatProvider">A culture; <c>null</c> means the invariant one.</param>
+    /// <returns>The text.</returns>
+    /// <exception cref="FormatException">The format is not one of these.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider) => Write(format, formatProvider ?? CultureInfo.InvariantCulture);
+
+    /// <summary>Writes the size as text into a buffer.</summary>
+    /// <param name="destination">The buffer.</param>
+    /// <param name="charsWritten">How many characters were written.</param>
+    /// <param name="format">A numeric format for the number; nothing means all digits.</param>
+    /// <param name="provider">A culture; <c>null</c> means the invariant one.</param>
+    /// <returns>Whether the buffer was long enough.</returns>
+    /// <exception cref="FormatException">The format is not one of these.</exception>
+    public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format, IFormatProvider? provider) =>
+        SizeText.TryCopy(ToString(format.ToString(), provider), destination, out charsWritten);
+}
