@@ -20,6 +20,7 @@ public sealed class CircuitRequirements
     private readonly double altitudeMeters;
     private readonly double? upstreamOhms;
     private readonly double? fuseDistanceMeters;
+    private readonly double? wallMillimeters;
     private readonly IReadOnlyList<Joint> joints = [];
 
     /// <summary>What the circuit is called; may be empty.</summary>
@@ -105,6 +106,15 @@ public sealed class CircuitRequirements
     /// <summary>The insulation of the wire.</summary>
     public required InsulationMaterial Insulation { get; init; }
 
+    /// <summary>Wall thickness of the insulation; <c>null</c> means the usual one for the size (see <see cref="InsulationWall"/>).</summary>
+    public Length? Wall
+    {
+        get => wallMillimeters is { } millimeters ? Length.FromMillimeters(millimeters) : null;
+        init => wallMillimeters = value is { } given
+            ? Accept.Within(Accept.MetersOrZero(given, nameof(Wall)) * 1000, 0, 20, "mm", nameof(Wall))
+            : null;
+    }
+
     /// <summary>Whether the load runs for short times only; the aircraft voltage-drop allowances distinguish that.</summary>
     public bool Intermittent { get; init; }
 
@@ -120,4 +130,6 @@ public sealed class CircuitRequirements
     internal double? UpstreamOhms => upstreamOhms;
 
     internal double? FuseDistanceMeters => fuseDistanceMeters;
+
+    internal double? WallMillimeters => wallMillimeters;
 }

@@ -23,6 +23,9 @@ public readonly partial struct ConductorSize
     /// <summary>The system. Nominal square millimetres of whichever standard are <see cref="SizeSystem.Metric"/>.</summary>
     public SizeSystem System { get; }
 
+    /// <summary>The gauge number, kcmil or nominal mm², as the tables key it.</summary>
+    internal double Value => value;
+
     /// <summary>The size as text with its system, invariant: <c>14 AWG</c>, <c>2.5 mm²</c>. Empty for <c>default</c>.</summary>
     public string Designation => ToString(null, CultureInfo.InvariantCulture);
 

@@ -1,0 +1,79 @@
+using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.References;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Design;
+
+/// <summary>Where a design takes the continuous current of a wire from: a published table with its own factors, a heat balance, or the lower of two.</summary>
+/// <remarks>
+/// A basis rates the sizes that its source covers and no others; a size that it does not cover cannot pass. Immutable and thread-safe.
+/// </remarks>
+public abstract class AmpacityBasis
+{
+    private protected AmpacityBasis(string name, Reference reference)
+    {
+        Name = name;
+        Reference = reference;
+    }
+
+    /// <summary>What the basis is called.</summary>
+    public string Name { get; }
+
+    /// <summary>Its source.</summary>
+    public Reference Reference { get; }
+
+    /// <summary>33 CFR 183.425 Table 5 with its notes: small craft, AWG sizes.</summary>
+    public static AmpacityBasis SmallCraftTable { get; } = new SmallCraftAmpacity();
+
+    /// <summary>FAA AC 43.13-1B Table 11-9, which already contains bundle, altitude and ambient: aircraft wire.</summary>
+    public static AmpacityBasis AircraftTable { get; } = new AircraftAmpacity();
+
+    /// <summary>The road-vehicle single-core table at 30 °C with its ambient law and the IEC grouping factors.</summary>
+    public static AmpacityBasis RoadVehicleTable { get; } = new RoadVehicleAmpacity();
+
+    /// <summary>IEC 60364-5-52, two loaded conductors, method C, with its ambient and grouping factors.</summary>
+    public static AmpacityBasis BuildingTable { get; } = new BuildingAmpacity();
+
+    /// <summary>A heat balance of the wire, alone or in a round bundle, in still air.</summary>
+    public static AmpacityBasis HeatBalance { get; } = new HeatBalanceAmpacity();
+
+    /// <summary>The lower of two bases wherever both rate a size; a size that only one of them covers takes that one.</summary>
+    /// <param name="first">One basis.</param>
+    /// <param name="second">The other.</param>
+    /// <returns>The basis.</returns>
+    /// <exception cref="ArgumentNullException">A basis is null.</exception>
+    public static AmpacityBasis LowerOf(AmpacityBasis first, AmpacityBasis second) =>
+        new LowerAmpacity(first ?? throw new ArgumentNullException(nameof(first)), second ?? throw new ArgumentNullException(nameof(second)));
+
+    /// <summary>The continuous current of a conductor where a circuit runs.</summary>
+    /// <param name="conductor">The conductor.</param>
+    /// <param name="requirements">The circuit: ambient, bundle, altitude, engine space, insulation.</param>
+    /// <param name="current">The current; zero when the basis does not cover the case.</param>
+    /// <returns>Whether the basis covers this conductor in this place.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public bool TryRate(Conductor conductor, CircuitRequirements requirements, out ElectricCurrent current)
+    {
+        _ = conductor ?? throw new ArgumentNullException(nameof(conductor));
+        PreparedRating prepared = Prepare(new Installation(requirements ?? throw new ArgumentNullException(nameof(requirements))));
+        bool rated = prepared.TryAmperes(conductor, out double amperes);
+        current = ElectricCurrent.FromAmperes(amperes);
+        return rated;
+    }
+
+    /// <summary>The steps from the published table to the current, for a basis that is a table.</summary>
+    /// <param name="conductor">The conductor.</param>
+    /// <param name="requirements">The circuit.</param>
+    /// <returns>The steps; null for a heat balance, or where the table does not cover the case.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public DeratedAmpacity? Derate(Conductor conductor, CircuitRequirements requirements)
+    {
+        _ = conductor ?? throw new ArgumentNullException(nameof(conductor));
+        return Prepare(new Installation(requirements ?? throw new ArgumentNullException(nameof(requirements)))).Derate(conductor);
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+
+    internal abstract PreparedRating Prepare(in Installation at);
+}

@@ -1,0 +1,37 @@
+using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Quantities;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Design;
+
+/// <summary>IEC 60364-5-52, two loaded copper conductors, method C, with Tables B.52.14 and B.52.17.</summary>
+internal sealed class BuildingAmpacity : AmpacityBasis
+{
+    private const double CoolestRow = 30;
+
+    internal BuildingAmpacity()
+        : base("IEC 60364-5-52 method C", Iec60364MethodC.Reference)
+    {
+    }
+
+    internal override PreparedRating Prepare(in Installation at)
+    {
+        AmpacityTable table = Iec60364MethodC.Table;
+        if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column))
+        {
+            return Without($"the table has no column for insulation of {Accept.Text(at.Insulation.ContinuousCelsius)} °C");
+        }
+
+        Temperature ambient = Temperature.FromDegreesCelsius(Math.Max(at.AmbientCelsius, CoolestRow));
+        if (!Iec60364Ambient.TryFactor(ambient, Temperature.FromDegreesCelsius(column), out DeratingFactor? warmth))
+        {
+            return Without($"Table B.52.14 has no factor for {Accept.Text(at.AmbientCelsius)} °C");
+        }
+
+        return Iec60364Grouping.TryFactor(at.Circuits, Iec60364Arrangement.Bunched, out DeratingFactor? group)
+            ? new TablePrepared(table, warmth, group) { Reference = Reference, LimitCelsius = column }
+            : Without($"the grouping factors end at 20 circuits, the bundle has {at.Circuits}");
+    }
+
+    private TablePrepared Without(string gap) => new(Iec60364MethodC.Table) { Reference = Reference, Gap = gap };
+}

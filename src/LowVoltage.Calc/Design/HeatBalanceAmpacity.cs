@@ -1,0 +1,71 @@
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Heating;
+using LowVoltage.Calc.Quantities;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Design;
+
+/// <summary>The heat balance of the wire in a round bundle of equal wires, all at the same current, in still air; less its stated margin.</summary>
+internal sealed class HeatBalanceAmpacity : AmpacityBasis
+{
+    internal HeatBalanceAmpacity()
+        : base("heat balance in still air", Heating.HeatBalance.References[0])
+    {
+    }
+
+    internal override PreparedRating Prepare(in Installation at)
+    {
+        double limit = at.Insulation.ContinuousCelsius;
+        if (at.AmbientCelsius >= limit || at.AmbientCelsius < Surroundings.LeastCelsius)
+        {
+            return new HeatBalancePrepared(at, null)
+            {
+                Reference = Reference,
+                LimitCelsius = limit,
+                Gap = $"the air at {Accept.Text(at.AmbientCelsius)} °C is not below the insulation's limit of {Accept.Text(limit)} °C",
+            };
+        }
+
+        Surroundings air = new()
+        {
+            Ambient = Temperature.FromDegreesCelsius(at.AmbientCelsius),
+            Altitude = Length.FromMeters(at.AltitudeMeters),
+            Emissivity = at.Insulation.Emissivity,
+        };
+        return new HeatBalancePrepared(at, air) { Reference = Reference, LimitCelsius = limit };
+    }
+}
+
+/// <summary>The heat balance in one place.</summary>
+internal sealed class HeatBalancePrepared(Installation at, Surroundings? air) : PreparedRating
+{
+    private const double Margin = 1 - Heating.HeatBalance.Margin;
+
+    internal override bool TryAmperes(Conductor conductor, out double amperes)
+    {
+        amperes = Gap.Length > 0 ? 0 : Margin * Kernel(conductor).AmperesFor(LimitCelsius);
+        return amperes > 0;
+    }
+
+    internal override bool TryCelsius(Conductor conductor, double heatingAmperes, double ratedAmperes, double ambientCelsius, out double celsius)
+    {
+        celsius = 0;
+        return Gap.Length == 0 && Heating.HeatBalance.TrySteady(Kernel(conductor), heatingAmperes / Margin, out _, out celsius);
+    }
+
+    internal override IEnumerable<string> Remarks(Conductor conductor)
+    {
+        double wall = at.WallMillimeters ?? InsulationWall.UsualMillimeters(conductor.AreaSquareMillimeters);
+        yield return $"Heat balance: {at.LoadedConductors} equal wires at the same current in a round bundle in still air at {Accept.Text(at.AmbientCelsius)} °C, "
+            + $"wall {Accept.Text(wall)} mm{(at.WallMillimeters is null ? " (assumed)" : "")}, current lowered by its margin of 3 %.";
+    }
+
+    private HeatBalanceKernel Kernel(Conductor conductor)
+    {
+        double wall = at.WallMillimeters ?? InsulationWall.UsualMillimeters(conductor.AreaSquareMillimeters);
+        Wire wire = Wire.Create(conductor, at.Insulation, Length.FromMillimeters(wall));
+        return at.LoadedConductors == 1
+            ? HeatBalanceKernel.For(wire, air!)
+            : BundleHeat.Kernel(WireBundle.Create(wire, at.LoadedConductors, at.LoadedConductors), air!);
+    }
+}

@@ -1,0 +1,60 @@
+using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Conductors;
+
+namespace LowVoltage.Calc.Design;
+
+/// <summary>The lower of two bases; a size that one of them does not cover takes the other.</summary>
+internal sealed class LowerAmpacity : AmpacityBasis
+{
+    private readonly AmpacityBasis first;
+    private readonly AmpacityBasis second;
+
+    internal LowerAmpacity(AmpacityBasis first, AmpacityBasis second)
+        : base($"the lower of {first.Name} and {second.Name}", first.Reference)
+    {
+        this.first = first;
+        this.second = second;
+    }
+
+    internal override PreparedRating Prepare(in Installation at)
+    {
+        PreparedRating one = first.Prepare(at), other = second.Prepare(at);
+        return one.Gap.Length > 0 ? other : other.Gap.Length > 0 ? one : new LowerPrepared(one, other)
+        {
+            Reference = one.Reference,
+            LimitCelsius = Math.Min(one.LimitCelsius, other.LimitCelsius),
+        };
+    }
+}
+
+/// <summary>Two prepared bases, the lower of which counts.</summary>
+internal sealed class LowerPrepared(PreparedRating first, PreparedRating second) : PreparedRating
+{
+    internal override bool TryAmperes(Conductor conductor, out double amperes)
+    {
+        bool one = first.TryAmperes(conductor, out double a), other = second.TryAmperes(conductor, out double b);
+        amperes = one && other ? Math.Min(a, b) : one ? a : b;
+        return one || other;
+    }
+
+    internal override bool TryCelsius(Conductor conductor, double heatingAmperes, double ratedAmperes, double ambientCelsius, out double celsius)
+    {
+        // Each basis by its own rating: the table by its square law, the heat balance by physics. The hotter answer counts.
+        celsius = double.NegativeInfinity;
+        bool settled = true;
+        foreach (PreparedRating basis in (PreparedRating[])[first, second])
+        {
+            if (basis.TryAmperes(conductor, out double own))
+            {
+                settled &= basis.TryCelsius(conductor, heatingAmperes, own, ambientCelsius, out double hot);
+                celsius = Math.Max(celsius, hot);
+            }
+        }
+
+        return settled && !double.IsNegativeInfinity(celsius);
+    }
+
+    internal override DeratedAmpacity? Derate(Conductor conductor) => first.Derate(conductor) ?? second.Derate(conductor);
+
+    internal override IEnumerable<string> Remarks(Conductor conductor) => first.Remarks(conductor).Concat(second.Remarks(conductor));
+}

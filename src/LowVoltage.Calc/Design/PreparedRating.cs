@@ -1,0 +1,35 @@
+using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.References;
+
+namespace LowVoltage.Calc.Design;
+
+/// <summary>An ampacity basis made ready for one place: all that does not depend on the size is worked out once.</summary>
+internal abstract class PreparedRating
+{
+    /// <summary>Why no size at all can be rated here; empty when sizes can be.</summary>
+    internal string Gap { get; init; } = "";
+
+    /// <summary>Conductor temperature that the rating stands for, °C.</summary>
+    internal double LimitCelsius { get; init; }
+
+    internal required Reference Reference { get; init; }
+
+    /// <summary>Continuous current of a conductor here, A; false when the basis says nothing of it.</summary>
+    internal abstract bool TryAmperes(Conductor conductor, out double amperes);
+
+    /// <summary>Conductor temperature at a current, °C, from the rating by the square law; a physical basis overrides it.</summary>
+    /// <returns>False when there is no steady temperature.</returns>
+    internal virtual bool TryCelsius(Conductor conductor, double heatingAmperes, double ratedAmperes, double ambientCelsius, out double celsius)
+    {
+        double load = heatingAmperes / ratedAmperes;
+        celsius = ambientCelsius + ((LimitCelsius - ambientCelsius) * load * load);
+        return true;
+    }
+
+    /// <summary>The steps from the table to the rating, where the basis is a table.</summary>
+    internal virtual DeratedAmpacity? Derate(Conductor conductor) => null;
+
+    /// <summary>What a reader must know of this basis here.</summary>
+    internal virtual IEnumerable<string> Remarks(Conductor conductor) => Derate(conductor)?.Remarks ?? [];
+}

@@ -1,0 +1,35 @@
+using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Quantities;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Design;
+
+/// <summary>The road-vehicle single-core table (PVC limited to 70 °C) with its ambient law; bundles with the IEC grouping factor, a foreign rule that is reported.</summary>
+internal sealed class RoadVehicleAmpacity : AmpacityBasis
+{
+    internal RoadVehicleAmpacity()
+        : base("road-vehicle single-core table", RoadVehicleSingleCore.Reference)
+    {
+    }
+
+    internal override PreparedRating Prepare(in Installation at)
+    {
+        AmpacityTable table = RoadVehicleSingleCore.Ambient30;
+        if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column))
+        {
+            return Without($"the table has no column for insulation of {Accept.Text(at.Insulation.ContinuousCelsius)} °C");
+        }
+
+        Temperature ambient = Temperature.FromDegreesCelsius(Math.Max(at.AmbientCelsius, table.BaseAmbientCelsius));
+        if (!RoadVehicleAmbient.TryFactor(ambient, table.BaseAmbient, out DeratingFactor? warmth))
+        {
+            return Without($"the table ends below 70 °C, the air is at {Accept.Text(at.AmbientCelsius)} °C");
+        }
+
+        return Iec60364Grouping.TryFactor(at.Circuits, Iec60364Arrangement.Bunched, out DeratingFactor? group)
+            ? new TablePrepared(table, warmth, group) { Reference = Reference, LimitCelsius = column }
+            : Without($"the grouping factors end at 20 circuits, the bundle has {at.Circuits}");
+    }
+
+    private TablePrepared Without(string gap) => new(RoadVehicleSingleCore.Ambient30) { Reference = Reference, Gap = gap };
+}

@@ -1,0 +1,42 @@
+using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Quantities;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Design;
+
+/// <summary>33 CFR 183.425 Table 5: up to 30 °C as printed, up to 50 °C and in engine spaces with note 1, bundles with note 2.</summary>
+/// <remarks>
+/// Note 1 is used for any place warmer than 30 °C, the safer of the two printed cases. Note 2 is law from 50 V up only; it is applied below as well, as a practice, and reported.
+/// </remarks>
+internal sealed class SmallCraftAmpacity : AmpacityBasis
+{
+    private const double BaseCelsius = 30;
+    private const double EngineSpaceCelsius = 50;
+
+    internal SmallCraftAmpacity()
+        : base("33 CFR 183.425 Table 5", Cfr33Part183Table5.Reference)
+    {
+    }
+
+    internal override PreparedRating Prepare(in Installation at)
+    {
+        AmpacityTable table = Cfr33Part183Table5.Table;
+        if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column))
+        {
+            return Without($"the table has no column for insulation of {Accept.Text(at.Insulation.ContinuousCelsius)} °C");
+        }
+
+        if (at.AmbientCelsius > EngineSpaceCelsius)
+        {
+            return Without($"the table ends at 50 °C, the air is at {Accept.Text(at.AmbientCelsius)} °C");
+        }
+
+        Temperature rating = Temperature.FromDegreesCelsius(column);
+        DeratingFactor count = Cfr33Part183ConductorCount.Factor(at.LoadedConductors, ElectricPotential.FromVolts(at.CircuitVolts));
+        return at.EngineSpace || at.AmbientCelsius > BaseCelsius
+            ? new TablePrepared(table, Cfr33Part183EngineSpace.Factor(rating), count) { Reference = Reference, LimitCelsius = column }
+            : new TablePrepared(table, count) { Reference = Reference, LimitCelsius = column };
+    }
+
+    private TablePrepared Without(string gap) => new(Cfr33Part183Table5.Table) { Reference = Reference, Gap = gap };
+}

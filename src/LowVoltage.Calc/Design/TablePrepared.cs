@@ -1,0 +1,61 @@
+using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Conductors;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Design;
+
+/// <summary>A published table read at one column, with the factors of one place.</summary>
+internal sealed class TablePrepared : PreparedRating
+{
+    private readonly AmpacityTable table;
+    private readonly DeratingFactor[] factors;
+    private readonly double product = 1;
+
+    /// <summary>The table at the column of <see cref="PreparedRating.LimitCelsius"/>, times the factors.</summary>
+    internal TablePrepared(AmpacityTable table, params DeratingFactor[] factors)
+    {
+        this.table = table;
+        this.factors = factors;
+        foreach (DeratingFactor factor in factors)
+        {
+            // A cool place does not raise the rating: the factor that may exceed one is counted as one.
+            product *= Math.Min(factor.Value, 1);
+        }
+    }
+
+    internal override bool TryAmperes(Conductor conductor, out double amperes)
+    {
+        amperes = 0;
+        if (Gap.Length > 0 || !TableKey.TryGet(conductor, out double key)
+            || !table.TryAmperes(conductor.System, key, LimitCelsius, out double current, out _))
+        {
+            return false;
+        }
+
+        amperes = current * product;
+        return true;
+    }
+
+    internal override DeratedAmpacity? Derate(Conductor conductor)
+    {
+        if (!TryAmperes(conductor, out _) || !TableKey.TryGet(conductor, out double key))
+        {
+            return null;
+        }
+
+        Temperature column = Temperature.FromDegreesCelsius(LimitCelsius);
+        TableRating rating = conductor.System is SizeSystem.AmericanWireGauge or SizeSystem.AircraftWire
+            ? table.Rating(AwgSize.FromNumber((int)key), column)
+            : table.Rating(MetricSize.FromSquareMillimeters(key), column);
+        DeratedAmpacity derated = DeratedAmpacity.From(rating);
+        foreach (DeratingFactor factor in factors)
+        {
+            if (factor.Value < 1)
+            {
+                derated = factor.RuleSet == table.RuleSet ? derated.With(factor) : derated.WithForeignFactor(factor);
+            }
+        }
+
+        return derated;
+    }
+}
