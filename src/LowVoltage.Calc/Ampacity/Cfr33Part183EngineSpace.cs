@@ -7,8 +7,9 @@ namespace LowVoltage.Calc.Ampacity;
 
 /// <summary>33 CFR 183.425 Table 5, note 1: the factor for a conductor in an engine space, taken as 50 °C.</summary>
 /// <remarks>
-/// Applies at any voltage. Between two insulation ratings the lower one is used, as in the table. The printed factors follow √((T − 50)/(T − 30)) except at 105 °C
-/// (0.85 printed, 0.856 by the law) and at 200 °C (1.00 printed, 0.94 by the law: the less safe of the two, but it is what the regulation says).
+/// Applies at any voltage. Between two insulation ratings the lower one is used, as in the table. The printed factors follow √((T − 50)/(T − 30)) to their rounding except at 80 °C
+/// (0.78 printed, 0.7746 by the equation), at 105 °C (0.85 against 0.856) and at 200 °C (1.00 against 0.94). At 80 °C and 200 °C the printed factor is the less safe of the
+/// two, but it is what the regulation says, as remembered.
 /// </remarks>
 public static class Cfr33Part183EngineSpace
 {
