@@ -28,33 +28,33 @@ internal sealed class AircraftAmpacity : AmpacityBasis
         AmpacityTable table = FaaAc43Table11Dash9.Table;
         if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column))
         {
-            return Without($"the table has no column for insulation of {Accept.Text(at.Insulation.ContinuousCelsius)} °C");
+            return Without(false, $"the table has no column for insulation of {Accept.Text(at.Insulation.ContinuousCelsius)} °C");
         }
 
         if (at.AmbientCelsius > TableAmbientCelsius || at.AltitudeMeters > TableAltitudeMeters)
         {
-            return Without("the table holds up to 70 °C and 60 000 ft");
+            return Without(true, "the table holds up to 70 °C and 60 000 ft");
         }
 
         double percent = Math.Max(20, at.LoadingShare * 100);
         if (!FaaBundle.TryValue(at.LoadedConductors, percent, out double factor))
         {
-            return Without($"figure 11-5 has no point for {at.LoadedConductors} wires at {Accept.Text(percent)} % of the bundle's capacity");
+            return Without(true, $"figure 11-5 has no point for {at.LoadedConductors} wires at {Accept.Text(percent)} % of the bundle's capacity");
         }
 
-        // Half a step of the digitised figure is its reading error.
         FaaBundle.TryValue(9, 20, out double largeSizesFactor);
         return new AircraftPrepared(new TablePrepared(table) { Reference = Reference, LimitCelsius = column }, factor >= SmallSizesFactor, factor >= largeSizesFactor)
         {
             Reference = Reference,
             LimitCelsius = column,
+            PlaceIsTooHard = factor < SmallSizesFactor,
             Gap = factor >= SmallSizesFactor
                 ? ""
                 : $"the bundle is harder than the table's: figure 11-5 gives {Accept.Text(factor)} for {at.LoadedConductors} wires at {Accept.Text(percent)} %, the table stands for {Accept.Text(SmallSizesFactor)}",
         };
     }
 
-    private TablePrepared Without(string gap) => new(FaaAc43Table11Dash9.Table) { Reference = Reference, Gap = gap };
+    private TablePrepared Without(bool place, string gap) => new(FaaAc43Table11Dash9.Table) { Reference = Reference, Gap = gap, PlaceIsTooHard = place };
 }
 
 /// <summary>Table 11-9 with the bundle condition, which differs from size 8 up.</summary>

@@ -8,6 +8,7 @@ namespace LowVoltage.Calc.Design;
 internal sealed class BuildingAmpacity : AmpacityBasis
 {
     private const double CoolestRow = 30;
+    private const double BetterInsulationCelsius = 105;
 
     internal BuildingAmpacity()
         : base("IEC 60364-5-52 method C", Iec60364MethodC.Reference)
@@ -17,21 +18,21 @@ internal sealed class BuildingAmpacity : AmpacityBasis
     internal override PreparedRating Prepare(in Installation at)
     {
         AmpacityTable table = Iec60364MethodC.Table;
-        if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column))
+        if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column) || at.Insulation.ContinuousCelsius >= BetterInsulationCelsius)
         {
-            return Without($"the table has no column for insulation of {Accept.Text(at.Insulation.ContinuousCelsius)} °C");
+            return Without(false, $"the table has no column for insulation of {Accept.Text(at.Insulation.ContinuousCelsius)} °C");
         }
 
         Temperature ambient = Temperature.FromDegreesCelsius(Math.Max(at.AmbientCelsius, CoolestRow));
         if (!Iec60364Ambient.TryFactor(ambient, Temperature.FromDegreesCelsius(column), out DeratingFactor? warmth))
         {
-            return Without($"Table B.52.14 has no factor for {Accept.Text(at.AmbientCelsius)} °C");
+            return Without(true, $"Table B.52.14 has no factor for {Accept.Text(at.AmbientCelsius)} °C");
         }
 
         return Iec60364Grouping.TryFactor(at.Circuits, Iec60364Arrangement.Bunched, out DeratingFactor? group)
             ? new TablePrepared(table, warmth, group) { Reference = Reference, LimitCelsius = column }
-            : Without($"the grouping factors end at 20 circuits, the bundle has {at.Circuits}");
+            : Without(true, $"the grouping factors end at 20 circuits, the bundle has {at.Circuits}");
     }
 
-    private TablePrepared Without(string gap) => new(Iec60364MethodC.Table) { Reference = Reference, Gap = gap };
+    private TablePrepared Without(bool place, string gap) => new(Iec60364MethodC.Table) { Reference = Reference, Gap = gap, PlaceIsTooHard = place };
 }

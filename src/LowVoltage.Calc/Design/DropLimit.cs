@@ -1,4 +1,5 @@
 using System.Globalization;
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
 using UnitsNet;
@@ -11,13 +12,18 @@ public sealed class DropLimit
 {
     private readonly double share;
     private readonly double volts;
+    private readonly bool aircraft;
 
-    private DropLimit(double share, double volts, Reference reference)
+    private DropLimit(double share, double volts, Reference reference, bool aircraft = false)
     {
         this.share = share;
         this.volts = volts;
+        this.aircraft = aircraft;
         Reference = reference;
     }
+
+    /// <summary>FAA AC 43.13-1B Table 11-6: 0.5 V on a 14 V bus, 1 V on a 28 V bus, twice that for intermittent loads; nothing for other voltages.</summary>
+    public static DropLimit AircraftTable { get; } = new(0, 0, FaaVoltageDrop.Reference, aircraft: true);
 
     /// <summary>Whose allowance it is.</summary>
     public Reference Reference { get; }
@@ -38,16 +44,39 @@ public sealed class DropLimit
 
     /// <summary>The allowance for a supply of a nominal voltage.</summary>
     /// <param name="nominal">Nominal supply voltage.</param>
-    /// <returns>The volts that may be lost.</returns>
-    public ElectricPotential For(ElectricPotential nominal) =>
-        ElectricPotential.FromVolts(VoltsFor(Accept.Volts(nominal, nameof(nominal))));
+    /// <param name="intermittent">Whether the load runs for short times only; the aircraft table distinguishes that.</param>
+    /// <param name="limit">The volts that may be lost; zero when the allowance does not cover that voltage.</param>
+    /// <returns>Whether the allowance covers that voltage.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive.</exception>
+    public bool TryFor(ElectricPotential nominal, bool intermittent, out ElectricPotential limit)
+    {
+        bool covered = TryVolts(Accept.Volts(nominal, nameof(nominal)), intermittent, out double most);
+        limit = ElectricPotential.FromVolts(most);
+        return covered;
+    }
 
     /// <summary>The allowance in words: <c>3 %</c>, <c>0.4 V</c>.</summary>
-    public override string ToString() => share > 0
+    public override string ToString() => aircraft ? "FAA AC 43.13-1B Table 11-6" : share > 0
         ? (share * 100).ToString("G4", CultureInfo.InvariantCulture) + " %"
         : volts.ToString("G4", CultureInfo.InvariantCulture) + " V";
 
-    internal double VoltsFor(double nominalVolts) => share > 0 ? share * nominalVolts : volts;
+    internal bool TryVolts(double nominalVolts, bool intermittent, out double most)
+    {
+        most = share > 0 ? share * nominalVolts : volts;
+        if (aircraft)
+        {
+            // A 12 V battery stands on a 14 V bus, a 24 V one on a 28 V bus.
+            VoltageDropAllowance? row = nominalVolts switch
+            {
+                >= 11 and <= 14.5 => intermittent ? FaaVoltageDrop.Intermittent14 : FaaVoltageDrop.Continuous14,
+                >= 22 and <= 29 => intermittent ? FaaVoltageDrop.Intermittent28 : FaaVoltageDrop.Continuous28,
+                _ => null,
+            };
+            most = row?.Value ?? 0;
+        }
+
+        return most > 0;
+    }
 
     private static Reference Stated { get; } = Reference.CommonPractice("allowance stated by the caller");
 }

@@ -22,6 +22,7 @@ internal sealed class HeatBalanceAmpacity : AmpacityBasis
             {
                 Reference = Reference,
                 LimitCelsius = limit,
+                PlaceIsTooHard = true,
                 Gap = $"the air at {Accept.Text(at.AmbientCelsius)} °C is not below the insulation's limit of {Accept.Text(limit)} °C",
             };
         }

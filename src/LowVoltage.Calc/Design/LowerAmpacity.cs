@@ -19,7 +19,14 @@ internal sealed class LowerAmpacity : AmpacityBasis
     internal override PreparedRating Prepare(in Installation at)
     {
         PreparedRating one = first.Prepare(at), other = second.Prepare(at);
-        return one.Gap.Length > 0 ? other : other.Gap.Length > 0 ? one : new LowerPrepared(one, other)
+
+        // A place that is too hard for one source is not made easier by asking the other; a source that is silent on this wire leaves it to the other.
+        if (one.PlaceIsTooHard || (one.Gap.Length > 0 && !other.PlaceIsTooHard))
+        {
+            return one.PlaceIsTooHard ? one : other;
+        }
+
+        return other.Gap.Length > 0 ? (other.PlaceIsTooHard ? other : one) : new LowerPrepared(one, other)
         {
             Reference = one.Reference,
             LimitCelsius = Math.Min(one.LimitCelsius, other.LimitCelsius),
@@ -40,18 +47,12 @@ internal sealed class LowerPrepared(PreparedRating first, PreparedRating second)
     internal override bool TryCelsius(Conductor conductor, double heatingAmperes, double ratedAmperes, double ambientCelsius, out double celsius)
     {
         // Each basis by its own rating: the table by its square law, the heat balance by physics. The hotter answer counts.
-        celsius = double.NegativeInfinity;
-        bool settled = true;
-        foreach (PreparedRating basis in (PreparedRating[])[first, second])
-        {
-            if (basis.TryAmperes(conductor, out double own))
-            {
-                settled &= basis.TryCelsius(conductor, heatingAmperes, own, ambientCelsius, out double hot);
-                celsius = Math.Max(celsius, hot);
-            }
-        }
-
-        return settled && !double.IsNegativeInfinity(celsius);
+        bool rated = first.TryAmperes(conductor, out double one), otherRated = second.TryAmperes(conductor, out double other);
+        double a = double.NegativeInfinity, b = double.NegativeInfinity;
+        bool settled = (!rated || first.TryCelsius(conductor, heatingAmperes, one, ambientCelsius, out a))
+            && (!otherRated || second.TryCelsius(conductor, heatingAmperes, other, ambientCelsius, out b));
+        celsius = Math.Max(a, b);
+        return settled && (rated || otherRated);
     }
 
     internal override DeratedAmpacity? Derate(Conductor conductor) => first.Derate(conductor) ?? second.Derate(conductor);

@@ -10,6 +10,9 @@ internal abstract class PreparedRating
     /// <summary>Why no size at all can be rated here; empty when sizes can be.</summary>
     internal string Gap { get; init; } = "";
 
+    /// <summary>Whether the gap is the place's doing (too hot, too many wires) and not that the source is silent on this wire.</summary>
+    internal bool PlaceIsTooHard { get; init; }
+
     /// <summary>Conductor temperature that the rating stands for, °C.</summary>
     internal double LimitCelsius { get; init; }
 

@@ -5,8 +5,11 @@ using UnitsNet;
 namespace LowVoltage.Calc.Design;
 
 /// <summary>The road-vehicle single-core table (PVC limited to 70 °C) with its ambient law; bundles with the IEC grouping factor, a foreign rule that is reported.</summary>
+/// <remarks>Cable rated from 80 °C up carries more than the table says, but the table has no column for it: it is left to another basis.</remarks>
 internal sealed class RoadVehicleAmpacity : AmpacityBasis
 {
+    private const double BetterInsulationCelsius = 80;
+
     internal RoadVehicleAmpacity()
         : base("road-vehicle single-core table", RoadVehicleSingleCore.Reference)
     {
@@ -15,21 +18,21 @@ internal sealed class RoadVehicleAmpacity : AmpacityBasis
     internal override PreparedRating Prepare(in Installation at)
     {
         AmpacityTable table = RoadVehicleSingleCore.Ambient30;
-        if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column))
+        if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column) || at.Insulation.ContinuousCelsius >= BetterInsulationCelsius)
         {
-            return Without($"the table has no column for insulation of {Accept.Text(at.Insulation.ContinuousCelsius)} °C");
+            return Without(false, $"the table has no column for insulation of {Accept.Text(at.Insulation.ContinuousCelsius)} °C");
         }
 
         Temperature ambient = Temperature.FromDegreesCelsius(Math.Max(at.AmbientCelsius, table.BaseAmbientCelsius));
         if (!RoadVehicleAmbient.TryFactor(ambient, table.BaseAmbient, out DeratingFactor? warmth))
         {
-            return Without($"the table ends below 70 °C, the air is at {Accept.Text(at.AmbientCelsius)} °C");
+            return Without(true, $"the table ends below 70 °C, the air is at {Accept.Text(at.AmbientCelsius)} °C");
         }
 
         return Iec60364Grouping.TryFactor(at.Circuits, Iec60364Arrangement.Bunched, out DeratingFactor? group)
             ? new TablePrepared(table, warmth, group) { Reference = Reference, LimitCelsius = column }
-            : Without($"the grouping factors end at 20 circuits, the bundle has {at.Circuits}");
+            : Without(true, $"the grouping factors end at 20 circuits, the bundle has {at.Circuits}");
     }
 
-    private TablePrepared Without(string gap) => new(RoadVehicleSingleCore.Ambient30) { Reference = Reference, Gap = gap };
+    private TablePrepared Without(bool place, string gap) => new(RoadVehicleSingleCore.Ambient30) { Reference = Reference, Gap = gap, PlaceIsTooHard = place };
 }

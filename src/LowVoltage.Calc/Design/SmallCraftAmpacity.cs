@@ -23,12 +23,12 @@ internal sealed class SmallCraftAmpacity : AmpacityBasis
         AmpacityTable table = Cfr33Part183Table5.Table;
         if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column))
         {
-            return Without($"the table has no column for insulation of {Accept.Text(at.Insulation.ContinuousCelsius)} °C");
+            return Without(false, $"the table has no column for insulation of {Accept.Text(at.Insulation.ContinuousCelsius)} °C");
         }
 
         if (at.AmbientCelsius > EngineSpaceCelsius)
         {
-            return Without($"the table ends at 50 °C, the air is at {Accept.Text(at.AmbientCelsius)} °C");
+            return Without(true, $"the table ends at 50 °C, the air is at {Accept.Text(at.AmbientCelsius)} °C");
         }
 
         Temperature rating = Temperature.FromDegreesCelsius(column);
@@ -38,5 +38,5 @@ internal sealed class SmallCraftAmpacity : AmpacityBasis
             : new TablePrepared(table, count) { Reference = Reference, LimitCelsius = column };
     }
 
-    private TablePrepared Without(string gap) => new(Cfr33Part183Table5.Table) { Reference = Reference, Gap = gap };
+    private TablePrepared Without(bool place, string gap) => new(Cfr33Part183Table5.Table) { Reference = Reference, Gap = gap, PlaceIsTooHard = place };
 }

@@ -1,0 +1,53 @@
+namespace LowVoltage.Calc.Design;
+
+/// <summary>Collects the checks of one candidate and remembers the worst failure.</summary>
+internal struct CheckList
+{
+    private const int Most = 16;
+
+    private readonly DesignCheck[] checks;
+
+    internal CheckList(DesignCheck[] scratch)
+    {
+        checks = scratch;
+        Count = 0;
+        Failed = 0;
+        OpenCount = 0;
+        Worst = default;
+    }
+
+    internal int Count { get; private set; }
+
+    internal int Failed { get; private set; }
+
+    internal int OpenCount { get; private set; }
+
+    /// <summary>The failed check with the smallest margin; meaningful when there is one.</summary>
+    internal DesignCheck Worst { get; private set; }
+
+    internal static DesignCheck[] Scratch() => new DesignCheck[Most];
+
+    internal void Add(in DesignCheck check)
+    {
+        checks[Count++] = check;
+        if (check.Outcome == CheckOutcome.Open)
+        {
+            OpenCount++;
+        }
+        else if (check.Outcome == CheckOutcome.Fail)
+        {
+            Worst = Failed == 0 || check.Margin < Worst.Margin ? check : Worst;
+            Failed++;
+        }
+    }
+
+    /// <summary>Takes back what was added after a mark: the checks of a fuse that was not taken.</summary>
+    internal void Rewind(in CheckList mark) => this = mark;
+
+    internal readonly DesignCheck[] ToArray()
+    {
+        DesignCheck[] copy = new DesignCheck[Count];
+        Array.Copy(checks, copy, Count);
+        return copy;
+    }
+}

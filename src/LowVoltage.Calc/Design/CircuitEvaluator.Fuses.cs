@@ -1,0 +1,210 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Heating;
+using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.References;
+
+namespace LowVoltage.Calc.Design;
+
+/// <content>The checks of a fuse on the wire that stands in the links.</content>
+internal sealed partial class CircuitEvaluator
+{
+    // A share of a limit that rounding may take.
+    private const double Rounding = 1e-9;
+
+    private static readonly Reference AdiabaticReference = AdiabaticHeating.Reference;
+    private static readonly Reference StartReference = Reference.CommonPractice("a fuse must not open while its load starts");
+    private static readonly Reference VoltageReference = Reference.CommonPractice("a fuse is rated for at least the highest voltage of its circuit");
+    private static readonly Reference InterruptReference = Reference.CommonPractice("a fuse breaks at least the greatest prospective current where it sits");
+
+    private readonly List<Inrush> surges = [];
+
+    /// <summary>Smallest rating that carries the load in continuous service, A.</summary>
+    internal double LeastFuseAmperes(in WireDuty duty) => duty.OnAmperes / rules.FusePractice.Loading;
+
+    /// <summary>Largest rating that the wire allows, A.</summary>
+    internal double MostFuseAmperes() => WeakestAmperes() * rules.FusePractice.ShareOfAmpacity;
+
+    /// <summary>Looks for the smallest fuse that passes; its checks are left in the list, or those of the smallest that carries the load.</summary>
+    internal FuseRating? ChooseFuse(ref CheckList list, in WireDuty duty)
+    {
+        double least = LeastFuseAmperes(duty), most = MostFuseAmperes();
+        CheckList mark = list, firstTry = default;
+        bool tried = false;
+        foreach (FuseRating fuse in rules.Fuses.RatingsArray)
+        {
+            if (fuse.Amperes < least * (1 - Rounding))
+            {
+                continue;
+            }
+
+            if (tried && fuse.Amperes > most * (1 + Rounding))
+            {
+                break;
+            }
+
+            list.Rewind(mark);
+            CheckFuse(ref list, duty, fuse);
+            if (list.Failed == 0)
+            {
+                return fuse;
+            }
+
+            firstTry = tried ? firstTry : list;
+            tried = true;
+        }
+
+        if (!tried)
+        {
+            FuseRating largest = rules.Fuses.RatingsArray[rules.Fuses.RatingsArray.Length - 1];
+            list.Add(new DesignCheck(CheckKind.FuseCarriesLoad, largest.Amperes, least, rules.FusePractice.LoadingReference, "the series has no larger fuse"));
+            return null;
+        }
+
+        // Report the smallest fuse that carries the load: the others only got larger.
+        list.Rewind(mark);
+        list.Add(firstTry.Worst);
+        return null;
+    }
+
+    /// <summary>All checks of one fuse.</summary>
+    internal void CheckFuse(ref CheckList list, in WireDuty duty, FuseRating fuse)
+    {
+        FusePractice practice = rules.FusePractice;
+        list.Add(new DesignCheck(CheckKind.FuseCarriesLoad, fuse.Amperes * (1 + Rounding), LeastFuseAmperes(duty), practice.LoadingReference));
+        list.Add(new DesignCheck(CheckKind.FuseProtectsWire, fuse.Amperes, MostFuseAmperes() * (1 + Rounding), practice.ShareReference));
+        CheckVoltage(ref list, fuse);
+        double atFuse = ProspectiveCurrent.GreatestAt(source, requirements.UpstreamOhms ?? 0);
+        CheckBreaking(ref list, fuse, atFuse);
+        CheckStart(ref list, fuse);
+        CheckFault(ref list, fuse, atFuse);
+        CheckDistance(ref list);
+    }
+
+    private void CheckVoltage(ref CheckList list, FuseRating fuse)
+    {
+        if (fuse.Series.Volts is double volts && fuse.VoltageBasis == RatingBasis.DirectCurrent)
+        {
+            list.Add(new DesignCheck(CheckKind.FuseVoltage, volts, source.MaximumVolts, VoltageReference));
+        }
+        else
+        {
+            list.Add(DesignCheck.Open(CheckKind.FuseVoltage, fuse.Series.Volts ?? 0, VoltageReference, $"no d.c. voltage rating is published for the {fuse}"));
+        }
+    }
+
+    private void CheckBreaking(ref CheckList list, FuseRating fuse, double prospective)
+    {
+        Reference reference = fuse.Series.BreakingCapacityReference ?? InterruptReference;
+        if (double.IsInfinity(prospective))
+        {
+            list.Add(DesignCheck.Open(CheckKind.BreakingCapacity, 0, reference, "the source is given without internal resistance, so its short-circuit current is not known"));
+        }
+        else if (fuse.BreakingAmperes is not double capacity || fuse.BreakingCapacityBasis != RatingBasis.DirectCurrent)
+        {
+            list.Add(DesignCheck.Open(CheckKind.BreakingCapacity, prospective, reference, $"no d.c. breaking capacity is published for the {fuse}"));
+        }
+        else if (prospective > capacity && requirements.UpstreamOhms is null)
+        {
+            list.Add(DesignCheck.Open(
+                CheckKind.BreakingCapacity,
+                prospective,
+                reference,
+                $"up to {Accept.Text(prospective)} A at the source's terminals, the fuse breaks {Accept.Text(capacity)} A: state the resistance of the supply lead to the fuse, "
+                + "or protect the lead by a main fuse at the source that breaks that current"));
+        }
+        else
+        {
+            list.Add(new DesignCheck(CheckKind.BreakingCapacity, prospective, capacity, reference));
+        }
+    }
+
+    private void CheckStart(ref CheckList list, FuseRating fuse)
+    {
+        surges.Clear();
+        double ohms = Math.Max(Accept.Least, source.LeastOhms + PathOhmsAt(Ambient));
+        requirements.Load.AddInrush(source.MaximumVolts, ohms, surges);
+        foreach (Inrush surge in surges)
+        {
+            // The time that the peak, held, would need to let the same Joule integral through.
+            double peak = Math.Min(surge.PeakAmperes, source.HeldAmperes);
+            double seconds = surge.AmpereSquaredSeconds / (surge.PeakAmperes * surge.PeakAmperes);
+            if (peak <= fuse.Amperes)
+            {
+                continue;
+            }
+
+            list.Add(fuse.TryLeastSeconds(peak, out double least)
+                ? new DesignCheck(CheckKind.InrushHeld, seconds, least, StartReference, $"{surge.Load} draws up to {Accept.Text(peak)} A at switching on")
+                : DesignCheck.Open(CheckKind.InrushHeld, seconds, StartReference, $"no least operating time is published for the {fuse} at the {Accept.Text(peak)} A of the {surge.Load}"));
+            return;
+        }
+    }
+
+    private void CheckFault(ref CheckList list, FuseRating fuse, double atFuse)
+    {
+        double hot = requirements.Insulation.ContinuousCelsius;
+        double farEnd = ProspectiveCurrent.LeastAt(source, PathOhmsAt(hot));
+        FusePractice practice = rules.FusePractice;
+        if (atFuse <= WeakestAmperes())
+        {
+            // The supply cannot push more than the wire carries for ever: nothing has to open.
+            list.Add(new DesignCheck(
+                CheckKind.FaultOpensFuse, 0, practice.FaultSeconds, practice.FaultReference, $"the supply gives at most {Accept.Text(atFuse)} A, which the wire carries for ever"));
+            return;
+        }
+
+        if (fuse.Curve is null)
+        {
+            list.Add(DesignCheck.Open(CheckKind.FaultOpensFuse, 0, practice.FaultReference, $"no operating times are published for the {fuse}"));
+            list.Add(DesignCheck.Open(CheckKind.ShortCircuitTemperature, 0, AdiabaticReference, $"no operating times are published for the {fuse}"));
+            return;
+        }
+
+        bool opens = fuse.TryLongestSeconds(farEnd, out double seconds);
+        string note = $"least prospective current at the far end {Accept.Text(farEnd)} A";
+        list.Add(opens
+            ? new DesignCheck(CheckKind.FaultOpensFuse, seconds, practice.FaultSeconds, practice.FaultReference, note)
+            : DesignCheck.Never(CheckKind.FaultOpensFuse, practice.FaultSeconds, practice.FaultReference, note + ": the fuse need not open"));
+        if (opens && seconds <= practice.FaultSeconds)
+        {
+            CheckShort(ref list, fuse, farEnd, atFuse, hot);
+        }
+    }
+
+    private void CheckShort(ref CheckList list, FuseRating fuse, double least, double greatest, double initialCelsius)
+    {
+        double joules = fuse.Curve!.GreatestLongestJouleIntegral(least, Math.Min(greatest, Accept.MostAmperes), out double worstAmperes);
+        DesignCheck hottest = default;
+        for (int i = 0; i < count; i++)
+        {
+            ref readonly ChainLink link = ref links[i];
+            Conductors.ConductorMaterial metal = link.Conductor.Material;
+            double limit = requirements.Insulation.ShortCircuitCelsiusFor(link.Conductor.AreaSquareMillimeters);
+            double final = AdiabaticKernel.FinalCelsius(
+                AdiabaticKernel.ConstantSquared(metal), link.Conductor.EffectiveAreaSquareMillimeters * link.Parallel, joules, initialCelsius, -metal.InferredZeroCelsius);
+            DesignCheck check = new(
+                CheckKind.ShortCircuitTemperature,
+                Math.Min(final, metal.MeltingPointCelsius),
+                limit,
+                AdiabaticReference,
+                $"from {Accept.Text(initialCelsius)} °C, worst at {Accept.Text(worstAmperes)} A");
+            hottest = i == 0 || check.Margin < hottest.Margin ? check : hottest;
+        }
+
+        list.Add(hottest);
+    }
+
+    private void CheckDistance(ref CheckList list)
+    {
+        if (rules.FusePractice.Distance is not { } rule)
+        {
+            return;
+        }
+
+        double most = requirements.SheathedToFuse ? rule.SheathedMeters : rule.OpenMeters;
+        list.Add(requirements.FuseDistanceMeters is { } meters
+            ? new DesignCheck(CheckKind.FuseDistance, meters, most, rule.Reference, requirements.SheathedToFuse ? "sheathed" : "not sheathed")
+            : DesignCheck.Open(CheckKind.FuseDistance, 0, rule.Reference, $"state how much conductor lies between the source and the fuse; at most {Accept.Text(most)} m is allowed"));
+    }
+}

@@ -1,0 +1,267 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.References;
+
+namespace LowVoltage.Calc.Design;
+
+/// <summary>Runs the checks of one circuit on candidate wires and fuses. One instance per call of the designer; not shared between threads.</summary>
+/// <remarks>Works on doubles; what does not depend on the candidate is worked out once, in the constructor.</remarks>
+internal sealed partial class CircuitEvaluator
+{
+    private static readonly Reference OhmsLawReference = Reference.CommonPractice("Ohm's law; the worst of minimum, nominal and maximum supply voltage");
+
+    private readonly CircuitRequirements requirements;
+    private readonly DesignRules rules;
+    private readonly SourceNumbers source;
+    private readonly PreparedRating rating;
+    private readonly ChainLink[] links;
+    private readonly int count;
+    private readonly ChainLink[] shared;
+    private readonly double fixedOhms;
+    private readonly double sharedVolts;
+    private readonly double othersAmperes;
+    private readonly DropLimit dropLimit;
+    private readonly DesignCheck[] scratch = CheckList.Scratch();
+
+    /// <summary>For a design: the first link is the candidate, feed and wire return together; a return of its own follows.</summary>
+    internal CircuitEvaluator(CircuitRequirements requirements, DesignRules rules, in Installation at)
+        : this(requirements, rules, at, CandidateLinks(requirements), requirements.Joints.Sum(joint => joint.Ohms))
+    {
+        if (requirements.Return.Kind == ReturnKind.SameConductor)
+        {
+            links[0].Meters += requirements.Return.Meters;
+        }
+    }
+
+    /// <summary>For wiring that exists.</summary>
+    internal CircuitEvaluator(CircuitRequirements requirements, DesignRules rules, in Installation at, CircuitPath path)
+        : this(requirements, rules, at, PathLinks(path), path.FeedJoints.Sum(joint => joint.Ohms) + path.ReturnJoints.Sum(joint => joint.Ohms), path.Return)
+    {
+    }
+
+    private CircuitEvaluator(
+        CircuitRequirements requirements, DesignRules rules, in Installation at, ChainLink[] links, double jointOhms, ReturnPath? back = null)
+    {
+        back ??= requirements.Return;
+        this.requirements = requirements;
+        this.rules = rules;
+        this.links = links;
+        source = requirements.Source.Numbers;
+        rating = rules.Ampacity.Prepare(at);
+        Ambient = at.AmbientCelsius;
+        dropLimit = requirements.DropLimit ?? rules.DropLimit;
+        double sharedOhms = SharedOhms(back, requirements.Insulation.ContinuousCelsius);
+        shared = back.Kind == ReturnKind.SharedSegments ? [.. back.Segments.Select(Link)] : [];
+        othersAmperes = back.OtherAmperes;
+        sharedVolts = sharedOhms * othersAmperes;
+        fixedOhms = jointOhms + (requirements.UpstreamOhms ?? 0) + (back.Kind == ReturnKind.Chassis ? back.Ohms : 0) + sharedOhms;
+        count = links.Length;
+    }
+
+    internal double Ambient { get; }
+
+    internal PreparedRating Rating => rating;
+
+    internal ReadOnlySpan<ChainLink> Links => links;
+
+    /// <summary>Puts a candidate wire into the first link.</summary>
+    internal void Try(Conductor conductor) => links[0].Conductor = conductor;
+
+    /// <summary>Runs all checks of the wire that stands in the links; false as soon as one makes the rest pointless.</summary>
+    internal bool CheckWire(ref CheckList list, out WireDuty duty)
+    {
+        duty = default;
+        CheckMechanical(ref list);
+        if (list.Failed > 0 || !Rate(ref list))
+        {
+            return false;
+        }
+
+        duty = DutyOf(new ChainTemperature(links, count, Ambient));
+        if (!duty.Exists)
+        {
+            list.Add(new DesignCheck(
+                CheckKind.PowerDelivery, duty.LargestWatts, duty.WantedWatts, OhmsLawReference, "the load has no operating point through this wire"));
+            return false;
+        }
+
+        CheckDrop(ref list, duty);
+        CheckHeat(ref list, duty);
+        return list.Failed == 0;
+    }
+
+    internal CheckList NewList() => new(scratch);
+
+    /// <summary>Resistance of the whole path at one conductor temperature, Ω; no source.</summary>
+    internal double PathOhmsAt(double celsius)
+    {
+        double ohms = fixedOhms;
+        for (int i = 0; i < count; i++)
+        {
+            ohms += links[i].OhmsAt(celsius);
+        }
+
+        return ohms;
+    }
+
+    /// <summary>The continuous current of the weakest link, A.</summary>
+    internal double WeakestAmperes()
+    {
+        double least = double.PositiveInfinity;
+        for (int i = 0; i < count; i++)
+        {
+            least = Math.Min(least, links[i].RatedAmperes);
+        }
+
+        return least;
+    }
+
+    private void CheckMechanical(ref CheckList list)
+    {
+        double least = double.PositiveInfinity;
+        for (int i = 0; i < count; i++)
+        {
+            least = Math.Min(least, links[i].Conductor.AreaSquareMillimeters);
+        }
+
+        list.Add(new DesignCheck(CheckKind.MechanicalMinimum, least, rules.MinimumSquareMillimeters, rules.MinimumSectionReference));
+    }
+
+    private bool Rate(ref CheckList list) => Rate(ref list, links) && Rate(ref list, shared);
+
+    private bool Rate(ref CheckList list, ChainLink[] chain)
+    {
+        for (int i = 0; i < chain.Length; i++)
+        {
+            ref ChainLink link = ref chain[i];
+            if (!rating.TryAmperes(link.Conductor, out double amperes))
+            {
+                string why = rating.Gap.Length > 0 ? rating.Gap : $"{rules.Ampacity.Name} does not cover {link.Conductor}";
+                list.Add(DesignCheck.Open(CheckKind.ContinuousCurrent, 0, rating.Reference, why));
+                return false;
+            }
+
+            link.RatedAmperes = amperes * link.Parallel;
+            link.RiseKelvins = Math.Max(0, rating.LimitCelsius - Ambient);
+        }
+
+        return true;
+    }
+
+    private void CheckDrop(ref CheckList list, in WireDuty duty)
+    {
+        if (dropLimit.TryVolts(source.NominalVolts, requirements.Intermittent, out double most))
+        {
+            list.Add(new DesignCheck(CheckKind.VoltageDrop, duty.DropVolts, most, dropLimit.Reference));
+        }
+        else
+        {
+            list.Add(DesignCheck.Open(
+                CheckKind.VoltageDrop, duty.DropVolts, dropLimit.Reference, $"the allowance does not cover a nominal {Quantities.Accept.Text(source.NominalVolts)} V; state one"));
+        }
+
+        if (requirements.Load.MinimumVolts is { } least)
+        {
+            list.Add(new DesignCheck(CheckKind.LoadVoltage, duty.LeastLoadVolts, least, LoadReference));
+        }
+    }
+
+    private static Reference LoadReference { get; } = Reference.CommonPractice("least voltage stated for the load");
+
+    private void CheckHeat(ref CheckList list, in WireDuty duty)
+    {
+        HeatFinding finding = new() { HottestCelsius = Ambient };
+        Heat(links, duty.HeatingAmperes, ref finding);
+        Heat(shared, duty.HeatingAmperes + othersAmperes, ref finding);
+        list.Add(finding.Tightest);
+        list.Add(new DesignCheck(
+            CheckKind.ConductorTemperature,
+            finding.HottestCelsius,
+            requirements.Insulation.ContinuousCelsius,
+            requirements.Insulation.Reference,
+            finding.Unsettled ? "the wire finds no steady temperature at this current; its melting point is shown" : ""));
+    }
+
+    private void Heat(ChainLink[] chain, double amperes, ref HeatFinding finding)
+    {
+        for (int i = 0; i < chain.Length; i++)
+        {
+            ref readonly ChainLink link = ref chain[i];
+            DesignCheck check = new(CheckKind.ContinuousCurrent, amperes, link.RatedAmperes, rating.Reference);
+            finding.Tightest = finding.Tightest.Limit == 0 || check.Margin < finding.Tightest.Margin ? check : finding.Tightest;
+            if (!rating.TryCelsius(link.Conductor, amperes / link.Parallel, link.RatedAmperes / link.Parallel, Ambient, out double celsius))
+            {
+                finding.Unsettled = true;
+                celsius = link.Conductor.Material.MeltingPointCelsius;
+            }
+
+            finding.HottestCelsius = Math.Max(finding.HottestCelsius, celsius);
+        }
+    }
+
+    private struct HeatFinding
+    {
+        internal DesignCheck Tightest;
+        internal double HottestCelsius;
+        internal bool Unsettled;
+    }
+
+    private WireDuty DutyOf(in ChainTemperature temperature)
+    {
+        WireDuty duty = new() { Exists = true, LeastLoadVolts = double.PositiveInfinity };
+        double conductorOhms = 0;
+        for (int i = 0; i < count; i++)
+        {
+            conductorOhms += links[i].Ohms20;
+        }
+
+        for (SupplyLevel level = SupplyLevel.Minimum; level <= SupplyLevel.Maximum && duty.Exists; level++)
+        {
+            double sourceOhms = source.OhmsAt(level), volts = source.VoltsAt(level);
+            KernelPoint point = OperatingPointKernel.Solve(
+                volts - sharedVolts, sourceOhms + fixedOhms, conductorOhms, temperature, requirements.Load, LoadState.Running, source.HeldAmperes);
+            bool disconnects = source.Action == LimitAction.Disconnects && point.Exists && point.Amperes > source.LimitAmperes;
+            if (!point.Exists || disconnects)
+            {
+                duty.Exists = false;
+                duty.LargestWatts = disconnects ? source.LimitAmperes * point.Volts : point.LargestWatts;
+                duty.WantedWatts = Math.Max(requirements.Load.AmperesAt(volts, LoadState.Running) * volts, duty.LargestWatts * (1 + 1e-9));
+                return duty;
+            }
+
+            duty.OnAmperes = Math.Max(duty.OnAmperes, point.Amperes);
+            duty.HeatingAmperes = Math.Max(duty.HeatingAmperes, point.HeatingAmperes);
+            duty.DropVolts = Math.Max(duty.DropVolts, (point.Amperes * (point.Ohms - sourceOhms)) + sharedVolts);
+            duty.LeastLoadVolts = Math.Min(duty.LeastLoadVolts, point.Volts);
+        }
+
+        return duty;
+    }
+
+    private static double SharedOhms(ReturnPath back, double celsius) => back.Kind switch
+    {
+        ReturnKind.SharedResistance => back.Ohms,
+        ReturnKind.SharedSegments => back.Segments.Sum(segment => segment.OhmsAt(celsius)),
+        _ => 0,
+    };
+
+    private static ChainLink[] CandidateLinks(CircuitRequirements requirements)
+    {
+        ReturnPath back = requirements.Return;
+        Segment[] own = back.Kind == ReturnKind.Segments ? [.. back.Segments] : [];
+        ChainLink[] links = new ChainLink[own.Length + 1];
+        links[0] = new ChainLink { Meters = requirements.FeedMeters, Parallel = 1 };
+        for (int i = 0; i < own.Length; i++)
+        {
+            links[i + 1] = Link(own[i]);
+        }
+
+        return links;
+    }
+
+    private static ChainLink[] PathLinks(CircuitPath path) =>
+        [.. path.FeedArray.Select(Link), .. path.Return.IsShared ? [] : path.BackArray.Select(Link)];
+
+    private static ChainLink Link(Segment segment) => new() { Conductor = segment.Conductor, Meters = segment.Meters, Parallel = segment.Parallel };
+}
