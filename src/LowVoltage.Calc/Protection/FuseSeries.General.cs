@@ -1,0 +1,77 @@
+using LowVoltage.Calc.References;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Protection;
+
+/// <content>Miniature, industrial and North American series.</content>
+public sealed partial class FuseSeries
+{
+    private const string MiniatureNote =
+        "250 V a.c. The ends of the series and the breaking capacities were read in teaching notes; the steps (R10) from memory.";
+
+    private static readonly Reference Gg = new()
+    {
+        Title = "IEC 60269-1", Kind = ReferenceKind.FromMemory,
+        Note = "A d.c. rating must be marked on the fuse-link; none is carried here.",
+    };
+
+    private static readonly Reference Nec = new()
+    {
+        Title = "NFPA 70 (National Electrical Code)", Edition = "2023", Locator = "240.6(A)", Kind = ReferenceKind.Law,
+        Note = "Standard ampere ratings as two summaries print them. Voltage rating and breaking capacity belong to the device.",
+    };
+
+    /// <summary>IEC 60127-2 sheet 1: 5 mm × 20 mm, quick-acting, high breaking capacity (1500 A a.c.), 50 mA to 6.3 A.</summary>
+    public static FuseSeries Iec60127Sheet1 { get; } =
+        Miniature("sheet 1", "quick-acting miniature fuse", StandardRatings.Iec60127Sheet1, 1500, 0, OperatingTimeLimits.Iec60127Sheet1);
+
+    /// <summary>IEC 60127-2 sheet 2: quick-acting, low breaking capacity (35 A or ten times the rating, a.c.), 32 mA to 10 A.</summary>
+    /// <remarks>8 A and 10 A are in later editions only (from memory).</remarks>
+    public static FuseSeries Iec60127Sheet2 { get; } =
+        Miniature("sheet 2", "quick-acting miniature fuse", StandardRatings.Iec60127Sheet2, 35, 10, OperatingTimeLimits.Iec60127Sheet2);
+
+    /// <summary>IEC 60127-2 sheet 3: time-lag, low breaking capacity (35 A or ten times the rating, a.c.), 32 mA to 10 A.</summary>
+    /// <remarks>8 A and 10 A are in later editions only (from memory).</remarks>
+    public static FuseSeries Iec60127Sheet3 { get; } =
+        Miniature("sheet 3", "time-lag miniature fuse", StandardRatings.Iec60127Sheet3, 35, 10, OperatingTimeLimits.Iec60127Sheet3);
+
+    /// <summary>IEC 60127-2 sheet 5: time-lag, high breaking capacity (1500 A a.c.), 1 A to 6.3 A.</summary>
+    public static FuseSeries Iec60127Sheet5 { get; } =
+        Miniature("sheet 5", "time-lag miniature fuse", StandardRatings.Iec60127Sheet5, 1500, 0, OperatingTimeLimits.Iec60127Sheet5);
+
+    /// <summary>gG fuse-links of IEC 60269: 2 A to 1250 A. From memory.</summary>
+    public static FuseSeries IndustrialGg { get; } = Create(new FuseSeriesDefinition
+    {
+        Name = "IEC 60269-1 gG",
+        Kind = "gG fuse-link",
+        Reference = Gg,
+        Ratings = ToCurrents(StandardRatings.IndustrialGg),
+        Limits = OperatingTimeLimits.IndustrialGg,
+    });
+
+    /// <summary>Standard ratings of fuses, NEC 240.6(A), with those that are for fuses only (1, 3, 6, 10 and 601 A).</summary>
+    public static FuseSeries NationalElectricalCodeFuses { get; } = Create(Plain(
+        "NEC 240.6(A)",
+        "fuse",
+        Nec,
+        [.. StandardRatings.NationalElectricalCode.Concat(StandardRatings.NationalElectricalCodeFusesOnly).OrderBy(a => a)]));
+
+    /// <summary>Standard ratings of inverse-time circuit-breakers, NEC 240.6(A).</summary>
+    public static FuseSeries NationalElectricalCodeBreakers { get; } =
+        Create(Plain("NEC 240.6(A) breakers", "circuit-breaker", Nec, StandardRatings.NationalElectricalCode));
+
+    private static FuseSeries Miniature(string sheet, string kind, double[] amperes, double breaking, double multiple, OperatingTimeLimits limits) =>
+        Create(new FuseSeriesDefinition
+        {
+            Name = "IEC 60127-2 " + sheet,
+            Kind = kind,
+            Reference = Standard("IEC 60127-2", "", sheet, MiniatureNote),
+            Ratings = ToCurrents(amperes),
+            VoltageRating = ElectricPotential.FromVolts(250),
+            VoltageBasis = RatingBasis.AlternatingCurrent,
+            BreakingCapacity = ElectricCurrent.FromAmperes(breaking),
+            BreakingCapacityBasis = RatingBasis.AlternatingCurrent,
+            BreakingMultiple = multiple,
+            Limits = limits,
+        });
+}

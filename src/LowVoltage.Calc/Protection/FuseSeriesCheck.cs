@@ -1,0 +1,56 @@
+using LowVoltage.Calc.Quantities;
+
+namespace LowVoltage.Calc.Protection;
+
+/// <summary>Checks what a caller says of a fuse series.</summary>
+internal static class FuseSeriesCheck
+{
+    /// <summary>The rated currents in A, after every check but those of voltage and breaking capacity.</summary>
+    internal static double[] Amperes(FuseSeriesDefinition definition)
+    {
+        _ = definition ?? throw new ArgumentNullException(nameof(definition));
+        _ = definition.Name ?? throw new ArgumentNullException(nameof(definition), "The definition's Name is null.");
+        _ = definition.Kind ?? throw new ArgumentNullException(nameof(definition), "The definition's Kind is null.");
+        _ = definition.Reference ?? throw new ArgumentNullException(nameof(definition), "The definition's Reference is null.");
+        _ = definition.Ratings ?? throw new ArgumentNullException(nameof(definition), "The definition's Ratings are null.");
+        Known(definition.VoltageBasis, nameof(definition.VoltageBasis));
+        Known(definition.BreakingCapacityBasis, nameof(definition.BreakingCapacityBasis));
+        if (definition.Ratings.Count == 0)
+        {
+            throw new ArgumentException($"{definition.Name} must have at least one rating; it has none.", nameof(definition));
+        }
+
+        if (definition.Curves is not null && definition.Curves.Count != definition.Ratings.Count)
+        {
+            throw new ArgumentException(
+                $"{definition.Name} must have a curve (or null) for each of its {definition.Ratings.Count} ratings; it has {definition.Curves.Count}.",
+                nameof(definition));
+        }
+
+        return Rising(definition);
+    }
+
+    private static double[] Rising(FuseSeriesDefinition definition)
+    {
+        double[] amperes = new double[definition.Ratings.Count];
+        for (int i = 0; i < amperes.Length; i++)
+        {
+            amperes[i] = Accept.Amperes(definition.Ratings[i], nameof(definition.Ratings));
+            if (i > 0 && !(amperes[i] > amperes[i - 1]))
+            {
+                throw new ArgumentException(
+                    $"The ratings of {definition.Name} must rise; {Accept.Text(amperes[i])} A follows {Accept.Text(amperes[i - 1])} A.", nameof(definition));
+            }
+        }
+
+        return amperes;
+    }
+
+    private static void Known(RatingBasis basis, string name)
+    {
+        if (basis is not (RatingBasis.NotStated or RatingBasis.DirectCurrent or RatingBasis.AlternatingCurrent))
+        {
+            throw new ArgumentOutOfRangeException(name, basis, $"{name} must be a value of RatingBasis; it was {(int)basis}.");
+        }
+    }
+}

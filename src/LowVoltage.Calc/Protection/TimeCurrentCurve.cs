@@ -1,0 +1,150 @@
+using LowVoltage.Calc.Numerics;
+using LowVoltage.Calc.Quantities;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Protection;
+
+/// <summary>The band in which a protective device opens: least and longest operating time against constant current.</summary>
+/// <remarks>
+/// <para><b>At</b> a stated point: exactly the stated time. <b>Between</b> points: straight in log-log coordinates. For the longest time that is
+/// on the safe side as long as the real curve is hollow in log-log coordinates, as fuse curves are; for the least time it is the customary reading and not
+/// proven, and <see cref="ProvenLeastTime"/> is.</para>
+/// <para><b>Below</b> the first longest point (the conventional fusing current): the device need not open, so there is no longest time.
+/// <b>Up to</b> the non-fusing current it does not open within the conventional time. Between the non-fusing current and the first
+/// stated least time that least time holds already, because a smaller current never opens a device sooner.</para>
+/// <para><b>Beyond</b> the last point of a fuse: constant Joule integral, t = t_last·(I_last/I)². For the longest time that is on the safe side, since the
+/// real Joule integral falls towards its adiabatic value; for the least time it is an estimate for the same reason. Beyond the last point of a circuit-breaker: the longest time
+/// stays (a mechanism does not become faster without end), the least falls at constant Joule integral.</para>
+/// <para>Immutable, thread-safe. Asking allocates nothing.</para>
+/// </remarks>
+public sealed class TimeCurrentCurve
+{
+    private readonly LogLogLine longest;
+    private readonly LogLogLine? least;
+    private readonly TimeCurrentPoint? nonFusing;
+
+    private TimeCurrentCurve(LogLogLine longest, LogLogLine? least, TimeCurrentPoint? nonFusing)
+    {
+        this.longest = longest;
+        this.least = least;
+        this.nonFusing = nonFusing;
+    }
+
+    /// <summary>The conventional fusing current: from here on a longest time is stated.</summary>
+    public ElectricCurrent FusingCurrent => ElectricCurrent.FromAmperes(longest.FirstX);
+
+    /// <summary>The conventional non-fusing current, which is carried for <see cref="NonFusingTime"/>; null where none is stated.</summary>
+    public ElectricCurrent? NonFusingCurrent => nonFusing?.Current;
+
+    /// <summary>How long the non-fusing current is carried at least; null where none is stated.</summary>
+    public Duration? NonFusingTime => nonFusing?.Time;
+
+    /// <summary>The least Joule integral that opens the device at high current, from the last least point; null where none is stated.</summary>
+    public JouleIntegral? LeastJouleIntegral => least is null ? null : Joule(least);
+
+    /// <summary>The most Joule integral let through at high current, from the last longest point.</summary>
+    public JouleIntegral LongestJouleIntegral => Joule(longest);
+
+    internal double FusingAmperes => longest.FirstX;
+
+    internal double? NonFusingAmperes => nonFusing?.Amperes;
+
+    /// <summary>A fuse's curve from points of its maker or standard.</summary>
+    /// <param name="least">Least (pre-arcing) times by rising current; may be empty when none are known.</param>
+    /// <param name="longest">Longest (total operating) times by rising current, beginning at the conventional fusing current. At least one.</param>
+    /// <returns>The curve.</returns>
+    /// <exception cref="ArgumentNullException">A list is null.</exception>
+    /// <exception cref="ArgumentException">A list is not monotone (currents must rise, times must not), or a least time exceeds a longest one.</exception>
+    public static TimeCurrentCurve Create(IReadOnlyList<TimeCurrentPoint> least, IReadOnlyList<TimeCurrentPoint> longest) =>
+        TimeCurrentCurveBuilder.Build(least, longest, null, breaker: false);
+
+    /// <summary>A fuse's curve with its conventional non-fusing current.</summary>
+    /// <param name="least">Least (pre-arcing) times by rising current; may be empty when none are known.</param>
+    /// <param name="longest">Longest (total operating) times by rising current, beginning at the conventional fusing current. At least one.</param>
+    /// <param name="nonFusing">The current that is carried, and for how long at least.</param>
+    /// <returns>The curve.</returns>
+    /// <exception cref="ArgumentNullException">A list is null.</exception>
+    /// <exception cref="ArgumentException">A list is not monotone, a least time exceeds a longest one, or the non-fusing current is not the smallest current.</exception>
+    public static TimeCurrentCurve Create(
+        IReadOnlyList<TimeCurrentPoint> least, IReadOnlyList<TimeCurrentPoint> longest, TimeCurrentPoint nonFusing) =>
+        TimeCurrentCurveBuilder.Build(least, longest, nonFusing, breaker: false);
+
+    /// <summary>A circuit-breaker's curve: beyond the last point the longest time stays what it is.</summary>
+    /// <param name="least">Least times by rising current; may be empty when none are known.</param>
+    /// <param name="longest">Longest (total) times by rising current, beginning at the conventional tripping current. At least one.</param>
+    /// <returns>The curve.</returns>
+    /// <exception cref="ArgumentNullException">A list is null.</exception>
+    /// <exception cref="ArgumentException">A list is not monotone (currents must rise, times must not), or a least time exceeds a longest one.</exception>
+    public static TimeCurrentCurve CreateCircuitBreaker(IReadOnlyList<TimeCurrentPoint> least, IReadOnlyList<TimeCurrentPoint> longest) =>
+        TimeCurrentCurveBuilder.Build(least, longest, null, breaker: true);
+
+    /// <summary>The device opens no sooner than this.</summary>
+    /// <param name="current">Constant current. Positive.</param>
+    /// <returns>The least time; null where none is stated.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The current is outside its range.</exception>
+    public Duration? LeastTime(ElectricCurrent current) =>
+        TryLeastSeconds(Accept.Amperes(current, nameof(current)), out double seconds) ? Duration.FromSeconds(seconds) : null;
+
+    /// <summary>The device opens no later than this.</summary>
+    /// <param name="current">Constant current. Positive.</param>
+    /// <returns>The longest time; null below the conventional fusing current, where the device need not open.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The current is outside its range.</exception>
+    public Duration? LongestTime(ElectricCurrent current) =>
+        TryLongestSeconds(Accept.Amperes(current, nameof(current)), out double seconds) ? Duration.FromSeconds(seconds) : null;
+
+    /// <summary>The least time that follows from the stated points alone: that of the next stated current at or above this one.</summary>
+    /// <param name="current">Constant current. Positive.</param>
+    /// <returns>The time; null beyond the last stated current, where nothing is proven.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The current is outside its range.</exception>
+    /// <remarks>A device never opens sooner at a smaller current, so the step holds without any assumption about the curve between points.</remarks>
+    public Duration? ProvenLeastTime(ElectricCurrent current) =>
+        TryProvenLeastSeconds(Accept.Amperes(current, nameof(current)), out double seconds) ? Duration.FromSeconds(seconds) : null;
+
+    internal static TimeCurrentCurve FromLines(LogLogLine longest, LogLogLine? least, TimeCurrentPoint? nonFusing) => new(longest, least, nonFusing);
+
+    /// <summary>Least time in s at a current in A; false where none is stated.</summary>
+    internal bool TryLeastSeconds(double amperes, out double seconds)
+    {
+        if (TryNonFusingSeconds(amperes, out seconds))
+        {
+            return true;
+        }
+
+        if (least is null)
+        {
+            return false;
+        }
+
+        seconds = least.Covers(amperes) ? least.At(amperes) : least.Y(0);
+        return true;
+    }
+
+    /// <summary>Longest time in s at a current in A; false below the conventional fusing current.</summary>
+    internal bool TryLongestSeconds(double amperes, out double seconds)
+    {
+        bool opens = longest.Covers(amperes);
+        seconds = opens ? longest.At(amperes) : 0;
+        return opens;
+    }
+
+    /// <summary>Least time in s that the stated points alone prove, at a current in A.</summary>
+    internal bool TryProvenLeastSeconds(double amperes, out double seconds)
+    {
+        if (TryNonFusingSeconds(amperes, out seconds))
+        {
+            return true;
+        }
+
+        return least is not null && least.TryStepAt(amperes, out seconds);
+    }
+
+    private static JouleIntegral Joule(LogLogLine line) => JouleIntegral.FromAmpereSquaredSeconds(line.LastX * line.LastX * line.LastY);
+
+    private bool TryNonFusingSeconds(double amperes, out double seconds)
+    {
+        // 1e-12: two ways of writing the same current.
+        bool carried = nonFusing is TimeCurrentPoint point && amperes <= point.Amperes * (1 + 1e-12);
+        seconds = carried ? nonFusing!.Value.Seconds : 0;
+        return carried;
+    }
+}
