@@ -19,9 +19,17 @@ namespace LowVoltage.Calc.Heating;
 /// composition, checked against published bundle factors.</para>
 /// <para><b>Assumes</b> loaded wires spread evenly, all with the resistance of the hottest, wires that touch nowhere, and no radiation inside: each on the safe side.
 /// Loaded wires gathered in one place run hotter than this says. With one wire it is <see cref="HeatBalance"/>.</para>
-/// <para><b>Accuracy.</b> An estimate. Published factors, and what the model gives at fill 0.6 for an aircraft wire of size 20 at 200 °C: FAA figure 11-5 gives 0.725 for 3 wires all loaded,
-/// 0.5 for 9 and 0.52 for 35 at 20 %. The tests tabulate the model beside FAA, NEC, IEC and the boat law. Building codes stand lower for many wires
-/// because they count only loaded conductors among others of the same rating in conduit or on a wall.</para>
+/// <para><b>Accuracy.</b> An estimate, at fill 0.6 (PVC 70 °C, 3.3 mm², 30 °C ambient; aircraft wire 200 °C, 60 °C ambient):</para>
+/// <list type="table">
+/// <listheader><term>published factor</term><description>model over published</description></listheader>
+/// <item><term>IEC 60364-5-52 table B.52.17 item 1, 2 to 20 circuits</term><description>0.91 to 1.00</description></item>
+/// <item><term>33 CFR 183.425 note 2, 3 to 7 wires; 25 wires</term><description>0.93 to 0.98; 0.76</description></item>
+/// <item><term>FAA figure 11-5: 12 wires all loaded; 8 at 60 %; 35 at 20 %</term><description>0.94; 0.96; 1.12</description></item>
+/// <item><term>NEC 310.15(C)(1), against three conductors, 4 to 41</term><description>1.07 to 1.31</description></item>
+/// </list>
+/// <para>Why they differ: the boat law and the building codes put many wires into one step and expect that not all are loaded at once; NEC
+/// rates conductors in a raceway and each step for its largest count; the FAA curve for a fifth loaded allows for loaded wires side by side.
+/// Where a published factor applies, use the lower of both.</para>
 /// </remarks>
 public static class BundleHeat
 {
@@ -94,17 +102,17 @@ public static class BundleHeat
         return alone > 0 ? together / alone : null;
     }
 
-    internal static HeatBalanceKernel Kernel(WireBundle bundle, Surroundings air)
+    internal static HeatBalanceKernel Kernel(WireBundle bundle, Surroundings surroundings)
     {
         _ = bundle ?? throw new ArgumentNullException(nameof(bundle));
-        _ = air ?? throw new ArgumentNullException(nameof(air));
+        _ = surroundings ?? throw new ArgumentNullException(nameof(surroundings));
         Conductor conductor = bundle.Wire.Conductor;
         return new(
             bundle.DiameterMeters,
-            InnerResistance(bundle, air),
+            InnerResistance(bundle, surroundings),
             bundle.Loaded * conductor.OhmsPerMeter20,
             conductor.Material,
-            air);
+            surroundings);
     }
 
     // Per watt and metre of all the heat: that of one loaded wire is 1/m of it.

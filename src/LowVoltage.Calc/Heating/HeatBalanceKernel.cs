@@ -62,12 +62,12 @@ internal readonly struct HeatBalanceKernel
     /// <summary>Temperature without current.</summary>
     internal double NoLoadCelsius { get; }
 
-    internal static HeatBalanceKernel For(Wire wire, Surroundings air)
+    internal static HeatBalanceKernel For(Wire wire, Surroundings surroundings)
     {
         _ = wire ?? throw new ArgumentNullException(nameof(wire));
-        _ = air ?? throw new ArgumentNullException(nameof(air));
+        _ = surroundings ?? throw new ArgumentNullException(nameof(surroundings));
         Conductor conductor = wire.Conductor;
-        return new(wire.OuterDiameterMillimeters * 1e-3, InsulationResistance(wire), conductor.OhmsPerMeter20, conductor.Material, air);
+        return new(wire.OuterDiameterMillimeters * 1e-3, InsulationResistance(wire), conductor.OhmsPerMeter20, conductor.Material, surroundings);
     }
 
     /// <summary>ρT·ln(D/d)/(2π), K·m/W; zero for a bare wire.</summary>

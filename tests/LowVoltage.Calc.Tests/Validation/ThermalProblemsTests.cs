@@ -1,0 +1,142 @@
+using System.Text.Json;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Heating;
+using LowVoltage.Calc.Tests.Heating;
+using static LowVoltage.Calc.Tests.Heating.TestWires;
+
+namespace LowVoltage.Calc.Tests.Validation;
+
+/// <summary>Published problems on heat in wires (open textbooks and their companions), solved through the public interface.</summary>
+public class ThermalProblemsTests
+{
+    private static readonly Lazy<Dictionary<string, JsonElement>> Problems = new(Load);
+
+    public static TheoryData<string> Solved() => [.. Problems.Value.Where(p => p.Value.TryGetProperty("solvedAs", out _)).Select(p => p.Key)];
+
+    [Fact]
+    public void Problems_AreAllThere_AndSayWhenTheyDoNotApply()
+    {
+        Assert.Equal(32, Problems.Value.Count);
+        Assert.Equal(9, Solved().Count);
+        Assert.All(Problems.Value.Values, p => Assert.True(p.TryGetProperty("solvedAs", out _) != p.TryGetProperty("doesNotApply", out _)));
+    }
+
+    [Theory]
+    [MemberData(nameof(Solved))]
+    public void Problem_SolvedThroughTheInterface_GivesThePrintedAnswer(string id)
+    {
+        JsonElement problem = Problems.Value[id];
+        double answer = problem.GetProperty("answer").GetDouble(), tolerance = problem.GetProperty("tolerance").GetDouble();
+        double computed = Solve(id, problem.GetProperty("given"));
+
+        // Our own rounding (quadrature 1e-8) matters only where the answer is exact by construction.
+        Assert.InRange(computed, answer - tolerance - (1e-8 * answer), answer + tolerance + (1e-8 * answer));
+    }
+
+    private static double Solve(string id, JsonElement given) => id switch
+    {
+        "th-040" => SixtyThreePercent(given).Seconds,
+        "th-041" => SixtyThreePercent(given).Celsius,
+        "th-043" => 1 / CoolingTime(given),
+        "th-055" => HotWirePower(given),
+        "th-060" => CriticalRadius.Of(Conductivity(given), Coefficient(given)).Millimeters - (Get(given, "d") / 2),
+        "th-062" => CriticalGain(given),
+        "th-064" => AtCriticalRadius(given),
+        "th-065" => RubberWire(given),
+        "th-074" => EighthRootWire(given),
+        _ => throw new InvalidOperationException(id),
+    };
+
+    // 1000 W at 220 V in a heating wire: the current is 1000/220 A, its resistance does not change.
+    private static (double Seconds, double Celsius) SixtyThreePercent(JsonElement given)
+    {
+        double ohms = Get(given, "R_per_m"), diameter = Get(given, "d");
+        double area = Math.PI / 4 * diameter * diameter * 1e-6;
+        ConductorMaterial metal = ConstantMetal(ohms * area, Get(given, "density") * Get(given, "c"));
+        Wire wire = Wire.Create(Bare(diameter, ohms, metal), TestWires.Insulation(5), Length.Zero);
+        Surroundings room = Given(Get(given, "T_room"), Get(given, "h"));
+        double room0 = Get(given, "T_room");
+        ElectricCurrent current = A(Get(given, "P") / Get(given, "V"));
+        double limit = room0 + (0.63 * (HeatBalance.TemperatureAt(wire, room, current).DegreesCelsius - room0));
+        Duration? time = OverloadHeating.TimeToReach(wire, room, current, C(limit));
+        Assert.NotNull(time);
+        Temperature? there = OverloadHeating.TemperatureAfter(wire, room, current, time.Value);
+        Assert.NotNull(there);
+        return (time.Value.Seconds, there.Value.DegreesCelsius);
+    }
+
+    private static double CoolingTime(JsonElement given)
+    {
+        ConductorMaterial metal = ConstantMetal(1.7e-8, Get(given, "density") * Get(given, "c"));
+        double diameter = Get(given, "d");
+        Wire wire = Wire.Create(Bare(diameter, 1.7e-8 / (Math.PI / 4 * diameter * diameter * 1e-6), metal), TestWires.Insulation(5), Length.Zero);
+        Duration? time = OverloadHeating.TimeConstant(wire, Given(Get(given, "T_inf"), Get(given, "h")), A(0));
+        Assert.NotNull(time);
+        return time.Value.Seconds;
+    }
+
+    private static double HotWirePower(JsonElement given)
+    {
+        Wire wire = Wire.Create(Bare(Get(given, "d"), 0.01), TestWires.Insulation(5), Length.Zero);
+        HeatBalanceState? state = HeatBalance.StateFor(wire, Given(Get(given, "T"), Get(given, "h")), C(Get(given, "Ts")));
+        Assert.NotNull(state);
+        return state.HeatPerLength.WattsPerMeter * Get(given, "L") * 1e-3;
+    }
+
+    private static double CriticalGain(JsonElement given)
+    {
+        double diameter = Get(given, "d");
+        double wall = CriticalRadius.Of(Conductivity(given), Coefficient(given)).Millimeters - (diameter / 2);
+        return 100 * ((Current(given, diameter, wall, "Ts") / Current(given, diameter, 0, "Ts")) - 1);
+    }
+
+    private static double AtCriticalRadius(JsonElement given)
+    {
+        double diameter = Get(given, "d");
+        double wall = CriticalRadius.Of(Conductivity(given), Coefficient(given)).Millimeters - (diameter / 2);
+        return Current(given, diameter, wall, "T_wire", Get(given, "R_per_m"));
+    }
+
+    private static double Current(JsonElement given, double diameter, double wall, string temperature, double ohms = 0.01)
+    {
+        ConductorMaterial metal = ConstantMetal(1.7e-8, 3.4e6);
+        Wire wire = Wire.Create(Bare(diameter, ohms, metal), TestWires.Insulation(1 / Get(given, "k")), Length.FromMillimeters(wall));
+        return HeatBalance.CurrentFor(wire, Given(Get(given, "T"), Get(given, "h")), C(Get(given, temperature))).Amperes;
+    }
+
+    private static double RubberWire(JsonElement given)
+    {
+        Wire wire = Wire.Create(
+            Bare(2 * Get(given, "r_wire"), Get(given, "R") / 100, ConstantMetal(1.7e-8, 3.4e6)),
+            TestWires.Insulation(1 / Get(given, "k_rubber")),
+            Length.FromMillimeters(Get(given, "t_rubber")));
+        return HeatBalance.CurrentFor(wire, Given(Get(given, "T"), Get(given, "h")), C(Get(given, "T_max"))).Amperes;
+    }
+
+    // The problem names its own correlation, Nu = 1.18·Ra^(1/8); the balance then takes the coefficient as given.
+    private static double EighthRootWire(JsonElement given)
+    {
+        double diameter = Get(given, "d") * 1e-3, difference = Get(given, "Ts") - Get(given, "T");
+        double film = (0.5 * (Get(given, "Ts") + Get(given, "T"))) + 273;
+        double rayleigh = 9.81 / film * difference * Math.Pow(diameter, 3) / Math.Pow(Get(given, "nu"), 2) * Get(given, "Pr");
+        double coefficient = 1.18 * Math.Pow(rayleigh, 1 / 8.0) * Get(given, "k") / diameter;
+        Wire wire = Wire.Create(Bare(Get(given, "d"), Get(given, "R_per_m"), ConstantMetal(1.7e-8, 3.4e6)), TestWires.Insulation(5), Length.Zero);
+        return HeatBalance.CurrentFor(wire, Given(Get(given, "T"), coefficient), C(Get(given, "Ts"))).Amperes;
+    }
+
+    private static ThermalConductivity Conductivity(JsonElement given) => ThermalConductivity.FromWattsPerMeterKelvin(Get(given, "k"));
+
+    private static HeatTransferCoefficient Coefficient(JsonElement given) => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(Get(given, "h"));
+
+    private static double Get(JsonElement given, string name) => given.GetProperty(name) is { ValueKind: JsonValueKind.Number } plain
+        ? plain.GetDouble()
+        : given.GetProperty(name).GetProperty("value").GetDouble();
+
+    private static Dictionary<string, JsonElement> Load()
+    {
+        using Stream stream = PublishedTable.Open("thermal-problems.json");
+        using JsonDocument document = JsonDocument.Parse(stream);
+        return document.RootElement.GetProperty("problems").EnumerateArray()
+            .ToDictionary(p => p.GetProperty("id").GetString()!, p => p.Clone(), StringComparer.Ordinal);
+    }
+}
