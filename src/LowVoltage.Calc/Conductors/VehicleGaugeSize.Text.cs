@@ -55,7 +55,7 @@ public readonly partial struct VehicleGaugeSize : IFormattable
     public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out VehicleGaugeSize result) => TryRead(s, provider, out result);
 
     /// <summary>The size as text, in the invariant culture.</summary>
-    /// <returns>A text that <see cref="Parse(string)"/> reads back.</returns>
+    /// <returns>A text that <see cref="Parse(string, IFormatProvider)"/> reads back.</returns>
     public override string ToString() => ToString(null, CultureInfo.InvariantCulture);
 
     /// <summary>The size as text.</summary>
