@@ -20,6 +20,10 @@ public sealed class Inrush
         Reference = reference;
     }
 
+    internal double PeakAmperes => amperes;
+
+    internal double AmpereSquaredSeconds => amperes * amperes * seconds * (Wave == InrushWave.Exponential ? 0.5 : 1);
+
     /// <summary>The load that makes the surge.</summary>
     public string Load { get; }
 
@@ -34,7 +38,7 @@ public sealed class Inrush
 
     /// <summary>Joule integral of the surge: ½·Ip²·τ or Ip²·t.</summary>
     public JouleIntegral JouleIntegral =>
-        JouleIntegral.FromAmpereSquaredSeconds(amperes * amperes * seconds * (Wave == InrushWave.Exponential ? 0.5 : 1));
+        JouleIntegral.FromAmpereSquaredSeconds(AmpereSquaredSeconds);
 
     /// <summary>Where the peak and the duration come from.</summary>
     public Reference Reference { get; }

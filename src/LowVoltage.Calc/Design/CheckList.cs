@@ -25,6 +25,9 @@ internal struct CheckList
     /// <summary>The failed check with the smallest margin; meaningful when there is one.</summary>
     internal DesignCheck Worst { get; private set; }
 
+    /// <summary>The check added last.</summary>
+    internal readonly DesignCheck Last => checks[Count - 1];
+
     internal static DesignCheck[] Scratch() => new DesignCheck[Most];
 
     internal void Add(in DesignCheck check)

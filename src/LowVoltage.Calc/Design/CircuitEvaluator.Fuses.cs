@@ -71,7 +71,7 @@ internal sealed partial class CircuitEvaluator
     internal void CheckFuse(ref CheckList list, in WireDuty duty, FuseRating fuse)
     {
         FusePractice practice = rules.FusePractice;
-        list.Add(new DesignCheck(CheckKind.FuseCarriesLoad, fuse.Amperes * (1 + Rounding), LeastFuseAmperes(duty), practice.LoadingReference));
+        list.Add(new DesignCheck(CheckKind.FuseCarriesLoad, fuse.Amperes, LeastFuseAmperes(duty) * (1 - Rounding), practice.LoadingReference));
         list.Add(new DesignCheck(CheckKind.FuseProtectsWire, fuse.Amperes, MostFuseAmperes() * (1 + Rounding), practice.ShareReference));
         CheckVoltage(ref list, fuse);
         double atFuse = ProspectiveCurrent.GreatestAt(source, requirements.UpstreamOhms ?? 0);
@@ -123,7 +123,7 @@ internal sealed partial class CircuitEvaluator
     {
         surges.Clear();
         double ohms = Math.Max(Accept.Least, source.LeastOhms + PathOhmsAt(Ambient));
-        requirements.Load.AddInrush(source.MaximumVolts, ohms, surges);
+        load.AddInrush(source.MaximumVolts, ohms, surges);
         foreach (Inrush surge in surges)
         {
             // The time that the peak, held, would need to let the same Joule integral through.

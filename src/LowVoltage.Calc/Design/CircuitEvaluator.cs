@@ -1,7 +1,7 @@
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
-using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.References;
+using UnitsNet;
 
 namespace LowVoltage.Calc.Design;
 
@@ -13,6 +13,7 @@ internal sealed partial class CircuitEvaluator
 
     private readonly CircuitRequirements requirements;
     private readonly DesignRules rules;
+    private readonly Load load;
     private readonly SourceNumbers source;
     private readonly PreparedRating rating;
     private readonly ChainLink[] links;
@@ -26,7 +27,13 @@ internal sealed partial class CircuitEvaluator
 
     /// <summary>For a design: the first link is the candidate, feed and wire return together; a return of its own follows.</summary>
     internal CircuitEvaluator(CircuitRequirements requirements, DesignRules rules, in Installation at)
-        : this(requirements, rules, at, CandidateLinks(requirements), requirements.Joints.Sum(joint => joint.Ohms))
+        : this(requirements, rules, at, requirements.Load)
+    {
+    }
+
+    /// <summary>For a candidate wire with another load than the one required.</summary>
+    internal CircuitEvaluator(CircuitRequirements requirements, DesignRules rules, in Installation at, Load load)
+        : this(requirements, rules, at, load, CandidateLinks(requirements), requirements.Joints.Sum(joint => joint.Ohms), requirements.Return)
     {
         if (requirements.Return.Kind == ReturnKind.SameConductor)
         {
@@ -36,14 +43,14 @@ internal sealed partial class CircuitEvaluator
 
     /// <summary>For wiring that exists.</summary>
     internal CircuitEvaluator(CircuitRequirements requirements, DesignRules rules, in Installation at, CircuitPath path)
-        : this(requirements, rules, at, PathLinks(path), path.FeedJoints.Sum(joint => joint.Ohms) + path.ReturnJoints.Sum(joint => joint.Ohms), path.Return)
+        : this(requirements, rules, at, requirements.Load, PathLinks(path), path.FeedJoints.Sum(joint => joint.Ohms) + path.ReturnJoints.Sum(joint => joint.Ohms), path.Return)
     {
     }
 
     private CircuitEvaluator(
-        CircuitRequirements requirements, DesignRules rules, in Installation at, ChainLink[] links, double jointOhms, ReturnPath? back = null)
+        CircuitRequirements requirements, DesignRules rules, in Installation at, Load load, ChainLink[] links, double jointOhms, ReturnPath back)
     {
-        back ??= requirements.Return;
+        this.load = load;
         this.requirements = requirements;
         this.rules = rules;
         this.links = links;
@@ -89,6 +96,38 @@ internal sealed partial class CircuitEvaluator
         CheckDrop(ref list, duty);
         CheckHeat(ref list, duty);
         return list.Failed == 0;
+    }
+
+    /// <summary>The path with a candidate wire, as rated by the last check.</summary>
+    internal CircuitPath PathWith(Conductor wire)
+    {
+        Segment feed = Segment.Create(wire, Length.FromMeters(requirements.FeedMeters));
+        CircuitPath path = CircuitPath.Create(feed, requirements.Return).WithFeedJoints([.. requirements.Joints]);
+        return Rated(requirements.UpstreamOhms is > 0 and double ohms
+            ? path.WithFeedJoints(Joint.Create("supply lead", ElectricResistance.FromOhms(ohms)))
+            : path);
+    }
+
+    /// <summary>The same path, every stretch with the temperature model that its rating gives.</summary>
+    internal CircuitPath Rated(CircuitPath path)
+    {
+        Segment[] feed = [.. path.FeedArray.Select(Warm)];
+        ReturnPath back = path.Return.Kind switch
+        {
+            ReturnKind.SameConductor or ReturnKind.Segments => ReturnPath.Wire([.. path.BackArray.Select(Warm)]),
+            ReturnKind.SharedSegments => ReturnPath.Shared([.. path.BackArray.Select(Warm)], path.Return.OtherCurrent),
+            _ => path.Return,
+        };
+        return CircuitPath.Create(feed, back).WithFeedJoints([.. path.FeedJoints]).WithReturnJoints([.. path.ReturnJoints]);
+    }
+
+    private Segment Warm(Segment segment)
+    {
+        double rise = rating.LimitCelsius - Ambient;
+        return segment.WithTemperature(rise > 0 && rating.TryAmperes(segment.Conductor, out double amperes)
+            ? ConductorTemperature.SelfHeated(
+                Temperature.FromDegreesCelsius(Ambient), ElectricCurrent.FromAmperes(amperes), Temperature.FromDegreesCelsius(rating.LimitCelsius))
+            : ConductorTemperature.At(Temperature.FromDegreesCelsius(requirements.Insulation.ContinuousCelsius)));
     }
 
     internal CheckList NewList() => new(scratch);
@@ -161,7 +200,7 @@ internal sealed partial class CircuitEvaluator
                 CheckKind.VoltageDrop, duty.DropVolts, dropLimit.Reference, $"the allowance does not cover a nominal {Quantities.Accept.Text(source.NominalVolts)} V; state one"));
         }
 
-        if (requirements.Load.MinimumVolts is { } least)
+        if (load.MinimumVolts is { } least)
         {
             list.Add(new DesignCheck(CheckKind.LoadVoltage, duty.LeastLoadVolts, least, LoadReference));
         }
@@ -220,13 +259,13 @@ internal sealed partial class CircuitEvaluator
         {
             double sourceOhms = source.OhmsAt(level), volts = source.VoltsAt(level);
             KernelPoint point = OperatingPointKernel.Solve(
-                volts - sharedVolts, sourceOhms + fixedOhms, conductorOhms, temperature, requirements.Load, LoadState.Running, source.HeldAmperes);
+                volts - sharedVolts, sourceOhms + fixedOhms, conductorOhms, temperature, load, LoadState.Running, source.HeldAmperes);
             bool disconnects = source.Action == LimitAction.Disconnects && point.Exists && point.Amperes > source.LimitAmperes;
             if (!point.Exists || disconnects)
             {
                 duty.Exists = false;
                 duty.LargestWatts = disconnects ? source.LimitAmperes * point.Volts : point.LargestWatts;
-                duty.WantedWatts = Math.Max(requirements.Load.AmperesAt(volts, LoadState.Running) * volts, duty.LargestWatts * (1 + 1e-9));
+                duty.WantedWatts = Math.Max(load.AmperesAt(volts, LoadState.Running) * volts, duty.LargestWatts * (1 + 1e-9));
                 return duty;
             }
 

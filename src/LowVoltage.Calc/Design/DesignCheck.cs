@@ -55,7 +55,12 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
 
     /// <summary>Share of the limit that is left: 0.25 means a quarter to spare, negative means beyond the limit; zero when the check is open.</summary>
     public double Margin =>
-        Outcome == CheckOutcome.Open || Limit == 0 ? 0 : (LimitIsLeast ? Value - Limit : Limit - Value) / Math.Abs(Limit);
+        Outcome == CheckOutcome.Open || Limit == 0 ? 0
+        : IsNever ? -1
+        : (LimitIsLeast ? Value - Limit : Limit - Value) / Math.Abs(Limit);
+
+    // A time that never comes: it failed although its number, zero, is within the limit.
+    private bool IsNever => Outcome == CheckOutcome.Fail && Passes(Kind, Value, Limit);
 
     /// <summary>The check's name in plain words: <c>voltage drop</c>.</summary>
     public string Name => NameOf(Kind);
@@ -85,12 +90,21 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
             return $"{Name}: open, {Note}";
         }
 
+        if (IsNever)
+        {
+            return $"{Name}: fail, {Note}";
+        }
+
         string bound = LimitIsLeast ? "at least" : "at most";
         return $"{Name} {Short(Value)} {Unit}, {bound} {Short(Limit)} {Unit}: {(Outcome == CheckOutcome.Pass ? "pass" : "fail")}";
     }
 
     internal static DesignCheck Open(CheckKind kind, double value, Reference reference, string missing) =>
         new(kind, value, 0, CheckOutcome.Open, reference, missing);
+
+    /// <summary>A failure whose value has no number: the fuse that need never open.</summary>
+    internal static DesignCheck Never(CheckKind kind, double limit, Reference reference, string note) =>
+        new(kind, 0, limit, CheckOutcome.Fail, reference, note);
 
     internal static string NameOf(CheckKind kind) => kind switch
     {

@@ -84,6 +84,8 @@ public sealed partial class FuseSeries
 
     internal double? Volts { get; }
 
+    internal FuseRating[] RatingsArray => ratings;
+
     /// <summary>A series of the caller's.</summary>
     /// <param name="definition">Name, ratings and what is known of them.</param>
     /// <returns>The series.</returns>

@@ -138,6 +138,29 @@ public sealed class TimeCurrentCurve
         return least is not null && least.TryStepAt(amperes, out seconds);
     }
 
+    /// <summary>The greatest I²·t of the longest times between two currents, in A²s, and the current where it is reached.</summary>
+    /// <remarks>
+    /// Between two stated points t is a power of I, and so is I²·t: it is monotone there, and the greatest value of a range stands at one of its ends
+    /// or at a stated point inside it. The lower current must open the fuse.
+    /// </remarks>
+    internal double GreatestLongestJouleIntegral(double leastAmperes, double greatestAmperes, out double worstAmperes)
+    {
+        worstAmperes = leastAmperes;
+        double greatest = leastAmperes * leastAmperes * longest.At(leastAmperes);
+        for (int i = 0; i <= longest.Count; i++)
+        {
+            double amperes = i < longest.Count ? longest.X(i) : greatestAmperes;
+            double joules = amperes * amperes * longest.At(amperes);
+            if (amperes > leastAmperes && amperes <= greatestAmperes && joules > greatest)
+            {
+                greatest = joules;
+                worstAmperes = amperes;
+            }
+        }
+
+        return greatest;
+    }
+
     private static JouleIntegral Joule(LogLogLine line) => JouleIntegral.FromAmpereSquaredSeconds(line.LastX * line.LastX * line.LastY);
 
     private bool TryNonFusingSeconds(double amperes, out double seconds)

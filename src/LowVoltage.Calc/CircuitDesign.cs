@@ -1,0 +1,142 @@
+using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Quantities;
+using UnitsNet;
+
+namespace LowVoltage.Calc;
+
+/// <summary>The answer of the designer: wire, fuse, every check with its margin and source, what governs, and why each smaller size failed.</summary>
+/// <remarks>
+/// "Nothing fits" is an answer too: then <see cref="Wire"/> or <see cref="Fuse"/> is null, <see cref="Verdict"/> is <see cref="DesignVerdict.Fail"/>, and
+/// <see cref="Advice"/> says what would help. Immutable. The cautions are part of the result: show them.
+/// </remarks>
+public sealed partial class CircuitDesign
+{
+    private readonly DesignCheck[] checks;
+    private readonly RejectedSize[] rejected;
+
+    internal CircuitDesign(
+        CircuitRequirements requirements, DesignRules rules, CircuitPath? path, FuseRating? fuse, DesignCheck[] checks, RejectedSize[] rejected)
+    {
+        Requirements = requirements;
+        Rules = rules;
+        Path = path;
+        Fuse = fuse;
+        this.checks = checks;
+        this.rejected = rejected;
+        Verdict = VerdictOf(path, checks);
+    }
+
+    /// <summary>What was asked for.</summary>
+    public CircuitRequirements Requirements { get; }
+
+    /// <summary>The rules that were followed.</summary>
+    public DesignRules Rules { get; }
+
+    /// <summary>Pass, open points, or fail.</summary>
+    public DesignVerdict Verdict { get; }
+
+    /// <summary>Whether a wire and a fuse were found and no check fails.</summary>
+    public bool IsFeasible => Verdict != DesignVerdict.Fail;
+
+    /// <summary>The wire of the feed; <c>null</c> when none of the series fits.</summary>
+    public Conductor? Wire => Path?.Feed[0].Conductor;
+
+    /// <summary>The fuse; <c>null</c> when none was found or, in a verification, none is there.</summary>
+    public FuseRating? Fuse { get; }
+
+    /// <summary>The way out and back with the wire chosen, each stretch with its temperature model; <c>null</c> when no wire fits.</summary>
+    public CircuitPath? Path { get; }
+
+    /// <summary>Every check of the wire and fuse chosen; where nothing fits, those of the largest wire tried, up to what stopped it.</summary>
+    public IReadOnlyList<DesignCheck> Checks => Array.AsReadOnly(checks);
+
+    /// <summary>The sizes below the one chosen, small to large, each with the check that stopped it.</summary>
+    public IReadOnlyList<RejectedSize> Rejected => Array.AsReadOnly(rejected);
+
+    /// <summary>
+    /// The check that decides: in a design what stopped the next smaller size (for the smallest size of the series, the check with the least margin);
+    /// in a failure or a verification the failed check, or the one with the least margin.
+    /// </summary>
+    public DesignCheck Governing
+    {
+        get
+        {
+            bool chosen = Wire is not null && Verdict != DesignVerdict.Fail;
+            return chosen && rejected.Length > 0 ? rejected[rejected.Length - 1].Check : Tightest();
+        }
+    }
+
+    /// <summary>The checks that could not be evaluated.</summary>
+    public IReadOnlyList<DesignCheck> OpenPoints => Array.FindAll(checks, check => check.Outcome == CheckOutcome.Open);
+
+    /// <summary>The circuit at minimum, nominal and maximum supply voltage; <c>null</c> when no wire fits.</summary>
+    public SupplyRange? SupplyRange => Path is null
+        ? null
+        : SupplyRange.Solve(Requirements.Source, Path, Requirements.Load, ConductorTemperature.At(Requirements.Ambient));
+
+    /// <summary>The steps from the published table to the wire's continuous current; <c>null</c> where no table is used or no wire fits.</summary>
+    public DeratedAmpacity? Ampacity => Wire is null ? null : Rules.Ampacity.Derate(Wire, Requirements);
+
+    /// <summary>What was taken for granted, to be confirmed by whoever installs the circuit.</summary>
+    public IReadOnlyList<string> Assumptions => DesignText.Assumptions(this);
+
+    /// <summary>The cautions that go with the circuit.</summary>
+    public IReadOnlyList<string> Cautions => Calc.Design.Cautions.General;
+
+    /// <summary>What would help where something fails; empty when nothing does.</summary>
+    public IReadOnlyList<string> Advice => DesignText.Advice(this);
+
+    /// <summary>Mass of metal in the way out and back; zero when no wire fits.</summary>
+    public Mass ConductorMass
+    {
+        get
+        {
+            double kilograms = 0;
+            if (Path is { } path)
+            {
+                kilograms += path.FeedArray.Sum(s => s.Conductor.KilogramsPerMeter * s.Meters * s.Parallel);
+                kilograms += path.Return.IsShared ? 0 : path.BackArray.Sum(s => s.Conductor.KilogramsPerMeter * s.Meters * s.Parallel);
+            }
+
+            return Mass.FromKilograms(kilograms);
+        }
+    }
+
+    /// <summary>The check of a kind, when it was made.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <returns>The check; <c>null</c> when the circuit was not asked that.</returns>
+    public DesignCheck? Check(CheckKind kind)
+    {
+        int index = Array.FindIndex(checks, check => check.Kind == kind);
+        return index < 0 ? null : checks[index];
+    }
+
+    /// <summary>The answer in one line.</summary>
+    public override string ToString() => DesignText.Summary(this);
+
+    private DesignCheck Tightest()
+    {
+        DesignCheck tightest = checks[0];
+        foreach (DesignCheck check in checks)
+        {
+            bool tighter = tightest.Outcome == CheckOutcome.Open || (check.Outcome != CheckOutcome.Open && check.Margin < tightest.Margin);
+            tightest = tighter ? check : tightest;
+        }
+
+        return tightest;
+    }
+
+    private static DesignVerdict VerdictOf(CircuitPath? path, DesignCheck[] checks)
+    {
+        if (path is null || Array.Exists(checks, check => check.Outcome == CheckOutcome.Fail))
+        {
+            return DesignVerdict.Fail;
+        }
+
+        return Array.Exists(checks, check => check.Outcome == CheckOutcome.Open) ? DesignVerdict.OpenPoints : DesignVerdict.Pass;
+    }
+}

@@ -1,0 +1,119 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Quantities;
+using UnitsNet;
+
+namespace LowVoltage.Calc;
+
+/// <summary>The main job: from what a circuit must do to its wire and fuse; the same checks on wiring that exists; how far given wiring can be pushed.</summary>
+/// <remarks>
+/// <para>The designer walks the series of wires upward. For each size: mechanical minimum, rating where it runs, operating point at minimum, nominal and
+/// maximum supply voltage, drop, volts at the load, current, temperature; then the fuses that carry the load and protect the wire: voltage rating, breaking capacity, start,
+/// a fault at the far end, the conductor's temperature when the fuse opens. The first size with a fuse that fails nothing is taken.</para>
+/// <para>Circuits whose source can exceed 60 V are refused: they are no extra-low-voltage DC and have rules of their own.</para>
+/// <para>Calls share nothing and may run in parallel. The same input gives the same answer to the last bit.</para>
+/// </remarks>
+public static partial class CircuitDesigner
+{
+    /// <summary>The highest voltage that the designer accepts, 60 V: the limit of extra-low-voltage DC (from memory: IEC 61140, 120 V d.c. ripple-free in general, 60 V in everyday practice).</summary>
+    public const double HighestVolts = 60;
+
+    /// <summary>Designs one circuit.</summary>
+    /// <param name="requirements">What the circuit must do and where it runs.</param>
+    /// <param name="rules">The practice to follow.</param>
+    /// <returns>Wire, fuse and checks, or why nothing fits.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
+    public static CircuitDesign Design(CircuitRequirements requirements, DesignRules rules)
+    {
+        Refuse(requirements, rules);
+        CircuitEvaluator evaluator = new(requirements, rules, new Installation(requirements));
+        IReadOnlyList<Conductor> sizes = rules.Conductors.Conductors;
+        RejectedSize[] rejected = new RejectedSize[sizes.Count];
+        CheckList list = evaluator.NewList();
+        for (int i = 0; i < sizes.Count; i++)
+        {
+            list = evaluator.NewList();
+            evaluator.Try(sizes[i]);
+            if (evaluator.CheckWire(ref list, out WireDuty duty) && evaluator.ChooseFuse(ref list, duty) is { } fuse)
+            {
+                Array.Resize(ref rejected, i);
+                return new CircuitDesign(requirements, rules, evaluator.PathWith(sizes[i]), fuse, list.ToArray(), rejected);
+            }
+
+            rejected[i] = new RejectedSize(sizes[i], list.Failed > 0 ? list.Worst : list.Last);
+        }
+
+        return new CircuitDesign(requirements, rules, null, null, list.ToArray(), rejected);
+    }
+
+    /// <summary>Checks one wire size and fuse, feed and wire return alike, as the designer would.</summary>
+    /// <param name="requirements">What the circuit must do and where it runs.</param>
+    /// <param name="wire">The conductor of the feed, and of the return where that is a wire like it.</param>
+    /// <param name="fuse">The fuse.</param>
+    /// <param name="rules">The practice to follow.</param>
+    /// <returns>Every check that could be made.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
+    public static CircuitDesign Verify(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
+    {
+        Refuse(requirements, rules);
+        _ = wire ?? throw new ArgumentNullException(nameof(wire));
+        _ = fuse ?? throw new ArgumentNullException(nameof(fuse));
+        return Verify(requirements, rules, new Installation(requirements), requirements.Load, wire, fuse);
+    }
+
+    /// <summary>Checks wiring that exists: a path of any stretches, and its fuse.</summary>
+    /// <param name="requirements">What the circuit must do and where it runs. Its feed, return and joints are replaced by the path's.</param>
+    /// <param name="path">The way out and back as it is, joints included.</param>
+    /// <param name="fuse">The fuse.</param>
+    /// <param name="rules">The practice to follow.</param>
+    /// <returns>Every check that could be made; each on the weakest stretch.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
+    public static CircuitDesign Verify(CircuitRequirements requirements, CircuitPath path, FuseRating fuse, DesignRules rules)
+    {
+        Refuse(requirements, rules);
+        _ = path ?? throw new ArgumentNullException(nameof(path));
+        _ = fuse ?? throw new ArgumentNullException(nameof(fuse));
+        CircuitEvaluator evaluator = new(requirements, rules, new Installation(requirements), path);
+        CheckList list = Run(evaluator, fuse);
+        return new CircuitDesign(requirements, rules, evaluator.Rated(path), fuse, list.ToArray(), []);
+    }
+
+    private static CircuitDesign Verify(
+        CircuitRequirements requirements, DesignRules rules, in Installation at, Load load, Conductor wire, FuseRating fuse)
+    {
+        CircuitEvaluator evaluator = new(requirements, rules, at, load);
+        evaluator.Try(wire);
+        CheckList list = Run(evaluator, fuse);
+        return new CircuitDesign(requirements, rules, evaluator.PathWith(wire), fuse, list.ToArray(), []);
+    }
+
+    // Existing wiring is asked everything: a failed check does not hide the others, only what it makes impossible to answer.
+    private static CheckList Run(CircuitEvaluator evaluator, FuseRating fuse)
+    {
+        CheckList list = evaluator.NewList();
+        evaluator.CheckWire(ref list, out WireDuty duty);
+        if (duty.Exists)
+        {
+            evaluator.CheckFuse(ref list, duty, fuse);
+        }
+
+        return list;
+    }
+
+    private static void Refuse(CircuitRequirements requirements, DesignRules rules)
+    {
+        _ = requirements ?? throw new ArgumentNullException(nameof(requirements));
+        _ = rules ?? throw new ArgumentNullException(nameof(rules));
+        double volts = requirements.Source.Numbers.MaximumVolts;
+        if (!(volts <= HighestVolts))
+        {
+            Accept.Refuse(
+                nameof(requirements), volts, "V", "a circuit whose source stays at or below 60 V (extra-low-voltage DC; above that the rules for mains and high voltage apply)");
+        }
+    }
+}

@@ -1,0 +1,72 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Quantities;
+
+namespace LowVoltage.Calc.Design;
+
+/// <summary>The words of a design: written only when asked for.</summary>
+internal static class DesignText
+{
+    internal static string Summary(CircuitDesign design)
+    {
+        string governed = $"governed by {design.Governing.Name}";
+        return design.Verdict switch
+        {
+            DesignVerdict.Pass => $"{design.Wire} with {design.Fuse}: pass, {governed}",
+            DesignVerdict.OpenPoints => $"{design.Wire} with {design.Fuse}: no check fails, {design.OpenPoints.Count} open, {governed}",
+            _ => design.Wire is null ? $"no wire of the series fits: {design.Governing}" : $"{design.Wire} with {design.Fuse}: {design.Governing}",
+        };
+    }
+
+    internal static IReadOnlyList<string> Assumptions(CircuitDesign design)
+    {
+        CircuitRequirements asked = design.Requirements;
+        List<string> lines = [.. asked.Source.Assumptions];
+        lines.Add($"Air at {Accept.Text(asked.AmbientCelsius)} °C, {asked.LoadedConductors} loaded conductors together, {(asked.EngineSpace ? "in an engine space" : "not in an engine space")}.");
+        lines.Add($"Feed {Accept.Text(asked.FeedMeters)} m one way; {Return(asked.Return)}.");
+        lines.Add(asked.Joints.Count == 0
+            ? "No joints were stated: crimps, connectors, switches and the fuse itself add to the drop."
+            : $"Joints {Accept.Text(asked.Joints.Sum(joint => joint.Ohms) * 1000)} mΩ in all.");
+        lines.Add(asked.UpstreamOhms is { } ohms
+            ? $"Supply lead to the fuse {Accept.Text(ohms * 1000)} mΩ, out and back."
+            : "The supply lead to the fuse was not stated; it is counted as nothing for the drop.");
+        lines.Add($"Conductors rated by {design.Rules.Ampacity.Name}; the rise of their temperature goes with the square of the current.");
+        if (design.Wire is { } wire)
+        {
+            lines.Add($"{wire}: {wire.Reference}.");
+            lines.AddRange(design.Rules.Ampacity.Prepare(new Installation(asked)).Remarks(wire));
+        }
+
+        return lines;
+    }
+
+    internal static IReadOnlyList<string> Advice(CircuitDesign design) => design.Verdict == DesignVerdict.Fail
+        ? [.. design.Checks.Where(check => check.Outcome != CheckOutcome.Pass).Select(check => check.Kind).Distinct().Select(For)]
+        : [];
+
+    private static string Return(ReturnPath back) => back.Kind switch
+    {
+        ReturnKind.SameConductor => $"return {Accept.Text(back.Meters)} m of the same wire",
+        ReturnKind.Segments => $"return {Accept.Text(back.Segments.Sum(segment => segment.Meters))} m of given wire",
+        ReturnKind.Chassis => $"return through a chassis of {Accept.Text(back.Ohms * 1000)} mΩ, whose own rating is not checked",
+        ReturnKind.SharedResistance => $"return shared with {Accept.Text(back.OtherAmperes)} A of other loads, {Accept.Text(back.Ohms * 1000)} mΩ, whose own rating is not checked",
+        _ => $"return shared with {Accept.Text(back.OtherAmperes)} A of other loads, {Accept.Text(back.Segments.Sum(segment => segment.Meters))} m of given wire",
+    };
+
+    private static string For(CheckKind kind) => kind switch
+    {
+        CheckKind.PowerDelivery => "The load cannot get its power this way: a shorter run, a larger wire, a higher supply voltage, fewer or better joints.",
+        CheckKind.MechanicalMinimum => "Use a larger size, or state why the mechanical minimum does not apply.",
+        CheckKind.VoltageDrop => "Shorten the run, use a larger wire or two in parallel, better joints, a higher supply voltage, or allow more drop.",
+        CheckKind.LoadVoltage => "The load sees too little at the lowest supply voltage: a larger wire, a shorter run, better joints, or a load that works on less.",
+        CheckKind.ContinuousCurrent => "The wire gets too hot where it runs, or its rating is not published there: a cooler place, fewer loaded conductors together, better insulation, or a larger wire.",
+        CheckKind.ConductorTemperature => "The wire gets too hot: a cooler place, fewer loaded conductors together, or better insulation.",
+        CheckKind.FuseCarriesLoad => "The fuse is too small for the load: a larger rating, another series, or two circuits.",
+        CheckKind.FuseProtectsWire => "The fuse that carries the load is too large for the wire: a larger wire, a cooler place, fewer conductors together, or a finer series of fuses.",
+        CheckKind.FuseVoltage => "Choose fuses rated for the highest voltage of the supply.",
+        CheckKind.BreakingCapacity => "Choose a fuse that breaks more, put a main fuse that does so at the source, or count the resistance of the supply lead.",
+        CheckKind.InrushHeld => "The fuse may open at start: a slower type or a larger rating with a larger wire, or limit the starting current.",
+        CheckKind.FaultOpensFuse => "A short at the far end opens the fuse too late or not at all: a larger wire, a shorter run, or a smaller fuse.",
+        CheckKind.ShortCircuitTemperature => "The wire overheats before the fuse opens: a larger wire, a faster fuse, or insulation with a higher short-circuit limit.",
+        _ => "Move the fuse nearer to the source, or sheathe the conductor up to it.",
+    };
+}
