@@ -76,7 +76,7 @@ public sealed class AmpacityTable
     /// <returns>Whether the table covers this size and insulation rating.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is one that no insulation has (absolute zero or colder, above 10 000 °C).</exception>
     public bool TryRating(AwgSize size, Temperature insulationRating, [NotNullWhen(true)] out TableRating? rating) =>
-        TryRating(SizeSystem.AmericanWireGauge, size.Number, Accept.Celsius(insulationRating, nameof(insulationRating)), out rating);
+        TryRating(SizeSystem.AmericanWireGauge, size.Number, TableKey.Celsius(insulationRating, nameof(insulationRating)), out rating);
 
     /// <summary>The allowed current of a metric size.</summary>
     /// <param name="size">The nominal size.</param>
@@ -85,7 +85,7 @@ public sealed class AmpacityTable
     /// <returns>Whether the table covers this size and insulation rating.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is one that no insulation has (absolute zero or colder, above 10 000 °C).</exception>
     public bool TryRating(MetricSize size, Temperature insulationRating, [NotNullWhen(true)] out TableRating? rating) =>
-        TryRating(SizeSystem.Iec60228, size.SquareMillimeters, Accept.Celsius(insulationRating, nameof(insulationRating)), out rating);
+        TryRating(SizeSystem.Iec60228, size.SquareMillimeters, TableKey.Celsius(insulationRating, nameof(insulationRating)), out rating);
 
     /// <summary>The allowed current of a gauge size.</summary>
     /// <param name="size">The size.</param>
@@ -109,7 +109,7 @@ public sealed class AmpacityTable
     /// <returns>False when the insulation is rated below the lowest column.</returns>
     public bool TryColumnAtMost(Temperature insulationRating, out Temperature column)
     {
-        bool found = TryColumnAtMost(Accept.Celsius(insulationRating, nameof(insulationRating)), out double celsius);
+        bool found = TryColumnAtMost(TableKey.Celsius(insulationRating, nameof(insulationRating)), out double celsius);
         column = found ? Temperature.FromDegreesCelsius(celsius) : default;
         return found;
     }
@@ -180,7 +180,7 @@ public sealed class AmpacityTable
 
     private OutsidePublishedRangeException Outside(string size, Temperature insulationRating) =>
         OutsidePublishedRangeException.For(
-            nameof(size), $"{size} at {Accept.Text(Accept.Celsius(insulationRating, nameof(insulationRating)))} °C", Name, Covers);
+            nameof(size), $"{size} at {Accept.Text(TableKey.Celsius(insulationRating, nameof(insulationRating)))} °C", Name, Covers);
 
     private string SizeText(double key) =>
         systems[0] is SizeSystem.AmericanWireGauge or SizeSystem.AircraftWire

@@ -34,7 +34,7 @@ public static class Cfr33Part183EngineSpace
     /// <exception cref="ArgumentOutOfRangeException">The temperature is absolute zero or colder, or above 10 000 °C.</exception>
     public static bool TryFactor(Temperature insulationRating, [NotNullWhen(true)] out DeratingFactor? factor)
     {
-        factor = TryValue(Accept.Celsius(insulationRating, nameof(insulationRating)), out double value, out double column)
+        factor = TryValue(TableKey.Celsius(insulationRating, nameof(insulationRating)), out double value, out double column)
             ? new DeratingFactor(value, DeratingKind.EngineSpace, RuleSet.Cfr33Part183, Reference)
             {
                 BaseAmbientCelsius = 30,

@@ -61,6 +61,6 @@ public static class FaaAltitude
     private static double InFeet(Length altitude)
     {
         double feet = altitude.Unit == UnitsNet.Units.LengthUnit.Foot ? altitude.Value : altitude.Meters / 0.3048;
-        return Accept.Within(feet, -Accept.MostMeters / 0.3048, Accept.MostMeters / 0.3048, "ft", nameof(altitude));
+        return TableKey.Rounded(Accept.Within(feet, -Accept.MostMeters / 0.3048, Accept.MostMeters / 0.3048, "ft", nameof(altitude)));
     }
 }

@@ -10,7 +10,7 @@ namespace LowVoltage.Calc.Ampacity;
 /// The figure is a picture of curves in the public domain (also in MIL-W-5088L). The points for 1 to 19 wires at 20, 40, 60, 80 and 100 % are a private digitisation in steps
 /// of 0.0025 to 0.005, whose accuracy is not stated; it meets the two points in that range that the circular states (8 wires at 60 %: 0.6 stated, 0.595 read; 12 wires at 100 %: 0.43 both).
 /// Above 19 wires the circular states two points at 20 %: 20 wires 0.615 and 35 wires 0.52.
-/// <para>Between two loadings the factor is interpolated linearly; the curves are convex, so a straight line can read up to about 0.01 high. From 21 to 34 wires at 20 % the point for 35 wires
+/// <para>Between two loadings the factor is interpolated linearly; most of the curves are convex, so a straight line can read up to about 0.008 high. From 21 to 34 wires at 20 % the point for 35 wires
 /// is used, which is the safer. Below 20 % and above 35 wires there is no answer; for a lighter loading ask for 20 %, which is safer.</para>
 /// </remarks>
 public static class FaaBundle
@@ -80,5 +80,5 @@ public static class FaaBundle
         return true;
     }
 
-    private static double Percent(Ratio loading) => Accept.Within(loading.Percent, 0, 100, "%", nameof(loading));
+    private static double Percent(Ratio loading) => TableKey.Rounded(Accept.Within(loading.Percent, 0, 100, "%", nameof(loading)));
 }

@@ -37,7 +37,7 @@ public static class FaaFreeAir
     /// <exception cref="ArgumentOutOfRangeException">The temperature is absolute zero or colder, or above 10 000 °C.</exception>
     public static bool TryTable(Temperature ambient, [NotNullWhen(true)] out AmpacityTable? table)
     {
-        double celsius = Accept.Celsius(ambient, nameof(ambient));
+        double celsius = TableKey.Celsius(ambient, nameof(ambient));
         table = celsius == 25 ? Ambient25 : celsius == 50 ? Ambient50 : celsius == 60 ? Ambient60 : null;
         return table is not null;
     }

@@ -35,8 +35,8 @@ public static class Iec60364Ambient
     /// <exception cref="ArgumentOutOfRangeException">A temperature is absolute zero or colder, or above 10 000 °C.</exception>
     public static bool TryFactor(Temperature ambient, Temperature insulationRating, [NotNullWhen(true)] out DeratingFactor? factor)
     {
-        double air = Accept.Celsius(ambient, nameof(ambient));
-        double insulation = Accept.Celsius(insulationRating, nameof(insulationRating));
+        double air = TableKey.Celsius(ambient, nameof(ambient));
+        double insulation = TableKey.Celsius(insulationRating, nameof(insulationRating));
         factor = TryValue(air, insulation, out double value, out double row, out double column)
             ? new DeratingFactor(value, DeratingKind.Ambient, RuleSet.Iec60364, Reference)
             {

@@ -25,7 +25,7 @@ public static class NasaInsulation
     /// <exception cref="ArgumentOutOfRangeException">The temperature is absolute zero or colder, or above 10 000 °C.</exception>
     public static bool TryFactor(Temperature insulationRating, [NotNullWhen(true)] out DeratingFactor? factor)
     {
-        double celsius = Accept.Celsius(insulationRating, nameof(insulationRating));
+        double celsius = TableKey.Celsius(insulationRating, nameof(insulationRating));
         int index = celsius > Ratings[Ratings.Length - 1] ? -1 : Steps.AtMost(Ratings, celsius);
         factor = index < 0
             ? null

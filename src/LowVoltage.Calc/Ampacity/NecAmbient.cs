@@ -42,9 +42,9 @@ public static class NecAmbient
     /// <exception cref="ArgumentOutOfRangeException">A temperature is absolute zero or colder, or above 10 000 °C.</exception>
     public static bool TryFactor(Temperature ambient, Temperature conductorRating, Temperature baseAmbient, [NotNullWhen(true)] out DeratingFactor? factor)
     {
-        double air = Accept.Celsius(ambient, nameof(ambient));
-        double conductor = Accept.Celsius(conductorRating, nameof(conductorRating));
-        double tableAir = Accept.Celsius(baseAmbient, nameof(baseAmbient));
+        double air = TableKey.Celsius(ambient, nameof(ambient));
+        double conductor = TableKey.Celsius(conductorRating, nameof(conductorRating));
+        double tableAir = TableKey.Celsius(baseAmbient, nameof(baseAmbient));
         factor = TryValue(air, conductor, tableAir, out double value)
             ? new DeratingFactor(value, DeratingKind.Ambient, RuleSet.Nec, Reference)
             {

@@ -27,8 +27,8 @@ public static class RoadVehicleAmbient
     /// <exception cref="ArgumentOutOfRangeException">A temperature is absolute zero or colder, or above 10 000 °C.</exception>
     public static bool TryFactor(Temperature ambient, Temperature baseAmbient, [NotNullWhen(true)] out DeratingFactor? factor)
     {
-        double air = Accept.Celsius(ambient, nameof(ambient));
-        double tableAir = Accept.Celsius(baseAmbient, nameof(baseAmbient));
+        double air = TableKey.Celsius(ambient, nameof(ambient));
+        double tableAir = TableKey.Celsius(baseAmbient, nameof(baseAmbient));
         factor = TryValue(air, tableAir, out double value)
             ? new DeratingFactor(value, DeratingKind.Ambient, RuleSet.RoadVehicle, Reference)
             {

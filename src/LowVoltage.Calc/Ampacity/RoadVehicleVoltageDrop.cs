@@ -40,7 +40,7 @@ public static class RoadVehicleVoltageDrop
     /// <exception cref="ArgumentOutOfRangeException">The circuit is not one of the enumeration, or the voltage is not positive.</exception>
     public static bool TryAllowance(RoadVehicleCircuit circuit, ElectricPotential nominalVoltage, [NotNullWhen(true)] out VoltageDropAllowance? allowance)
     {
-        double volts = Accept.Volts(nominalVoltage, nameof(nominalVoltage));
+        double volts = TableKey.Rounded(Accept.Volts(nominalVoltage, nameof(nominalVoltage)));
         int index = (int)circuit;
         if (index < 0 || index >= At12.Length)
         {

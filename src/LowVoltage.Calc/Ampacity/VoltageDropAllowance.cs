@@ -46,7 +46,7 @@ public sealed class VoltageDropAllowance
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive, or too large.</exception>
     public bool TryLimit(ElectricPotential baseVoltage, out ElectricPotential limit)
     {
-        bool found = TryVolts(Accept.Volts(baseVoltage, nameof(baseVoltage)), out double volts);
+        bool found = TryVolts(TableKey.Rounded(Accept.Volts(baseVoltage, nameof(baseVoltage))), out double volts);
         limit = found ? ElectricPotential.FromVolts(volts) : default;
         return found;
     }

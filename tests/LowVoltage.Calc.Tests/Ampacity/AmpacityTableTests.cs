@@ -126,6 +126,20 @@ public class AmpacityTableTests
         }
     }
 
+    [Theory]
+    [InlineData(140, 60)]
+    [InlineData(167, 75)]
+    [InlineData(194, 90)]
+    [InlineData(221, 105)]
+    [InlineData(257, 125)]
+    [InlineData(392, 200)]
+    public void Rating_InsulationInFahrenheitOrKelvin_FindsTheSameColumn(double fahrenheit, double celsius)
+    {
+        Assert.Equal(celsius, Cfr33Part183Table5.Table.Rating(Awg(14), Temperature.FromDegreesFahrenheit(fahrenheit)).Column.DegreesCelsius);
+        Assert.Equal(celsius, Cfr33Part183Table5.Table.Rating(Awg(14), Temperature.FromKelvins(celsius + 273.15)).Column.DegreesCelsius);
+        Assert.False(Cfr33Part183Table5.Table.Rating(Awg(14), Temperature.FromDegreesFahrenheit(fahrenheit)).FromLowerColumn);
+    }
+
     [Fact]
     public void TryAmperes_AllocatesNothing()
     {

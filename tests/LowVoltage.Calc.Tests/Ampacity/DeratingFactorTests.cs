@@ -91,6 +91,27 @@ public class DeratingFactorTests
     }
 
     [Theory]
+    [InlineData(50, 10)]
+    [InlineData(95, 35)]
+    [InlineData(104, 40)]
+    [InlineData(113, 45)]
+    [InlineData(140, 60)]
+    public void AmbientFactors_InFahrenheit_FindTheSameRow(double fahrenheit, double celsius)
+    {
+        Temperature insulation = Temperature.FromDegreesFahrenheit(158); // 70 °C
+        Assert.Equal(Iec60364Ambient.Factor(C(celsius), C(70)).Value, Iec60364Ambient.Factor(Temperature.FromDegreesFahrenheit(fahrenheit), insulation).Value);
+        Assert.Equal(NecAmbient.Factor(C(celsius), C(70)).Value, NecAmbient.Factor(Temperature.FromDegreesFahrenheit(fahrenheit), insulation).Value);
+    }
+
+    [Fact]
+    public void FaaFactors_InOtherUnits_FindTheSamePoint()
+    {
+        Assert.Equal(0.52, FaaBundle.Factor(35, Ratio.FromDecimalFractions(0.1 + 0.1)).Value);
+        Assert.Equal(0.52, FaaBundle.Factor(35, Ratio.FromPercent(20.00000000001)).Value);
+        Assert.Equal(0.79, FaaAltitude.Factor(Length.FromMeters(18_288)).Value, 12);
+    }
+
+    [Theory]
     [InlineData(10, Iec60364Arrangement.Bunched, 0.45)]
     [InlineData(13, Iec60364Arrangement.Bunched, 0.41)]
     [InlineData(17, Iec60364Arrangement.Bunched, 0.38)]
@@ -204,6 +225,21 @@ public class DeratingFactorTests
 
         // The next hotter row is never above the equation by more than the rounding of the table.
         Assert.True(Iec60364Ambient.Factor(C(a), C(90)).Value <= NecAmbient.Factor(C(a), C(90)).Value + 0.005);
+    }
+
+    [Fact]
+    public void Factors_SayWhatTheyAreInOneLine()
+    {
+        DeratingFactor count = NecConductorCount.Factor(4);
+        Assert.StartsWith("0.8 for number of conductors (4 current-carrying conductors): NFPA 70", count.ToString(), StringComparison.Ordinal);
+        Assert.Null(count.BaseAmbient);
+        Assert.Null(count.InsulationRating);
+        Assert.True(NecAmbient.TryFactor(C(40), C(75), out DeratingFactor? ambient));
+        Assert.Contains("ambient temperature", ambient.ToString(), StringComparison.Ordinal);
+        Assert.Contains("grouping of circuits", Iec60364Grouping.Factor(2, Iec60364Arrangement.Bunched).ToString(), StringComparison.Ordinal);
+        Assert.Contains("bundle and its loading", FaaBundle.Factor(2, Percent(20)).ToString(), StringComparison.Ordinal);
+        Assert.Contains("altitude", FaaAltitude.Factor(Feet(0)).ToString(), StringComparison.Ordinal);
+        Assert.Contains("insulation rating", NasaInsulation.Factor(C(150)).ToString(), StringComparison.Ordinal);
     }
 
     [Property]
