@@ -85,7 +85,7 @@ public sealed partial class CircuitDesign
     public IReadOnlyList<string> Assumptions => DesignText.Assumptions(this);
 
     /// <summary>The cautions that go with the circuit.</summary>
-    public IReadOnlyList<string> Cautions => Calc.Design.Cautions.General;
+    public IReadOnlyList<string> Cautions => DesignText.Cautions(this);
 
     /// <summary>What would help where something fails; empty when nothing does.</summary>
     public IReadOnlyList<string> Advice => DesignText.Advice(this);

@@ -37,7 +37,7 @@ public static partial class CircuitDesigner
         {
             list = evaluator.NewList();
             evaluator.Try(sizes[i]);
-            if (evaluator.CheckWire(ref list, out WireDuty duty) && evaluator.ChooseFuse(ref list, duty) is { } fuse)
+            if (evaluator.CheckWire(ref list, out WireDuty duty, askAll: false) && evaluator.ChooseFuse(ref list, duty) is { } fuse)
             {
                 Array.Resize(ref rejected, i);
                 return new CircuitDesign(requirements, rules, evaluator.PathWith(sizes[i]), fuse, list.ToArray(), rejected);
@@ -96,7 +96,7 @@ public static partial class CircuitDesigner
     private static CheckList Run(CircuitEvaluator evaluator, FuseRating fuse)
     {
         CheckList list = evaluator.NewList();
-        evaluator.CheckWire(ref list, out WireDuty duty);
+        evaluator.CheckWire(ref list, out WireDuty duty, askAll: true);
         if (duty.Exists)
         {
             evaluator.CheckFuse(ref list, duty, fuse);

@@ -23,6 +23,34 @@ public sealed class CircuitRequirements
     private readonly double? wallMillimeters;
     private readonly IReadOnlyList<Joint> joints = [];
 
+    /// <summary>Requirements to be filled in.</summary>
+    public CircuitRequirements()
+    {
+    }
+
+    [System.Diagnostics.CodeAnalysis.SetsRequiredMembers]
+    private CircuitRequirements(CircuitRequirements other, double feedMeters, ReturnPath back)
+    {
+        this.feedMeters = feedMeters;
+        ambientCelsius = other.ambientCelsius;
+        loadedConductors = other.loadedConductors;
+        bundleLoading = other.bundleLoading;
+        altitudeMeters = other.altitudeMeters;
+        upstreamOhms = other.upstreamOhms;
+        fuseDistanceMeters = other.fuseDistanceMeters;
+        wallMillimeters = other.wallMillimeters;
+        joints = other.joints;
+        Name = other.Name;
+        Source = other.Source;
+        Load = other.Load;
+        Return = back;
+        SheathedToFuse = other.SheathedToFuse;
+        EngineSpace = other.EngineSpace;
+        Insulation = other.Insulation;
+        Intermittent = other.Intermittent;
+        DropLimit = other.DropLimit;
+    }
+
     /// <summary>What the circuit is called; may be empty.</summary>
     public string Name { get; init; } = "";
 
@@ -122,6 +150,15 @@ public sealed class CircuitRequirements
     public DropLimit? DropLimit { get; init; }
 
     internal double FeedMeters => feedMeters;
+
+    /// <summary>The same circuit with another length of feed, m; a wire return grows in proportion.</summary>
+    internal CircuitRequirements WithFeed(double meters)
+    {
+        ReturnPath back = Return.Kind == ReturnKind.SameConductor
+            ? ReturnPath.Wire(Length.FromMeters(Return.Meters * meters / feedMeters))
+            : Return;
+        return new CircuitRequirements(this, meters, back);
+    }
 
     internal double AmbientCelsius => ambientCelsius;
 

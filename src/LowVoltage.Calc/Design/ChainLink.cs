@@ -3,7 +3,7 @@ using LowVoltage.Calc.Conductors;
 namespace LowVoltage.Calc.Design;
 
 /// <summary>One stretch of conductor in the way out and back, on doubles.</summary>
-/// <remarks>θ(I) = ambient + rise·(I/rated)², with the rated current of all parallel wires together.</remarks>
+/// <remarks>θ(I) = base + rise·(I/rated)², with the rated current of all parallel wires together; an unrated stretch stays at its base.</remarks>
 internal struct ChainLink
 {
     internal Conductor Conductor;
@@ -11,14 +11,17 @@ internal struct ChainLink
     internal int Parallel;
     internal double RatedAmperes;
     internal double RiseKelvins;
+    internal double BaseCelsius;
+
+    internal readonly bool IsRated => RatedAmperes > 0;
 
     internal readonly double Ohms20 => Conductor.OhmsPerMeter20 * Meters / Parallel;
 
     internal readonly double OhmsAt(double celsius) => Conductor.OhmsPerMeterAt(celsius) * Meters / Parallel;
 
-    internal readonly double CelsiusAt(double ambient, double amperes)
+    internal readonly double CelsiusAt(double amperes)
     {
-        double load = amperes / RatedAmperes;
-        return ambient + (RiseKelvins * load * load);
+        double load = IsRated ? amperes / RatedAmperes : 0;
+        return BaseCelsius + (RiseKelvins * load * load);
     }
 }

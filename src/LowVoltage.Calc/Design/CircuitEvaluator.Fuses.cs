@@ -72,7 +72,10 @@ internal sealed partial class CircuitEvaluator
     {
         FusePractice practice = rules.FusePractice;
         list.Add(new DesignCheck(CheckKind.FuseCarriesLoad, fuse.Amperes, LeastFuseAmperes(duty) * (1 - Rounding), practice.LoadingReference));
-        list.Add(new DesignCheck(CheckKind.FuseProtectsWire, fuse.Amperes, MostFuseAmperes() * (1 + Rounding), practice.ShareReference));
+        double most = MostFuseAmperes();
+        list.Add(most > 0
+            ? new DesignCheck(CheckKind.FuseProtectsWire, fuse.Amperes, most * (1 + Rounding), practice.ShareReference)
+            : DesignCheck.Open(CheckKind.FuseProtectsWire, fuse.Amperes, practice.ShareReference, "the wire is not rated here"));
         CheckVoltage(ref list, fuse);
         double atFuse = ProspectiveCurrent.GreatestAt(source, requirements.UpstreamOhms ?? 0);
         CheckBreaking(ref list, fuse, atFuse);
@@ -176,7 +179,7 @@ internal sealed partial class CircuitEvaluator
     {
         double joules = fuse.Curve!.GreatestLongestJouleIntegral(least, Math.Min(greatest, Accept.MostAmperes), out double worstAmperes);
         DesignCheck hottest = default;
-        for (int i = 0; i < count; i++)
+        for (int i = 0; i < links.Length; i++)
         {
             ref readonly ChainLink link = ref links[i];
             Conductors.ConductorMaterial metal = link.Conductor.Material;

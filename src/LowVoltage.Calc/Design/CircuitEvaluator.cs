@@ -17,8 +17,8 @@ internal sealed partial class CircuitEvaluator
     private readonly SourceNumbers source;
     private readonly PreparedRating rating;
     private readonly ChainLink[] links;
-    private readonly int count;
     private readonly ChainLink[] shared;
+    private readonly ChainLink[][] chains;
     private readonly double fixedOhms;
     private readonly double sharedVolts;
     private readonly double othersAmperes;
@@ -63,7 +63,7 @@ internal sealed partial class CircuitEvaluator
         othersAmperes = back.OtherAmperes;
         sharedVolts = sharedOhms * othersAmperes;
         fixedOhms = jointOhms + (requirements.UpstreamOhms ?? 0) + (back.Kind == ReturnKind.Chassis ? back.Ohms : 0) + sharedOhms;
-        count = links.Length;
+        chains = [links, shared];
     }
 
     internal double Ambient { get; }
@@ -75,17 +75,20 @@ internal sealed partial class CircuitEvaluator
     /// <summary>Puts a candidate wire into the first link.</summary>
     internal void Try(Conductor conductor) => links[0].Conductor = conductor;
 
-    /// <summary>Runs all checks of the wire that stands in the links; false as soon as one makes the rest pointless.</summary>
-    internal bool CheckWire(ref CheckList list, out WireDuty duty)
+    /// <summary>Runs all checks of the wire that stands in the links.</summary>
+    /// <param name="askAll">Go on after a failure, and without a rating, as far as anything can be answered; else stop where the size is out.</param>
+    /// <returns>Whether the wire is rated and nothing fails.</returns>
+    internal bool CheckWire(ref CheckList list, out WireDuty duty, bool askAll)
     {
         duty = default;
         CheckMechanical(ref list);
-        if (list.Failed > 0 || !Rate(ref list))
+        bool rated = Rate(ref list);
+        if (!askAll && (list.Failed > 0 || !rated))
         {
             return false;
         }
 
-        duty = DutyOf(new ChainTemperature(links, count, Ambient));
+        duty = DutyOf(new ChainTemperature(links));
         if (!duty.Exists)
         {
             list.Add(new DesignCheck(
@@ -94,8 +97,16 @@ internal sealed partial class CircuitEvaluator
         }
 
         CheckDrop(ref list, duty);
-        CheckHeat(ref list, duty);
-        return list.Failed == 0;
+        if (rated)
+        {
+            CheckHeat(ref list, duty);
+        }
+        else
+        {
+            list.Add(DesignCheck.Open(CheckKind.ConductorTemperature, 0, rating.Reference, "the wire is not rated here"));
+        }
+
+        return rated && list.Failed == 0;
     }
 
     /// <summary>The path with a candidate wire, as rated by the last check.</summary>
@@ -136,7 +147,7 @@ internal sealed partial class CircuitEvaluator
     internal double PathOhmsAt(double celsius)
     {
         double ohms = fixedOhms;
-        for (int i = 0; i < count; i++)
+        for (int i = 0; i < links.Length; i++)
         {
             ohms += links[i].OhmsAt(celsius);
         }
@@ -144,11 +155,11 @@ internal sealed partial class CircuitEvaluator
         return ohms;
     }
 
-    /// <summary>The continuous current of the weakest link, A.</summary>
+    /// <summary>The continuous current of the weakest stretch that this circuit has to itself, A; zero when one is not rated.</summary>
     internal double WeakestAmperes()
     {
         double least = double.PositiveInfinity;
-        for (int i = 0; i < count; i++)
+        for (int i = 0; i < links.Length; i++)
         {
             least = Math.Min(least, links[i].RatedAmperes);
         }
@@ -159,7 +170,7 @@ internal sealed partial class CircuitEvaluator
     private void CheckMechanical(ref CheckList list)
     {
         double least = double.PositiveInfinity;
-        for (int i = 0; i < count; i++)
+        for (int i = 0; i < links.Length; i++)
         {
             least = Math.Min(least, links[i].Conductor.AreaSquareMillimeters);
         }
@@ -167,25 +178,34 @@ internal sealed partial class CircuitEvaluator
         list.Add(new DesignCheck(CheckKind.MechanicalMinimum, least, rules.MinimumSquareMillimeters, rules.MinimumSectionReference));
     }
 
-    private bool Rate(ref CheckList list) => Rate(ref list, links) && Rate(ref list, shared);
-
-    private bool Rate(ref CheckList list, ChainLink[] chain)
+    private bool Rate(ref CheckList list)
     {
-        for (int i = 0; i < chain.Length; i++)
+        bool rated = true;
+        foreach (ChainLink[] chain in chains)
         {
-            ref ChainLink link = ref chain[i];
-            if (!rating.TryAmperes(link.Conductor, out double amperes))
+            for (int i = 0; i < chain.Length; i++)
             {
-                string why = rating.Gap.Length > 0 ? rating.Gap : $"{rules.Ampacity.Name} does not cover {link.Conductor}";
-                list.Add(DesignCheck.Open(CheckKind.ContinuousCurrent, 0, rating.Reference, why));
-                return false;
+                rated &= Rate(ref list, ref chain[i], rated);
             }
-
-            link.RatedAmperes = amperes * link.Parallel;
-            link.RiseKelvins = Math.Max(0, rating.LimitCelsius - Ambient);
         }
 
-        return true;
+        return rated;
+    }
+
+    // A stretch that the basis does not cover is counted as hot as its insulation allows, which overstates its resistance.
+    private bool Rate(ref CheckList list, ref ChainLink link, bool first)
+    {
+        bool rated = rating.TryAmperes(link.Conductor, out double amperes);
+        link.RatedAmperes = rated ? amperes * link.Parallel : 0;
+        link.RiseKelvins = rated ? Math.Max(0, rating.LimitCelsius - Ambient) : 0;
+        link.BaseCelsius = rated ? Ambient : Math.Max(Ambient, requirements.Insulation.ContinuousCelsius);
+        if (!rated && first)
+        {
+            string why = rating.Gap.Length > 0 ? rating.Gap : $"{rules.Ampacity.Name} does not cover {link.Conductor}";
+            list.Add(DesignCheck.Open(CheckKind.ContinuousCurrent, 0, rating.Reference, why));
+        }
+
+        return rated;
     }
 
     private void CheckDrop(ref CheckList list, in WireDuty duty)
@@ -250,7 +270,7 @@ internal sealed partial class CircuitEvaluator
     {
         WireDuty duty = new() { Exists = true, LeastLoadVolts = double.PositiveInfinity };
         double conductorOhms = 0;
-        for (int i = 0; i < count; i++)
+        for (int i = 0; i < links.Length; i++)
         {
             conductorOhms += links[i].Ohms20;
         }

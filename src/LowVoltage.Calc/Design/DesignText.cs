@@ -39,6 +39,19 @@ internal static class DesignText
         return lines;
     }
 
+    internal static IReadOnlyList<string> Cautions(CircuitDesign design)
+    {
+        List<string> lines = [.. Design.Cautions.General];
+        if (design.Verdict != DesignVerdict.Pass)
+        {
+            lines.Insert(0, design.Verdict == DesignVerdict.Fail
+                ? "This circuit fails a check. Do not build it as it stands."
+                : "Some checks could not be made from what was stated. They are open, not passed: settle them before building.");
+        }
+
+        return lines;
+    }
+
     internal static IReadOnlyList<string> Advice(CircuitDesign design) => design.Verdict == DesignVerdict.Fail
         ? [.. design.Checks.Where(check => check.Outcome != CheckOutcome.Pass).Select(check => check.Kind).Distinct().Select(For)]
         : [];

@@ -1,0 +1,131 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Protection;
+using UnitsNet;
+
+namespace LowVoltage.Calc;
+
+/// <content>How far a given wire and fuse can be pushed.</content>
+public static partial class CircuitDesigner
+{
+    /// <summary>The longest run: feed and wire return grow in the same proportion, all else stays.</summary>
+    /// <param name="requirements">The circuit to start from. Its return is a wire like the feed, or a chassis, whose resistance stays.</param>
+    /// <param name="wire">The conductor.</param>
+    /// <param name="fuse">The fuse.</param>
+    /// <param name="rules">The practice to follow.</param>
+    /// <returns>The longest feed, one way, searched from 1 mm to 10 km.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
+    public static DesignLimit<Length> LongestRun(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
+    {
+        Check(requirements, wire, fuse, rules);
+        Installation at = new(requirements);
+        return LimitSearch.Find(
+            1e-3,
+            1e4,
+            1e-6,
+            meters => Verify(requirements.WithFeed(meters), rules, at, requirements.Load, wire, fuse),
+            meters => Length.FromMeters(meters),
+            "a feed",
+            "m");
+    }
+
+    /// <summary>The largest constant current that a load at the end may draw. The minimum voltage of the required load is kept.</summary>
+    /// <param name="requirements">The circuit; its load is replaced.</param>
+    /// <param name="wire">The conductor.</param>
+    /// <param name="fuse">The fuse.</param>
+    /// <param name="rules">The practice to follow.</param>
+    /// <returns>The current, searched from 1 mA to 10 kA.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
+    public static DesignLimit<ElectricCurrent> LargestCurrent(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
+    {
+        Check(requirements, wire, fuse, rules);
+        Installation at = new(requirements);
+        return LimitSearch.Find(
+            1e-3,
+            1e4,
+            1e-6,
+            amperes => Verify(requirements, rules, at, Keep(Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes)), requirements), wire, fuse),
+            amperes => ElectricCurrent.FromAmperes(amperes),
+            "a current",
+            "A");
+    }
+
+    /// <summary>The largest constant power that a load at the end may draw. The minimum voltage of the required load is kept.</summary>
+    /// <param name="requirements">The circuit; its load is replaced.</param>
+    /// <param name="wire">The conductor.</param>
+    /// <param name="fuse">The fuse.</param>
+    /// <param name="rules">The practice to follow.</param>
+    /// <returns>The power, searched from 1 mW to 600 kW.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
+    public static DesignLimit<Power> LargestPower(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
+    {
+        Check(requirements, wire, fuse, rules);
+        Installation at = new(requirements);
+        return LimitSearch.Find(
+            1e-3,
+            6e5,
+            1e-5,
+            watts => Verify(requirements, rules, at, Keep(Load.ConstantPower(Power.FromWatts(watts)), requirements), wire, fuse),
+            watts => Power.FromWatts(watts),
+            "a power",
+            "W");
+    }
+
+    /// <summary>The hottest air around the wire.</summary>
+    /// <param name="requirements">The circuit; its ambient is replaced.</param>
+    /// <param name="wire">The conductor.</param>
+    /// <param name="fuse">The fuse.</param>
+    /// <param name="rules">The practice to follow.</param>
+    /// <returns>The ambient, searched from −40 °C to 250 °C.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
+    public static DesignLimit<Temperature> HottestAmbient(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
+    {
+        Check(requirements, wire, fuse, rules);
+        Installation at = new(requirements);
+        return LimitSearch.Find(
+            -40,
+            250,
+            1e-4,
+            celsius => Verify(requirements, rules, at.With(celsius, at.LoadedConductors), requirements.Load, wire, fuse),
+            celsius => Temperature.FromDegreesCelsius(celsius),
+            "an ambient",
+            "°C");
+    }
+
+    /// <summary>The most loaded conductors that may run together with this circuit's, its own included.</summary>
+    /// <param name="requirements">The circuit; its number of loaded conductors is replaced.</param>
+    /// <param name="wire">The conductor.</param>
+    /// <param name="fuse">The fuse.</param>
+    /// <param name="rules">The practice to follow.</param>
+    /// <returns>The number, searched from 1 to 1000.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
+    public static DesignLimit<int> MostLoadedConductors(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
+    {
+        Check(requirements, wire, fuse, rules);
+        Installation at = new(requirements);
+        return LimitSearch.Find(
+            1,
+            1000,
+            0.5,
+            count => Verify(requirements, rules, at.With(at.AmbientCelsius, (int)count), requirements.Load, wire, fuse),
+            count => (int)count,
+            "a bundle",
+            "loaded conductors");
+    }
+
+    private static Load Keep(Load load, CircuitRequirements requirements) =>
+        requirements.Load.MinimumVoltage is { } least ? load.WithMinimumVoltage(least) : load;
+
+    private static void Check(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
+    {
+        Refuse(requirements, rules);
+        _ = wire ?? throw new ArgumentNullException(nameof(wire));
+        _ = fuse ?? throw new ArgumentNullException(nameof(fuse));
+    }
+}
