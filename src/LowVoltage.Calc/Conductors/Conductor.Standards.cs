@@ -8,9 +8,6 @@ public sealed partial class Conductor
 {
     private const double MetersPerThousandFeet = 304.8;
 
-    // Strands of a road-vehicle conductor whose largest diameter is not known: enough that the rule is at its limit.
-    private const int ManyStrands = 1000;
-
     /// <summary>A plain copper conductor of IEC 60228 at the largest resistance that the standard allows.</summary>
     /// <param name="size">Nominal size, 0.5 to 400 mm² of the series.</param>
     /// <param name="conductorClass">Class 1, 2, 5 or 6.</param>
@@ -91,8 +88,7 @@ public sealed partial class Conductor
     /// <returns>Whether it is known.</returns>
     public static bool TryIso6722(MetricSize size, bool tinned, [NotNullWhen(true)] out Conductor? conductor)
     {
-        bool found = Iso6722Table.TryFind(size, tinned, out double ohmsPerKilometer, out double largestDiameter);
-        double diameter = largestDiameter > 0 ? largestDiameter : Stranding.Diameter(size.SquareMillimeters, ManyStrands);
+        bool found = Iso6722Table.TryFind(size, tinned, out double ohmsPerKilometer, out double diameter);
         ConductorMaterial material = tinned ? ConductorMaterial.CoatedCopper : ConductorMaterial.Copper;
         conductor = found
             ? Maximum($"{size} road-vehicle {material.Name}", size, SizeSystem.RoadVehicle, material, (size.SquareMillimeters, diameter, ohmsPerKilometer / 1000), Iso6722Table.Reference)

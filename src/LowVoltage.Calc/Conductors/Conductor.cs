@@ -53,8 +53,8 @@ public sealed partial class Conductor
     /// <summary>Diameter over the metal.</summary>
     /// <remarks>
     /// <code>strands: D = d · √((4n − 1)/3), which is 3, 5, 7, 9 d for 7, 19, 37, 61 strands in concentric layers</code>
-    /// For <see cref="Iso6722(MetricSize)"/> the standard's largest conductor diameter where known (from memory); for a bar of the caller's the circle of
-    /// the same area.
+    /// For <see cref="Iso6722(MetricSize)"/> the standard's largest conductor diameter where known (from memory) and between its neighbours, with D² in
+    /// proportion to the section, where not; for a bar of the caller's the circle of the same area.
     /// </remarks>
     public Length Diameter => Length.FromMillimeters(DiameterMillimeters);
 

@@ -80,8 +80,9 @@ public sealed partial class InsulationMaterial
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside that range.</exception>
     public static InsulationMaterial Rated(string name, Temperature continuous)
     {
+        string called = NotEmpty(name);
         double celsius = RatedCelsius(continuous, nameof(continuous));
-        return Make(NotEmpty(name), celsius, celsius, UnknownThermal, StatedByCaller, NoShortCircuitLimit, published: false);
+        return Make(called, celsius, celsius, UnknownThermal, StatedByCaller, NoShortCircuitLimit, published: false);
     }
 
     /// <summary>A wire rated at a temperature, with a short-circuit limit that the caller knows.</summary>
@@ -94,9 +95,10 @@ public sealed partial class InsulationMaterial
     /// <exception cref="ArgumentOutOfRangeException">A temperature is outside its range.</exception>
     public static InsulationMaterial Rated(string name, Temperature continuous, Temperature shortCircuit)
     {
+        string called = NotEmpty(name);
         double celsius = RatedCelsius(continuous, nameof(continuous));
         double limit = Accept.Within(Accept.Celsius(shortCircuit, nameof(shortCircuit)), celsius, 500, "°C", nameof(shortCircuit));
-        return Make(NotEmpty(name), celsius, limit, UnknownThermal, StatedByCaller, StatedByCaller);
+        return Make(called, celsius, limit, UnknownThermal, StatedByCaller, StatedByCaller);
     }
 
     /// <inheritdoc/>

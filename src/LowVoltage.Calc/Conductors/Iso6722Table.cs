@@ -47,12 +47,39 @@ internal static class Iso6722Table
             + "0.35 mm² follows the editions from 2006 on (54.4; 52.0 in 2002). Superseded by ISO 19642-3.",
     };
 
-    internal static bool TryFind(MetricSize size, bool tinned, out double ohmsPerKilometer, out double largestDiameter)
+    /// <summary>The limit in Ω/km and the conductor diameter in mm; false where the table has no value.</summary>
+    internal static bool TryFind(MetricSize size, bool tinned, out double ohmsPerKilometer, out double diameter)
     {
         int index = Array.FindIndex(Rows, r => r.SquareMillimeters.Equals(size.SquareMillimeters));
-        (double _, double bare, double coated, double diameter) = index >= 0 ? Rows[index] : default;
-        ohmsPerKilometer = tinned ? coated : bare;
-        largestDiameter = diameter;
+        ohmsPerKilometer = index < 0 ? 0 : tinned ? Rows[index].Tinned : Rows[index].Bare;
+        diameter = index < 0 ? 0 : Diameter(index);
         return ohmsPerKilometer > 0;
+    }
+
+    // The first and the last row have a diameter. Between two that do, its square grows with the section.
+    private static double Diameter(int index)
+    {
+        int below = index;
+        int above = index;
+        while (Rows[below].LargestDiameter <= 0)
+        {
+            below--;
+        }
+
+        while (Rows[above].LargestDiameter <= 0)
+        {
+            above++;
+        }
+
+        if (below == above)
+        {
+            return Rows[index].LargestDiameter;
+        }
+
+        (double area1, double area2) = (Rows[below].SquareMillimeters, Rows[above].SquareMillimeters);
+        double share = (Rows[index].SquareMillimeters - area1) / (area2 - area1);
+        double square1 = Rows[below].LargestDiameter * Rows[below].LargestDiameter;
+        double square2 = Rows[above].LargestDiameter * Rows[above].LargestDiameter;
+        return Math.Sqrt(square1 + (share * (square2 - square1)));
     }
 }

@@ -2,7 +2,7 @@ using LowVoltage.Calc.Conductors;
 
 namespace LowVoltage.Calc.Tests.Validation;
 
-/// <summary>NEC chapter 9 table 8 (from memory): at 75 °C copper within 0.5 % and aluminium within 0.3 %, the tolerance that goes with the transcription.</summary>
+/// <summary>NEC chapter 9 table 8 (from memory): at 75 °C copper and aluminium within 0.5 %, the tolerance that goes with the transcription (its areas have three or four digits).</summary>
 public class NecTable8Tests
 {
     private static readonly Temperature SeventyFive = Temperature.FromDegreesCelsius(75);
@@ -24,7 +24,7 @@ public class NecTable8Tests
     {
         PublishedTable.Row row = Row(size, strands);
         Assert.Equal(row.Number("copper"), At75(Make(size, strands, ConductorMaterial.Copper)), row.Number("copper") * 0.005);
-        Assert.Equal(row.Number("aluminium"), At75(Make(size, strands, ConductorMaterial.Aluminium)), row.Number("aluminium") * 0.003);
+        Assert.Equal(row.Number("aluminium"), At75(Make(size, strands, ConductorMaterial.Aluminium)), row.Number("aluminium") * 0.005);
 
         // Coated: the limit of ASTM B33 for the printed strand diameter; 0.5 % more for the rounding of the strand and the memory of the table.
         ConductorMaterial tinned = ConductorMaterial.TinnedCopperOfStrand(

@@ -50,7 +50,6 @@ public class WireProblemsConductorsTests
         ["wire-058"] = p => Conductor.Solid(AwgSize.Parse("AWG 10"), ConductorMaterial.Copper).CurrentDensity(ElectricCurrent.FromAmperes(p.Of("I"))).AmperesPerSquareMeter,
         ["wire-061"] = p => BarResistance.AreaFor(Ohm(p.Of("rho")), Length.FromCentimeters(p.Of("length")), p.Ohms("R")).SquareMeters,
         ["wire-067"] = p => Conductor.SolidOfDiameter(Length.FromMillimeters(p.Of("diameter")), Metal(p.Of("rho"), p.Of("alpha"))).Resistance(p.Meters("length"), Twenty).Ohms,
-        ["wire-068"] = p => Conductor.SolidOfDiameter(Length.FromMillimeters(p.Of("diameter")), Metal(p.Of("rho"), p.Of("alpha"))).Resistance(p.Meters("length"), p.Celsius("T")).Ohms,
         ["wire-070"] = p => TemperatureCorrection.TemperatureOfEqualResistance(
             p.Ohms("R_Cu_20C"), p.Of("alpha_Cu"), p.Ohms("R_Fe_20C"), p.Of("alpha_Fe"), Twenty)!.Value.DegreesCelsius,
         ["wire-072"] = p => p.Of("V") / Corrected(p, "R_ref", "T_ref").Ohms,
