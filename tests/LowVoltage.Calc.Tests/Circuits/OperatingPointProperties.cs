@@ -65,11 +65,11 @@ public class OperatingPointProperties
     [Property]
     public void Solve_ConstantPower_GivesTheSmallestCurrentOrNoneWhereThereIsNone(RandomCircuit c)
     {
-        double watts = c.Volts * c.Amperes, most = 0, first = double.NaN, step = c.Volts / c.OhmsAt(0) / 20000, before = 0;
+        double watts = c.Volts * c.Amperes, most = 0, top = 0, first = double.NaN, step = c.Volts / c.OhmsAt(0) / 20000, before = 0;
         double power(double i) => i * (c.Volts - (i * c.OhmsAt(i)));
         for (double i = step; i < c.Volts / c.OhmsAt(0); i += step)
         {
-            most = Math.Max(most, power(i));
+            (most, top) = power(i) > most ? (power(i), i) : (most, top);
             if (double.IsNaN(first) && power(i) >= watts)
             {
                 first = Bisect(x => watts - power(x), before, i);
@@ -78,6 +78,16 @@ public class OperatingPointProperties
             before = i;
         }
 
+        // The scan is coarse where the conductor heats a lot: sharpen its top by thirds.
+        double low = Math.Max(top - step, 0), high = top + step;
+        for (int i = 0; i < 200; i++)
+        {
+            double a = low + ((high - low) / 3), b = high - ((high - low) / 3);
+            (low, high) = power(a) < power(b) ? (a, high) : (low, b);
+        }
+
+        most = power(low);
+        first = double.IsNaN(first) && most >= watts ? Bisect(x => watts - power(x), 0, low) : first;
         OperatingPoint p = Point(c, Load.ConstantPower(Power.FromWatts(watts)));
         if (!double.IsNaN(first))
         {
