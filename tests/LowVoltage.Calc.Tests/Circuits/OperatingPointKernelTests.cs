@@ -67,7 +67,7 @@ public class OperatingPointKernelTests
         KernelPoint q = OperatingPointKernel.Solve(12, 0, 0, at20, lamps, LoadState.Running, 5);
         Assert.True(q.Limited);
         Assert.Equal(5, lamps.AmperesAt(q.Volts, LoadState.Running), 1e-9);
-        // They never draw as little as 0.9 A together: the lamp alone takes that at 0.5 V, where the 4 W take 8 A.
+        // They never draw as little as 0.9 A together: the lamp alone takes that at 0.38 V, where the 4 W take over 10 A.
         Assert.Equal(NoOperatingPoint.SourceLimit, OperatingPointKernel.Solve(12, 0, 0, at20, lamps, LoadState.Running, 0.9).Reason);
     }
 
