@@ -56,7 +56,7 @@ public sealed class CircuitPath
     /// <exception cref="ArgumentException">There is no segment, or the return is to be like a feed of several sizes.</exception>
     public static CircuitPath Create(IReadOnlyList<Segment> feed, ReturnPath returnPath)
     {
-        Segment[] segments = ReturnPath.Require(feed);
+        Segment[] segments = ReturnPath.Require(feed, nameof(feed));
         _ = returnPath ?? throw new ArgumentNullException(nameof(returnPath));
         return new CircuitPath(segments, Back(segments, returnPath), returnPath, [], []);
     }

@@ -94,6 +94,6 @@ public sealed class ProspectiveCurrent
             lines.Add($"The protection of the source may disconnect above {Accept.Text(numbers.LimitAmperes)} A before a fuse opens; neither current counts on it.");
         }
 
-        return new ProspectiveCurrent(least, greatest, numbers.HeldAmperes <= greatest, lines);
+        return new ProspectiveCurrent(least, greatest, numbers.Action == LimitAction.Holds && numbers.LimitAmperes <= greatest, lines);
     }
 }

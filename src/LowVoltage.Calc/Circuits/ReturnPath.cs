@@ -77,17 +77,17 @@ public sealed class ReturnPath
     public static ReturnPath Shared(IReadOnlyList<Segment> segments, ElectricCurrent otherCurrent) =>
         new(ReturnKind.SharedSegments, 0, 0, Accept.AmperesOrZero(otherCurrent, nameof(otherCurrent)), Require(segments));
 
-    internal static Segment[] Require(IReadOnlyList<Segment> segments)
+    internal static Segment[] Require(IReadOnlyList<Segment> segments, string name = "segments")
     {
-        _ = segments ?? throw new ArgumentNullException(nameof(segments));
+        _ = segments ?? throw new ArgumentNullException(name);
         if (segments.Count == 0)
         {
-            throw new ArgumentException("At least one segment is needed.", nameof(segments));
+            throw new ArgumentException("At least one segment is needed.", name);
         }
 
         foreach (Segment segment in segments)
         {
-            _ = segment ?? throw new ArgumentNullException(nameof(segments));
+            _ = segment ?? throw new ArgumentNullException(name);
         }
 
         return [.. segments];

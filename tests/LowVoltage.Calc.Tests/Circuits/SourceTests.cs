@@ -1,0 +1,191 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.References;
+
+namespace LowVoltage.Calc.Tests.Circuits;
+
+public class SourceTests
+{
+    [Fact]
+    public void LeadAcid_600AmperesSae_FollowsFromTheDefinitionOfTheTest()
+    {
+        Source battery = Battery.LeadAcid(coldCranking: ElectricCurrent.FromAmperes(600));
+        // (12.6 V − 7.2 V)/600 A = 9 mΩ cold, by the definition of SAE J537. New batteries at 25 °C 3 to 8 mΩ, aged ones 10 to 20 mΩ: from memory.
+        Assert.Equal(9, battery.NominalResistance.Milliohms, 1e-9);
+        Assert.InRange(battery.LeastResistance.Milliohms, 3, 8);
+        Assert.InRange(battery.GreatestResistance.Milliohms, 10, 20);
+        Assert.Equal(3.6, battery.LeastResistance.Milliohms, 1e-9);
+        Assert.Equal(18, battery.GreatestResistance.Milliohms, 1e-9);
+        Assert.Equal((11.89, 12.0, 14.4), (battery.MinimumVoltage.Volts, battery.NominalVoltage.Volts, battery.MaximumVoltage.Volts));
+        Assert.Null(battery.CurrentLimit);
+        Assert.Equal(ReferenceKind.FromMemory, battery.Reference.Kind);
+        Assert.Contains(battery.Assumptions, a => a.Contains("SAE J537 (7.2 V after 30 s at -18 °C), times 0.4 when new and times 2 when aged", StringComparison.Ordinal));
+    }
+
+    // Test conditions of the five ratings as vehicle service texts, battery glossaries and a cold-test-current lexicon quote them.
+    [Theory]
+    [InlineData(ColdCrankingStandard.SaeJ537, 7.2, 30, -18)]
+    [InlineData(ColdCrankingStandard.En50342, 7.5, 10, -18)]
+    [InlineData(ColdCrankingStandard.Din43539, 9.0, 30, -18)]
+    [InlineData(ColdCrankingStandard.Iec95, 8.4, 60, -18)]
+    [InlineData(ColdCrankingStandard.MarineCranking, 7.2, 30, 0)]
+    public void ColdCrankingTest_EachStandard_IsKeptApart(ColdCrankingStandard standard, double volts, double seconds, double celsius)
+    {
+        ColdCrankingTest test = ColdCrankingTest.Of(standard);
+        Assert.Equal((standard, volts, seconds, celsius), (test.Standard, test.EndVoltage.Volts, test.Duration.Seconds, test.Temperature.DegreesCelsius));
+        Assert.Equal((12.6 - volts) / 0.6, Battery.LeadAcid(ElectricCurrent.FromAmperes(600), standard).NominalResistance.Milliohms, 1e-9);
+    }
+
+    // Bound on the cold resistance, (12.6 V − 7.2 V)/CCA, as tabulated to the digits given; computed from the definition.
+    [Theory]
+    [InlineData(400, 13.5, 0.05)]
+    [InlineData(650, 8.3, 0.05)]
+    [InlineData(800, 6.75, 0.005)]
+    [InlineData(1100, 4.9, 0.05)]
+    public void LeadAcid_NominalResistance_IsTheBoundOfTheDefinition(double cca, double milliohms, double half) =>
+        Assert.Equal(milliohms, Battery.LeadAcid(ElectricCurrent.FromAmperes(cca)).NominalResistance.Milliohms, half);
+
+    // ABYC E-11 (as excerpted) asks for main breakers of 1500 A up to 650 CCA and 3000 A up to 1100 CCA: a greatest current below that would be on the unsafe side.
+    [Theory]
+    [InlineData(650, 1500)]
+    [InlineData(1100, 3000)]
+    public void LeadAcid_GreatestProspectiveCurrent_IsNotBelowTheBreakersOfTheTrade(double cca, double breaker) =>
+        Assert.True(ProspectiveCurrent.AtSource(Battery.LeadAcid(ElectricCurrent.FromAmperes(cca))).Greatest!.Value.Amperes > breaker);
+
+    [Fact]
+    public void LeadAcid_SeriesAndParallel_ScaleVoltageAndResistance()
+    {
+        // 24 V from two 12 V 9 mΩ: 18 mΩ. Four strings: a quarter.
+        Source series = Battery.LeadAcid(ElectricCurrent.FromAmperes(600), blocksInSeries: 2);
+        Assert.Equal(18, series.NominalResistance.Milliohms, 1e-9);
+        Assert.Equal(24, series.NominalVoltage.Volts);
+        Assert.Equal(28.8, series.MaximumVoltage.Volts);
+        Assert.Equal(2.25, Battery.LeadAcid(ElectricCurrent.FromAmperes(600), stringsInParallel: 4).NominalResistance.Milliohms, 1e-9);
+    }
+
+    [Fact]
+    public void LeadAcid_KnownTemperature_NarrowsTheRange()
+    {
+        ElectricCurrent cca = ElectricCurrent.FromAmperes(600);
+        Source cold = Battery.LeadAcid(cca, temperature: Temperature.FromDegreesCelsius(-18)), warm = Battery.LeadAcid(cca, temperature: Temperature.FromDegreesCelsius(25));
+        Assert.Equal((9.0, 18.0), (Math.Round(cold.LeastResistance.Milliohms, 9), Math.Round(cold.GreatestResistance.Milliohms, 9)));
+        Assert.Equal((3.6, 9.0), (Math.Round(warm.LeastResistance.Milliohms, 9), Math.Round(warm.GreatestResistance.Milliohms, 9)));
+        Assert.InRange(warm.NominalResistance.Milliohms, 3.6, 9);
+        Assert.Throws<ArgumentOutOfRangeException>("temperature", () => Battery.LeadAcid(cca, temperature: Temperature.FromDegreesCelsius(25.1)));
+        Assert.Throws<ArgumentOutOfRangeException>("temperature", () => Battery.LeadAcid(cca, temperature: Temperature.FromDegreesCelsius(-18.1)));
+    }
+
+    // Table at 80 °F, two independent copies.
+    [Theory]
+    [InlineData(1, 12.65)]
+    [InlineData(0.75, 12.45)]
+    [InlineData(0.5, 12.24)]
+    [InlineData(0.25, 12.06)]
+    [InlineData(0, 11.89)]
+    public void LeadAcidCharge_EveryRow_BothWays(double share, double volts)
+    {
+        Temperature reference = Temperature.FromDegreesFahrenheit(80);
+        Assert.Equal(volts, LeadAcidCharge.VoltageAt(share, reference).Volts, 1e-9);
+        Assert.Equal(share, LeadAcidCharge.StateOfChargeAt(ElectricPotential.FromVolts(volts), reference), 1e-9);
+        Assert.True(LeadAcidCharge.TryStateOfChargeAt(ElectricPotential.FromVolts(volts), reference, out double tried));
+        Assert.Equal(share, tried, 1e-9);
+    }
+
+    // −0.192 V at 0 °F and +0.072 V at 110 °F, as published.
+    [Theory]
+    [InlineData(0, -0.192)]
+    [InlineData(110, 0.072)]
+    public void LeadAcidCharge_Temperature_CorrectsTheVoltage(double fahrenheit, double correction)
+    {
+        Temperature t = Temperature.FromDegreesFahrenheit(fahrenheit);
+        Assert.Equal(12.65 + correction, LeadAcidCharge.VoltageAt(1, t).Volts, 1e-9);
+        Assert.Equal(1, LeadAcidCharge.StateOfChargeAt(ElectricPotential.FromVolts(12.65 + correction), t), 1e-6);
+    }
+
+    [Fact]
+    public void LeadAcidCharge_OutsideTheTable_Refuses()
+    {
+        Temperature t = Temperature.FromDegreesFahrenheit(80);
+        Assert.Throws<ArgumentOutOfRangeException>("voltage", () => LeadAcidCharge.StateOfChargeAt(ElectricPotential.FromVolts(12.66), t));
+        Assert.Throws<ArgumentOutOfRangeException>("voltage", () => LeadAcidCharge.StateOfChargeAt(ElectricPotential.FromVolts(11.88), t));
+        Assert.Throws<ArgumentOutOfRangeException>("temperature", () => LeadAcidCharge.VoltageAt(1, Temperature.FromDegreesFahrenheit(111)));
+        Assert.Throws<ArgumentOutOfRangeException>("temperature", () => LeadAcidCharge.VoltageAt(1, Temperature.FromDegreesFahrenheit(-1)));
+        Assert.Throws<ArgumentOutOfRangeException>("stateOfCharge", () => LeadAcidCharge.VoltageAt(1.01, t));
+        Assert.Throws<ArgumentOutOfRangeException>("stateOfCharge", () => LeadAcidCharge.VoltageAt(double.NaN, t));
+        Assert.False(LeadAcidCharge.TryStateOfChargeAt(ElectricPotential.FromVolts(13), t, out double none));
+        Assert.Equal(0, none);
+        Assert.False(LeadAcidCharge.TryStateOfChargeAt(ElectricPotential.FromVolts(12.3), Temperature.FromDegreesCelsius(60), out _));
+    }
+
+    [Fact]
+    public void LithiumIronPhosphate_FourCells_HasThePublishedCellVoltagesAndResistance()
+    {
+        // 4 cells: 12.8 V, 14.6 V on charge; 0.4 mΩ a cell at 100 Ah.
+        Source pack = Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100), ElectricCurrent.FromAmperes(100));
+        Assert.Equal((10.0, 12.8, 14.6), (pack.MinimumVoltage.Volts, pack.NominalVoltage.Volts, pack.MaximumVoltage.Volts));
+        Assert.Equal(1.6, pack.NominalResistance.Milliohms, 1e-9);
+        Assert.Equal(0.8, pack.LeastResistance.Milliohms, 1e-9);
+        Assert.Equal(3.2, pack.GreatestResistance.Milliohms, 1e-9);
+        Assert.Equal((LimitAction.Disconnects, 100.0), (pack.LimitAction, pack.CurrentLimit!.Value.Amperes));
+        ProspectiveCurrent shorted = ProspectiveCurrent.AtSource(pack);
+        Assert.Equal(14.6 / 0.0008, shorted.Greatest!.Value.Amperes, 1e-6);
+        Assert.False(shorted.CurrentLimitReached);
+        Assert.Contains(shorted.Assumptions, a => a.Contains("may disconnect above 100 A", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Combinations_OfUnequalSources_FollowKirchhoff()
+    {
+        // 12 V/0.1 Ω beside 13 V/0.3 Ω: (120 + 43.33…)/(13.33…) = 12.25 V behind 75 mΩ.
+        Source parallel = Source.InParallel(Paths.Battery(12, 0.1), Paths.Battery(13, 0.3));
+        Assert.Equal(12.25, parallel.NominalVoltage.Volts, 1e-12);
+        Assert.Equal(75, parallel.NominalResistance.Milliohms, 1e-9);
+        Source series = Source.InSeries(Paths.Battery(12, 0.1), Paths.Battery(13, 0.3), Source.CurrentLimited(ElectricPotential.FromVolts(5), ElectricCurrent.FromAmperes(3)));
+        Assert.Equal(30, series.NominalVoltage.Volts, 1e-12);
+        Assert.Equal(400, series.GreatestResistance.Milliohms, 1e-9);
+        Assert.Equal((LimitAction.Holds, 3.0), (series.LimitAction, series.CurrentLimit!.Value.Amperes));
+    }
+
+    [Fact]
+    public void Combinations_ThatHaveNoAnswer_AreRefused()
+    {
+        Source ideal = Source.Ideal(ElectricPotential.FromVolts(12));
+        Assert.Throws<ArgumentException>("sources", () => Source.InParallel(Paths.Battery(12, 0.1), ideal));
+        Assert.Throws<ArgumentException>("sources", () => Source.InParallel());
+        Assert.Throws<ArgumentException>("sources", () => Source.InSeries());
+        Assert.Throws<ArgumentNullException>("sources", () => Source.InSeries(null!));
+        Assert.Throws<ArgumentNullException>("sources", () => Source.InParallel(ideal, null!));
+        Source pack = Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100), ElectricCurrent.FromAmperes(100));
+        Assert.Throws<ArgumentException>("sources", () => Source.InParallel(pack, Paths.Battery(12, 0.1)));
+        Assert.Equal(200, Source.InParallel(pack, pack).CurrentLimit!.Value.Amperes);
+    }
+
+    [Fact]
+    public void ProspectiveCurrent_AtTheEnd_IsColdGreatestAndHotLeast()
+    {
+        Source source = Source.BehindResistance(
+            ElectricPotential.FromVolts(11), ElectricPotential.FromVolts(12), ElectricPotential.FromVolts(14), ElectricResistance.FromMilliohms(4), ElectricResistance.FromMilliohms(20));
+        Assert.Equal(12, source.NominalResistance.Milliohms, 1e-12);
+        CircuitPath path = Paths.Wires(10, 4, 4).WithReturnJoints(Joint.Create("bolt", ElectricResistance.FromMilliohms(1)));
+        Temperature hot = Temperature.FromDegreesCelsius(90), cold = Temperature.FromDegreesCelsius(-20);
+        ProspectiveCurrent end = ProspectiveCurrent.AtEnd(source, path, hot, cold);
+        Assert.Equal(11 / (0.020 + path.ResistanceAt(hot).Ohms), end.Least!.Value.Amperes, 1e-9);
+        Assert.Equal(14 / (0.004 + path.ResistanceAt(cold).Ohms), end.Greatest!.Value.Amperes, 1e-9);
+        Assert.Equal(550, ProspectiveCurrent.AtSource(source).Least!.Value.Amperes, 1e-9);
+        Assert.Equal(3500, ProspectiveCurrent.AtSource(source).Greatest!.Value.Amperes, 1e-9);
+        Assert.Contains(end.Assumptions, a => a.Contains("conductors at 90 °C for the least current and at -20 °C", StringComparison.Ordinal));
+        Assert.Throws<ArgumentOutOfRangeException>("cold", () => ProspectiveCurrent.AtEnd(source, path, cold, hot));
+    }
+
+    [Fact]
+    public void ProspectiveCurrent_LimitedAndIdealSources_SayWhatTheyAre()
+    {
+        ProspectiveCurrent limited = ProspectiveCurrent.AtSource(Source.Alternator(ElectricPotential.FromVolts(14.2), ElectricCurrent.FromAmperes(90)));
+        Assert.Equal((90.0, 90.0), (limited.Least!.Value.Amperes, limited.Greatest!.Value.Amperes));
+        Assert.True(limited.CurrentLimitReached);
+        ProspectiveCurrent ideal = ProspectiveCurrent.AtSource(Source.Ideal(ElectricPotential.FromVolts(12)));
+        Assert.False(ideal.IsBounded);
+        Assert.Null(ideal.Least);
+        Assert.Null(ideal.Greatest);
+        Assert.False(ideal.CurrentLimitReached);
+    }
+}
