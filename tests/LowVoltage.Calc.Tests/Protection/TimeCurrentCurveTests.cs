@@ -118,6 +118,10 @@ public class TimeCurrentCurveTests
         Assert.Contains("101 s", message, StringComparison.Ordinal);
         _ = TimeCurrentCurve.Create([P(8, 100)], [P(8, 100)]);
 
+        // Below the conventional fusing current there is no longest time to exceed.
+        TimeCurrentCurve early = TimeCurrentCurve.Create([P(7, 500), P(9, 2)], [P(8, 100)]);
+        Assert.Equal(500, early.LeastTime(A(7))!.Value.Seconds);
+
         // Crossing at a point of the longest line only, and before the first least point.
         Assert.Throws<ArgumentException>("least", () => TimeCurrentCurve.Create([P(10, 1), P(100, 1)], [P(10, 10), P(30, 0.5), P(300, 0.001)]));
         Assert.Throws<ArgumentException>("least", () => TimeCurrentCurve.Create([P(100, 20)], [P(10, 10)]));
