@@ -170,7 +170,15 @@ public sealed partial class FuseSeries
     public FuseRating? NextLarger(ElectricCurrent current)
     {
         double amperes = Accept.Amperes(current, nameof(current));
-        return Array.Find(ratings, r => r.Amperes > amperes * (1 + Rounding));
+        foreach (FuseRating rating in ratings)
+        {
+            if (rating.Amperes > amperes * (1 + Rounding))
+            {
+                return rating;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>The next rating below a current.</summary>
@@ -180,8 +188,18 @@ public sealed partial class FuseSeries
     public FuseRating? NextSmaller(ElectricCurrent current)
     {
         double amperes = Accept.Amperes(current, nameof(current));
-        FuseRating? last = Array.FindLast(ratings, r => r.Amperes < amperes * (1 - Rounding));
-        return last is null ? null : SmallestAtLeast(last.Amperes);
+        FuseRating? found = null;
+        foreach (FuseRating rating in ratings)
+        {
+            if (rating.Amperes >= amperes * (1 - Rounding))
+            {
+                break;
+            }
+
+            found = found is not null && found.Amperes == rating.Amperes ? found : rating;
+        }
+
+        return found;
     }
 
     /// <summary>Whether a current is a rating of the series.</summary>
