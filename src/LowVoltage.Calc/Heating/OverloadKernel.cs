@@ -24,7 +24,7 @@ internal readonly struct OverloadKernel : IScalarFunction
 
     // exp(−40) of any rise is nothing.
     private const double MostSteps = 40;
-    private const double Accuracy = 1e-7;
+    private const double Accuracy = 1e-5;
 
     private readonly HeatBalanceKernel heat;
     private readonly double amperesSquared;

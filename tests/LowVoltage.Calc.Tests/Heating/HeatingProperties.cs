@@ -144,4 +144,26 @@ public class HeatingProperties
             && band.Lowest.DegreesCelsius <= band.Highest.DegreesCelsius + 1e-9
             && band.Highest.DegreesCelsius <= x.Limit.DegreesCelsius + 1e-6;
     }
+
+    /// <summary>The quadrature over the sixth root against plain halving over s to 1e-13: good to 1e-8, as the doc says.</summary>
+    [Property]
+    public bool TimeToReach_QuadratureIsGoodToOneInAHundredMillion(HeatCase x, PositiveInt tenths)
+    {
+        HeatBalanceKernel heat = HeatBalanceKernel.For(x.Wire, x.Air);
+        double current = heat.AmperesFor(x.Limit.DegreesCelsius) * (1 + (tenths.Get % 50 / 10.0) + 1e-3);
+        OverloadKernel overload = new(heat, current, 1, heat.NoLoadCelsius);
+        double surface = heat.SurfaceFor(x.Limit.DegreesCelsius);
+        double fine = LowVoltage.Calc.Numerics.GaussKronrod.Integrate(new OverSurface(heat, current), heat.NoLoadCelsius, surface, 1e-12);
+        return Math.Abs((overload.SecondsTo(surface) / fine) - 1) < 1e-8;
+    }
+
+    private readonly struct OverSurface(HeatBalanceKernel heat, double amperes) : LowVoltage.Calc.Numerics.IScalarFunction
+    {
+        public double Evaluate(double x)
+        {
+            double loss = heat.Loss(x, out double slope);
+            double power = (amperes * amperes * heat.OhmsPerMeterAt(x + (heat.InnerResistance * loss))) - loss;
+            return (1 + (heat.InnerResistance * slope)) / power;
+        }
+    }
 }
