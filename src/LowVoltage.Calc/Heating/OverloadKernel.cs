@@ -60,8 +60,8 @@ internal readonly struct OverloadKernel : IScalarFunction
     {
         Conductor conductor = wire.Conductor;
 
-        // The section that carries the current, as in the adiabatic formula: the smaller of the two.
-        double area = Math.Min(conductor.EffectiveAreaSquareMillimeters, conductor.AreaSquareMillimeters) * 1e-6;
+        // The section of the adiabatic formula, so that both agree as the time gets short; never larger than the metal that is there.
+        double area = conductor.EffectiveAreaSquareMillimeters * 1e-6;
         double metal = area * conductor.Material.HeatCapacityJoulesPerCubicMeterKelvin;
         return metal + (Share(wire, insulation) * InsulationCapacity(wire));
     }
