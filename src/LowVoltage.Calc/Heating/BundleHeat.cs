@@ -25,7 +25,7 @@ namespace LowVoltage.Calc.Heating;
 /// <item><term>IEC 60364-5-52 table B.52.17 item 1, 2 to 20 circuits</term><description>0.91 to 1.00</description></item>
 /// <item><term>33 CFR 183.425 note 2, 3 to 7 wires; 25 wires</term><description>0.93 to 0.98; 0.76</description></item>
 /// <item><term>FAA figure 11-5: 12 wires all loaded; 8 at 60 %; 35 at 20 %</term><description>0.94; 0.96; 1.12</description></item>
-/// <item><term>NEC 310.15(C)(1), against three conductors, 4 to 41</term><description>1.07 to 1.31</description></item>
+/// <item><term>NEC 310.15(C)(1), against three conductors, 4 to 41</term><description>1.07 to 1.32</description></item>
 /// </list>
 /// <para>Why they differ: the boat law and the building codes put many wires into one step and expect that not all are loaded at once; NEC
 /// rates conductors in a raceway and each step for its largest count; the FAA curve for a fifth loaded allows for loaded wires side by side.

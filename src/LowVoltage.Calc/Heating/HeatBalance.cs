@@ -26,12 +26,19 @@ public static class HeatBalance
     /// <summary>The stated margin of the model in current, as a fraction: 0.03.</summary>
     public const double Margin = 0.03;
 
+    /// <summary>The source of the temperature drop through the insulation.</summary>
+    public static Reference InsulationReference { get; } = new()
+    {
+        Title = "IEC 60287-2-1", Edition = "2015", Locator = "clause 4.1.2.1, single-core cables", Kind = ReferenceKind.FromMemory,
+    };
+
     /// <summary>The sources of the model.</summary>
     public static IReadOnlyList<Reference> References { get; } = Array.AsReadOnly(
     [
         NaturalConvection.ChurchillChuReference,
         AirProperties.Reference,
         StandardAtmosphere.Reference,
+        InsulationReference,
     ]);
 
     /// <summary>Current that a wire carries for ever at a conductor temperature.</summary>

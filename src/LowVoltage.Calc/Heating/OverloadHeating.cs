@@ -1,6 +1,7 @@
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Numerics;
 using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.References;
 using UnitsNet;
 
 namespace LowVoltage.Calc.Heating;
@@ -16,13 +17,20 @@ namespace LowVoltage.Calc.Heating;
 /// insulation as far as <see cref="InsulationHeat"/> says. The section is ρ20/R′20, that of the adiabatic formula.</para>
 /// <para><b>Insulation.</b> Counted by default: none. The insulation really takes up heat at a pace that its own conduction sets. Leaving its
 /// capacity out makes the wire look faster than it is, which is the safe side for protection, and makes the result that of the adiabatic
-/// formula for the bare conductor as the time gets short. Counting all of it (<see cref="InsulationHeat.All"/>) makes a thin wire look up to
-/// twice as slow for overloads of a second or less, where the layer is still cold: never use it to show that a wire survives.</para>
+/// formula for the bare conductor as the time gets short. Counting all of it (<see cref="InsulationHeat.All"/>) makes a thin wire look two
+/// or three times as slow for overloads of a second or less, where the layer is still cold: never use it to show that a wire survives.</para>
 /// <para><b>Valid for</b> the ranges of <see cref="HeatBalance"/>, up to the melting point, no latent heat.</para>
 /// <para><b>Accuracy.</b> The quadrature is good to 1e-8; the model as <see cref="HeatBalance"/> in the long run, on the safe side before.</para>
 /// </remarks>
 public static class OverloadHeating
 {
+    /// <summary>The source of the share of the insulation; the lumped balance itself is a textbook's.</summary>
+    public static Reference Reference { get; } = new()
+    {
+        Title = "IEC 60853-2", Edition = "1989", Locator = "clause 4.2.1, share of the insulation's heat capacity", Kind = ReferenceKind.FromMemory,
+        Note = "One lump per metre; adiabatic limit as IEC 60949.",
+    };
+
     /// <summary>Time in which a wire at the ambient temperature reaches a limit.</summary>
     /// <param name="wire">The wire.</param>
     /// <param name="surroundings">Air, altitude and emissivity.</param>

@@ -3,7 +3,7 @@ using LowVoltage.Calc.Numerics;
 
 namespace LowVoltage.Calc.Heating;
 
-/// <summary>One constant current from one starting temperature, on doubles: dt/ds as a function of s.</summary>
+/// <summary>One constant current from one starting temperature, on doubles: time as a quadrature in temperature.</summary>
 /// <remarks>
 /// <code>
 /// C′·dθ/dt = P = I²·R′(θ) − q(u),   θ = u + W·q(u),   u = pole + (start − pole)·exp(σ·s)
@@ -12,6 +12,7 @@ namespace LowVoltage.Calc.Heating;
 /// The variable is the surface temperature u, from which everything follows without iteration. Where the current settles, the pole is
 /// that temperature and σ = −1: dt/ds runs into the time constant, so the logarithmic approach costs nothing. Where it never settles,
 /// the pole is the temperature at which the resistance would vanish and σ = +1: without loss dt/ds is then nearly constant.
+/// <para>Close to the ambient convection goes with the sixth root of the rise. Integrated over v = s^(1/6) that is a polynomial again.</para>
 /// </remarks>
 internal readonly struct OverloadKernel : IScalarFunction
 {
@@ -23,7 +24,7 @@ internal readonly struct OverloadKernel : IScalarFunction
 
     // exp(−40) of any rise is nothing.
     private const double MostSteps = 40;
-    private const double Accuracy = 1e-8;
+    private const double Accuracy = 1e-5;
 
     private readonly HeatBalanceKernel heat;
     private readonly double amperesSquared;
@@ -59,13 +60,22 @@ internal readonly struct OverloadKernel : IScalarFunction
     {
         Conductor conductor = wire.Conductor;
 
-        // The section that carries the current, as in the adiabatic formula: the smaller of the two.
-        double area = Math.Min(conductor.EffectiveAreaSquareMillimeters, conductor.AreaSquareMillimeters) * 1e-6;
+        // The section of the adiabatic formula, so that both agree as the time gets short; never larger than the metal that is there.
+        double area = conductor.EffectiveAreaSquareMillimeters * 1e-6;
         double metal = area * conductor.Material.HeatCapacityJoulesPerCubicMeterKelvin;
         return metal + (Share(wire, insulation) * InsulationCapacity(wire));
     }
 
+    /// <summary>dt/dv, with s = v⁶.</summary>
     public double Evaluate(double x)
+    {
+        double square = x * x;
+        double fifth = square * square * x;
+        return 6 * fifth * Rate(fifth * x);
+    }
+
+    /// <summary>dt/ds.</summary>
+    private double Rate(double x)
     {
         double away = (start - pole) * Math.Exp(Settles ? -x : x);
         if (Settles && Math.Abs(away) < NearPole)
@@ -90,7 +100,7 @@ internal readonly struct OverloadKernel : IScalarFunction
 
         double ratio = (surface - pole) / (start - pole);
         double steps = Settles ? -Math.Log(ratio) : Math.Log(ratio);
-        return ratio > 0 && steps >= 0 && steps < MostSteps ? GaussKronrod.Integrate(this, 0, steps, Accuracy) : double.PositiveInfinity;
+        return ratio > 0 && steps >= 0 && steps < MostSteps ? Elapsed(0, steps) : double.PositiveInfinity;
     }
 
     /// <summary>Surface temperature after a time; false when that lies past the limit.</summary>
@@ -107,9 +117,17 @@ internal readonly struct OverloadKernel : IScalarFunction
         double step = 0, elapsed = 0, low = 0, high = most;
         for (int i = 0; i < 100; i++)
         {
-            double next = Next(step, (seconds - elapsed) / Evaluate(step), low, high, most);
-            elapsed += GaussKronrod.Integrate(this, step, next, Accuracy);
+            double next = Next(step, (seconds - elapsed) / Rate(step), low, high, most);
             double change = Math.Abs(next - step);
+
+            // Newton converges quadratically: what follows a step this small is lost in rounding, and needs no quadrature.
+            if (change <= 1e-7 * step && next < most)
+            {
+                step = next;
+                break;
+            }
+
+            elapsed += Elapsed(step, next);
             step = next;
             if (elapsed < seconds)
             {
@@ -120,7 +138,7 @@ internal readonly struct OverloadKernel : IScalarFunction
                 high = step;
             }
 
-            if (change <= 1e-10 * step || (step >= most && elapsed < seconds))
+            if (step >= most && elapsed < seconds)
             {
                 break;
             }
@@ -129,6 +147,10 @@ internal readonly struct OverloadKernel : IScalarFunction
         surface = pole + ((start - pole) * Math.Exp(Settles ? -step : step));
         return !(limited && step >= most && elapsed < seconds * (1 - 1e-12));
     }
+
+    private double Elapsed(double from, double to) => GaussKronrod.Integrate(this, SixthRoot(from), SixthRoot(to), Accuracy);
+
+    private static double SixthRoot(double value) => Math.Pow(value, 1 / 6.0);
 
     // Newton's step, which is exact near the pole; halving when it leaves the bracket, and the end when it passes that.
     private static double Next(double step, double change, double low, double high, double most)

@@ -1,5 +1,6 @@
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.References;
 using UnitsNet;
 
 namespace LowVoltage.Calc.Heating;
@@ -16,6 +17,9 @@ public sealed class WireBundle
 
     /// <summary>Fill of a hexagonal packing without end, π/√12.</summary>
     public const double MostFill = 0.9069;
+
+    /// <summary>Where the usual fill comes from.</summary>
+    public static Reference FillReference { get; } = Reference.CommonPractice("Wires laid by hand and tied fill about 0.6 of their circle");
 
     private const int MostWires = 10_000;
 

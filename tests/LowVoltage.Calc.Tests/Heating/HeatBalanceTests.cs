@@ -171,6 +171,7 @@ public class HeatBalanceTests
     public void Surroundings_Defaults_AreSeaLevelAndInsulation()
     {
         Surroundings air = new() { Ambient = C(20) };
+        Assert.Equal(20, air.Ambient.DegreesCelsius);
         Assert.Equal(0, air.Altitude.Meters);
         Assert.Equal(0.9, air.Emissivity);
         Assert.Null(air.RadiatingSurroundings);
@@ -199,6 +200,25 @@ public class HeatBalanceTests
         Assert.Throws<ArgumentOutOfRangeException>("prandtl", () => NaturalConvection.ChurchillChu(1, 0.001));
         Assert.Throws<ArgumentOutOfRangeException>("rayleigh", () => NaturalConvection.Morgan(1e-11));
         Assert.Throws<ArgumentNullException>("film", () => NaturalConvection.RayleighNumber(null!, TemperatureDelta.Zero, Length.Zero));
+    }
+
+    [Fact]
+    public void References_SayWhereTheModelsComeFrom()
+    {
+        Assert.Equal(4, HeatBalance.References.Count);
+        Assert.Contains("Churchill", HeatBalance.References[0].Title, StringComparison.Ordinal);
+        Assert.Contains("Morgan", NaturalConvection.MorganReference.Title, StringComparison.Ordinal);
+        Assert.Equal("IEC 60853-2", OverloadHeating.Reference.Title);
+        Assert.NotEmpty(WireBundle.FillReference.Title);
+    }
+
+    [Fact]
+    public void AirProperties_At_KeepsItsTemperatureAndPressure()
+    {
+        AirProperties air = AirProperties.At(C(26.85), Pressure.FromKilopascals(50));
+        Assert.Equal(300, air.Temperature.Kelvins, 9);
+        Assert.Equal(50_000, air.Pressure.Pascals, 9);
+        Assert.Equal(50_000 / (287.05287 * 300), air.Density.KilogramsPerCubicMeter, 9);
     }
 
     private static void AssertRelative(double expected, double actual, double fraction = 1e-9) =>
