@@ -58,15 +58,20 @@ public sealed partial class CircuitDesign
     public IReadOnlyList<RejectedSize> Rejected => Array.AsReadOnly(rejected);
 
     /// <summary>
-    /// The check that decides: in a design what stopped the next smaller size (for the smallest size of the series, the check with the least margin);
-    /// in a failure or a verification the failed check, or the one with the least margin.
+    /// The check that decides: in a design what stopped the largest of the smaller sizes (a size that the rating's source does not know is passed over; where no
+    /// smaller one was stopped, the check with the least margin); where no size fits, what stopped the largest; in a verification the failed check, or the one with the least margin.
     /// </summary>
     public DesignCheck Governing
     {
         get
         {
-            bool chosen = Wire is not null && Verdict != DesignVerdict.Fail;
-            return chosen && rejected.Length > 0 ? rejected[rejected.Length - 1].Check : Tightest();
+            if (Path is null)
+            {
+                return rejected[rejected.Length - 1].Check;
+            }
+
+            RejectedSize? stopped = Array.FindLast(rejected, size => size.Check.Outcome == CheckOutcome.Fail);
+            return IsFeasible && stopped is not null ? stopped.Check : Tightest();
         }
     }
 

@@ -3,7 +3,7 @@ namespace LowVoltage.Calc.Design;
 /// <summary>What a design check asks. Each has one unit, and a limit that is either the most or the least allowed.</summary>
 public enum CheckKind
 {
-    /// <summary>Can the load get its power through this wire at all? Least voltage the supply must have, V.</summary>
+    /// <summary>Can the load get its power through this wire at all? Power that can be delivered, W, at least what the load wants.</summary>
     PowerDelivery,
 
     /// <summary>Is the conductor thick enough to be handled and mounted? Section, mm², at least.</summary>

@@ -42,7 +42,8 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
     /// <summary>The unit of value and limit.</summary>
     public string Unit => Kind switch
     {
-        CheckKind.PowerDelivery or CheckKind.VoltageDrop or CheckKind.LoadVoltage or CheckKind.FuseVoltage => "V",
+        CheckKind.PowerDelivery => "W",
+        CheckKind.VoltageDrop or CheckKind.LoadVoltage or CheckKind.FuseVoltage => "V",
         CheckKind.MechanicalMinimum => "mm²",
         CheckKind.ConductorTemperature or CheckKind.ShortCircuitTemperature => "°C",
         CheckKind.InrushHeld or CheckKind.FaultOpensFuse => "s",

@@ -1,3 +1,4 @@
+using System.Globalization;
 using LowVoltage.Calc.Quantities;
 
 namespace LowVoltage.Calc.Design;
@@ -19,17 +20,19 @@ internal static class LimitSearch
         double near, double far, double tolerance, Func<double, CircuitDesign> design, Func<double, T> make, string what, string unit)
         where T : struct
     {
+        // A count is shown as the whole number that it stands for.
+        string shown(double value) => make(value) is int whole ? whole.ToString(CultureInfo.InvariantCulture) : Accept.Text(value);
         CircuitDesign start = design(near);
         int open = start.OpenPoints.Count;
         if (!Holds(start, open))
         {
-            return new DesignLimit<T>(null, Stop(start), $"Not even {what} of {Accept.Text(near)} {unit} passes: {Stop(start)}.");
+            return new DesignLimit<T>(null, Stop(start), $"Not even {what} of {shown(near)} {unit} passes: {Stop(start)}.");
         }
 
         CircuitDesign end = design(far);
         if (Holds(end, open))
         {
-            return new DesignLimit<T>(make(far), null, $"All of the range searched passes, up to {what} of {Accept.Text(far)} {unit}.");
+            return new DesignLimit<T>(make(far), null, $"All of the range searched passes, up to {what} of {shown(far)} {unit}.");
         }
 
         double good = near, bad = far;
@@ -48,14 +51,20 @@ internal static class LimitSearch
             }
         }
 
-        return new DesignLimit<T>(make(good), Stop(end), $"{Sentence(what)} of {Accept.Text(good)} {unit}; beyond it: {Stop(end)}.");
+        return new DesignLimit<T>(make(good), Stop(end), $"{Sentence(what)} of {shown(good)} {unit}; beyond it: {Stop(end)}.");
     }
 
     // A check that was answered at the start and is open here has left the range of its source: that ends the search too.
     private static bool Holds(CircuitDesign design, int openAtStart) =>
         design.IsFeasible && design.OpenPoints.Count <= openAtStart && design.Check(CheckKind.ContinuousCurrent) is { Outcome: CheckOutcome.Pass };
 
-    private static DesignCheck Stop(CircuitDesign design) => design.Verdict == DesignVerdict.Fail || design.OpenPoints.Count == 0 ? design.Governing : design.OpenPoints[0];
+    private static DesignCheck Stop(CircuitDesign design)
+    {
+        // Beyond the range of the rating's source everything after it is only an estimate: name the rating.
+        DesignCheck? rating = design.Check(CheckKind.ContinuousCurrent);
+        bool unrated = rating is { Outcome: CheckOutcome.Open };
+        return unrated ? rating!.Value : design.Verdict == DesignVerdict.Fail || design.OpenPoints.Count == 0 ? design.Governing : design.OpenPoints[0];
+    }
 
     private static string Sentence(string what) => char.ToUpperInvariant(what[0]) + what.Substring(1);
 }

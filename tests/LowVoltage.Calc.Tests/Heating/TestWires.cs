@@ -28,9 +28,6 @@ internal static class TestWires
 
     public static InsulationMaterial Insulation(double kelvinMetersPerWatt, double heatCapacity = 2e6) => new()
     {
-        Name = "test insulation",
-        Reference = ByHand,
-        ShortCircuitReference = ByHand,
         ContinuousCelsius = 200,
         ShortCircuitCelsius = 250,
         ThermalResistivityKelvinMetersPerWatt = kelvinMetersPerWatt,
