@@ -51,7 +51,9 @@ public static class VoltageDrop
     /// <returns>Cross-section of metal; go up to the next standard size.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static Area LeastArea(ElectricResistivity resistivity, Length length, ElectricCurrent current, ElectricPotential allowed) =>
-        LeastArea(resistivity, length, GreatestResistance(current, allowed));
+        Area.FromSquareMillimeters(
+            OhmMeters(resistivity, nameof(resistivity)) * 1e6 * Accept.Meters(length, nameof(length))
+            * Accept.Amperes(current, nameof(current)) / Accept.Volts(allowed, nameof(allowed)));
 
     /// <summary>The cross-section that gives a length of conductor a resistance, S = ρ·L/R.</summary>
     /// <param name="resistivity">Resistivity ρ at the conductor's temperature, positive.</param>

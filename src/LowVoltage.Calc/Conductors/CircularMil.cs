@@ -28,7 +28,7 @@ public static class CircularMil
     /// <exception cref="ArgumentOutOfRangeException">The diameter is not positive, or above 1e7 m.</exception>
     public static double FromDiameter(Length diameter)
     {
-        double mils = MilsOf(diameter);
+        double mils = Mils(diameter, nameof(diameter));
         return mils * mils;
     }
 
@@ -50,5 +50,7 @@ public static class CircularMil
     /// <param name="length">The length. Positive.</param>
     /// <returns>Mils.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The length is not positive, or above 1e7 m.</exception>
-    public static double MilsOf(Length length) => Accept.Meters(length, nameof(length)) * 1000 / MillimetersPerMil;
+    public static double MilsOf(Length length) => Mils(length, nameof(length));
+
+    private static double Mils(in Length length, string name) => Accept.Meters(length, name) * 1000 / MillimetersPerMil;
 }

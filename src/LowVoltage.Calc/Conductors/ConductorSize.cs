@@ -84,7 +84,8 @@ public readonly partial struct ConductorSize
     /// <param name="size">The size.</param>
     /// <returns>The same size.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
-    public static ConductorSize FromMetric(MetricSize size) => new(SizeSystem.Metric, MetricSize.FromSquareMillimeters(size.SquareMillimeters).SquareMillimeters);
+    public static ConductorSize FromMetric(MetricSize size) =>
+        new(SizeSystem.Metric, Quantities.Accept.Positive(size.SquareMillimeters, Quantities.Accept.MostSquareMillimeters, "mm²", nameof(size)));
 
     /// <summary>A metric size as a size of any system; the same as <see cref="FromMetric"/>.</summary>
     /// <param name="size">The size.</param>

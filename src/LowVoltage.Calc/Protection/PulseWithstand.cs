@@ -11,6 +11,9 @@ namespace LowVoltage.Calc.Protection;
 /// </remarks>
 public static class PulseWithstand
 {
+    // A pulse above this has no share that a Joule integral could still hold.
+    private const double MostPulse = 2e23;
+
     private static readonly int[] Counts = [100, 1000, 10_000, 100_000];
     private static readonly double[] Shares = [0.48, 0.38, 0.29, 0.22];
 
@@ -38,12 +41,12 @@ public static class PulseWithstand
     }
 
     /// <summary>The least melting Joule integral that a fuse must have.</summary>
-    /// <param name="pulse">Joule integral of one pulse, from <see cref="PulseShape"/>.</param>
+    /// <param name="pulse">Joule integral of one pulse, from <see cref="PulseShape"/>; at most 2e23 A²s.</param>
     /// <param name="pulses">Pulses expected in the fuse's life: 1 to 100 000.</param>
     /// <returns>pulse/share.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>
-    public static JouleIntegral LeastMeltingFor(JouleIntegral pulse, int pulses) =>
-        JouleIntegral.FromAmpereSquaredSeconds(pulse.AmpereSquaredSeconds / ShareFor(pulses));
+    /// <exception cref="ArgumentOutOfRangeException">The pulse or the number is outside its range.</exception>
+    public static JouleIntegral LeastMeltingFor(JouleIntegral pulse, int pulses) => JouleIntegral.FromAmpereSquaredSeconds(
+        Accept.Within(pulse.AmpereSquaredSeconds, 0, MostPulse, "A²s", nameof(pulse)) / ShareFor(pulses));
 
     /// <summary>Whether a fuse withstands pulses.</summary>
     /// <param name="melting">The fuse's least melting Joule integral; a maker's value, or <see cref="TimeCurrentCurve.LeastJouleIntegral"/> as an estimate.</param>
