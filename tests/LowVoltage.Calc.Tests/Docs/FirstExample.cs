@@ -1,0 +1,38 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Design;
+
+namespace LowVoltage.Calc.Tests.Docs;
+
+/// <summary>The README's first example. The README holds this region and what it prints; a test compares both.</summary>
+internal static class FirstExample
+{
+    public static void Run(TextWriter output)
+    {
+        #region first-example
+        // An invented van: a cooler 5.5 m from the fuse panel, a second wire as the way back.
+        var requirements = new CircuitRequirements
+        {
+            Source = Battery.LeadAcid(coldCranking: ElectricCurrent.FromAmperes(600)),
+            Load = Load.ConstantPower(Power.FromWatts(60), efficiency: 0.9, minimumVoltage: ElectricPotential.FromVolts(10.5)),
+            Feed = Length.FromMeters(5.5),
+            Return = ReturnPath.Wire(Length.FromMeters(5.5)),
+            Joints = [Joint.Create("fuse, holder and crimps", ElectricResistance.FromMilliohms(8))],
+            Upstream = ElectricResistance.FromMilliohms(12),
+            Ambient = Temperature.FromDegreesCelsius(50),
+            LoadedConductors = 6,
+            Insulation = InsulationMaterial.CrossLinkedPolyethylene,
+        };
+
+        CircuitDesign design = CircuitDesigner.Design(requirements, DesignRules.RoadVehicle);
+
+        output.WriteLine(design);
+        foreach (DesignCheck check in design.Checks)
+        {
+            output.WriteLine($"- {check}");
+        }
+
+        output.WriteLine($"Next smaller size: {design.Rejected[^1]}");
+        #endregion
+    }
+}
