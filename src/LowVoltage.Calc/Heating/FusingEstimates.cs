@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
 using UnitsNet;
@@ -84,7 +85,7 @@ public static class FusingEstimates
     public static ElectricCurrent OnderdonkCurrent(Area area, Duration duration, Temperature ambient)
     {
         double seconds = Accept.Positive(Accept.Seconds(duration, nameof(duration)), OnderdonkLongestSeconds, "s", nameof(duration));
-        return ElectricCurrent.FromAmperes(CircularMils.From(Accept.SquareMillimeters(area, nameof(area))) * Math.Sqrt(OnderdonkSeconds(ambient) / seconds));
+        return ElectricCurrent.FromAmperes(CircularMil.FromArea(area) * Math.Sqrt(OnderdonkSeconds(ambient) / seconds));
     }
 
     /// <summary>Onderdonk: the time in which a current melts a bare copper wire.</summary>
@@ -110,7 +111,7 @@ public static class FusingEstimates
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static bool TryOnderdonkTime(Area area, ElectricCurrent current, Temperature ambient, out Duration duration)
     {
-        double ratio = CircularMils.From(Accept.SquareMillimeters(area, nameof(area))) / Accept.Amperes(current, nameof(current));
+        double ratio = CircularMil.FromArea(area) / Accept.Amperes(current, nameof(current));
         double seconds = ratio * ratio * OnderdonkSeconds(ambient);
         bool valid = seconds <= OnderdonkLongestSeconds;
         duration = valid ? Duration.FromSeconds(seconds) : Duration.Zero;

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
 using UnitsNet;
@@ -62,6 +63,6 @@ public static class IceaShortCircuit
 
         double log10 = Numerics.ExpLog.Log1p((end - start) / (start + offset)) / Math.Log(10);
         return ElectricCurrent.FromAmperes(
-            CircularMils.From(Accept.SquareMillimeters(area, nameof(area))) * Math.Sqrt(coefficient * log10 / seconds));
+            CircularMil.FromArea(area) * Math.Sqrt(coefficient * log10 / seconds));
     }
 }

@@ -62,17 +62,26 @@ public class Iec60949Tests
     }
 
     [Theory, MemberData(nameof(KFactors))]
-    public void KFactor_OfTheCopperMaterial_MatchesEveryPublishedK(string material, string condition, double initial, double final, double published)
+    public void KFactor_OfTheMetal_MatchesEveryPublishedK(string material, string condition, double initial, double final, double published)
     {
-        if (material != "copper")
+        ConductorMaterial? metal = material switch
         {
+            "copper" => ConductorMaterial.Copper,
+            "aluminium" => ConductorMaterial.Aluminium,
+            "steel" => ConductorMaterial.MildSteel,
+            _ => null,
+        };
+        if (metal is null)
+        {
+            // Lead sheaths: no conductor material of this library; the kernel is held to them above.
+            Assert.Equal("lead or lead alloy", material);
             return;
         }
 
-        double k = AdiabaticHeating.KFactor(
-            ConductorMaterial.Copper, Temperature.FromDegreesCelsius(initial), Temperature.FromDegreesCelsius(final));
-        Assert.True(Math.Abs(k - published) <= 0.01 * published, $"{condition}: {k} against {published}");
-        Assert.InRange(k, published - 1, published + 1);
+        // Steel's k of 44, 46 and 48 are whole numbers more than 1 % from the formula (44.46, 46.55, 48.55): one unit there.
+        double k = AdiabaticHeating.KFactor(metal, Temperature.FromDegreesCelsius(initial), Temperature.FromDegreesCelsius(final));
+        double allowed = material == "steel" ? 1 : 0.01 * published;
+        Assert.True(Math.Abs(k - published) <= allowed, $"{condition}: {k} against {published}");
     }
 
     // k²·S² of BS 7671 and installation guides: 115² = 13 225 for 1 mm² of PVC-insulated copper, 143² = 20 449 for XLPE.
