@@ -1,0 +1,131 @@
+using LowVoltage.Calc;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Design;
+
+namespace CircuitSchedule;
+
+/// <summary>A whole row: the requirements of one circuit.</summary>
+internal static class CircuitCells
+{
+    private static readonly string[] Returns = ["return_m", "chassis_mOhm", "shared_mOhm"];
+
+    /// <returns>The requirements; null when the row has a problem.</returns>
+    public static CircuitRequirements? Read(CircuitRow row)
+    {
+        string name = row.RequiredText("circuit");
+        Source? source = SupplyCells.Read(row);
+        Load? load = LoadCells.Read(row);
+        double feed = row.Number("feed_m"), ambient = row.Number("ambient_degC"), altitude = row.OptionalNumber("altitude_m") ?? 0;
+        ReturnPath? back = Return(row);
+        Joint? joints = Joints(row);
+        double? lead = row.OptionalNumber("supply_lead_mOhm"), distance = row.OptionalNumber("fuse_distance_m");
+        int conductors = row.Count("loaded_conductors", 2);
+        double bundlePercent = row.OptionalNumber("bundle_loading_percent") ?? 100;
+        InsulationMaterial? insulation = Insulation(row);
+        DropLimit? limit = Limit(row);
+        bool sheathed = row.YesNo("fuse_lead_sheathed"), engineSpace = row.YesNo("engine_space"), intermittent = row.YesNo("intermittent");
+        if (row.Problems.Count > 0)
+        {
+            return null;
+        }
+
+        return row.Build(
+            () => new CircuitRequirements
+            {
+                Name = name,
+                Source = source!,
+                Load = load!,
+                Feed = Length.FromMeters(feed),
+                Return = back!,
+                Joints = joints is null ? [] : [joints],
+                Upstream = lead is { } milliohms ? ElectricResistance.FromMilliohms(milliohms) : null,
+                FuseDistance = distance is { } meters ? Length.FromMeters(meters) : null,
+                SheathedToFuse = sheathed,
+                Ambient = Temperature.FromDegreesCelsius(ambient),
+                LoadedConductors = conductors,
+                BundleLoading = bundlePercent / 100,
+                Insulation = insulation!,
+                EngineSpace = engineSpace,
+                Altitude = Length.FromMeters(altitude),
+                DropLimit = limit,
+                Intermittent = intermittent,
+            },
+            (nameof(CircuitRequirements.Feed), "feed_m"),
+            (nameof(CircuitRequirements.Upstream), "supply_lead_mOhm"),
+            (nameof(CircuitRequirements.FuseDistance), "fuse_distance_m"),
+            (nameof(CircuitRequirements.Ambient), "ambient_degC"),
+            (nameof(CircuitRequirements.LoadedConductors), "loaded_conductors"),
+            (nameof(CircuitRequirements.BundleLoading), "bundle_loading_percent"),
+            (nameof(CircuitRequirements.Altitude), "altitude_m"));
+    }
+
+    private static ReturnPath? Return(CircuitRow row)
+    {
+        string[] given = [.. Returns.Where(row.Has)];
+        if (given.Length != 1)
+        {
+            string found = given.Length == 0 ? "none" : string.Join(" and ", given);
+            row.Report("return_m", $"expected exactly one of {string.Join(", ", Returns)}; found {found}.");
+            return null;
+        }
+
+        double number = row.Number(given[0]);
+        if (given[0] == "return_m")
+        {
+            return row.Build(() => ReturnPath.Wire(Length.FromMeters(number)), ("length", "return_m"));
+        }
+
+        if (given[0] == "chassis_mOhm")
+        {
+            return row.Build(() => ReturnPath.Chassis(ElectricResistance.FromMilliohms(number)), ("resistance", "chassis_mOhm"));
+        }
+
+        double others = row.Number("shared_other_A");
+        return row.Build(
+            () => ReturnPath.Shared(ElectricResistance.FromMilliohms(number), ElectricCurrent.FromAmperes(others)),
+            ("resistance", "shared_mOhm"),
+            ("otherCurrent", "shared_other_A"));
+    }
+
+    private static Joint? Joints(CircuitRow row) => row.OptionalNumber("joints_mOhm") is { } milliohms
+        ? row.Build(() => Joint.Create("joints", ElectricResistance.FromMilliohms(milliohms)), ("resistance", "joints_mOhm"))
+        : null;
+
+    private static InsulationMaterial? Insulation(CircuitRow row)
+    {
+        string text = row.Text("insulation");
+        if (Words.Insulations.TryGetValue(text, out InsulationMaterial? known))
+        {
+            return known;
+        }
+
+        if (text.EndsWith("degC", StringComparison.Ordinal) && CircuitRow.TryNumber(text[..^"degC".Length].TrimEnd(), out double rated))
+        {
+            string name = FormattableString.Invariant($"{rated} °C rated");
+            double? shortCircuit = row.OptionalNumber("short_circuit_degC");
+            return row.Build(
+                () => shortCircuit is { } limit
+                    ? InsulationMaterial.Rated(name, Temperature.FromDegreesCelsius(rated), Temperature.FromDegreesCelsius(limit))
+                    : InsulationMaterial.Rated(name, Temperature.FromDegreesCelsius(rated)),
+                ("continuous", "insulation"),
+                ("shortCircuit", "short_circuit_degC"));
+        }
+
+        row.Report("insulation", $"expected a rating such as 105 degC, or one of {Words.List(Words.Insulations)}; {CircuitRow.Found(text)}");
+        return null;
+    }
+
+    private static DropLimit? Limit(CircuitRow row)
+    {
+        double? percent = row.OptionalNumber("drop_limit_percent"), volts = row.OptionalNumber("drop_limit_V");
+        if (percent is not null && volts is not null)
+        {
+            row.Report("drop_limit_V", "expected one of drop_limit_percent and drop_limit_V; found both.");
+        }
+
+        return percent is { } share ? row.Build(() => DropLimit.Percent(share), ("percent", "drop_limit_percent"))
+            : volts is { } drop ? row.Build(() => DropLimit.Volts(ElectricPotential.FromVolts(drop)), ("drop", "drop_limit_V"))
+            : null;
+    }
+}
