@@ -210,6 +210,8 @@ internal static class OperatingPointKernel
             }
         }
 
-        return 0.5 * (a + b);
+        // Where the function breaks off (the conductor melts) the middle may stand beyond the edge: then the better end counts.
+        double middle = 0.5 * (a + b), fm = function.Evaluate(middle), fa = function.Evaluate(a), fb = function.Evaluate(b);
+        return fm >= fa && fm >= fb ? middle : fa >= fb ? a : b;
     }
 }
