@@ -95,6 +95,9 @@ public sealed partial class CircuitDesign
     /// <summary>What would help where something fails; empty when nothing does.</summary>
     public IReadOnlyList<string> Advice => DesignText.Advice(this);
 
+    /// <summary>The wiring that was verified, without the supply lead; null for a design, or when one size was verified.</summary>
+    internal CircuitPath? Existing { get; init; }
+
     /// <summary>Mass of metal in the way out and back; zero when no wire fits.</summary>
     public Mass ConductorMass
     {

@@ -2,6 +2,7 @@ using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Quantities;
 using UnitsNet;
 
 namespace LowVoltage.Calc;
@@ -14,21 +15,25 @@ public static partial class CircuitDesigner
     /// <param name="wire">The conductor.</param>
     /// <param name="fuse">The fuse.</param>
     /// <param name="rules">The practice to follow.</param>
-    /// <returns>The longest feed, one way, searched from 1 mm to 10 km.</returns>
+    /// <returns>The longest feed, one way, searched from 1 mm to 10 km; where the surge at start is too large on the shortest, from the length required.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
     public static DesignLimit<Length> LongestRun(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
     {
         Check(requirements, wire, fuse, rules);
         Installation at = new(requirements);
+
+        // A return many times longer or shorter than the feed must stay a length that can be.
+        double ratio = requirements.Return.Meters / requirements.FeedMeters;
         return LimitSearch.Find(
-            1e-3,
-            1e4,
+            ratio > 0 ? Math.Max(1e-3, 2 * Accept.Least / ratio) : 1e-3,
+            ratio > 0 ? Math.Min(1e4, 0.5 * Accept.MostMeters / ratio) : 1e4,
             1e-6,
             meters => Verify(requirements.WithFeed(meters), rules, at, requirements.Load, wire, fuse),
             meters => Length.FromMeters(meters),
             "a feed",
-            "m");
+            "m",
+            requirements.FeedMeters);
     }
 
     /// <summary>The largest constant current that a load at the end may draw. The minimum voltage of the required load is kept.</summary>
@@ -94,7 +99,8 @@ public static partial class CircuitDesigner
             celsius => Verify(requirements, rules, at.With(celsius, at.LoadedConductors), requirements.Load, wire, fuse),
             celsius => Temperature.FromDegreesCelsius(celsius),
             "an ambient",
-            "°C");
+            "°C",
+            at.AmbientCelsius);
     }
 
     /// <summary>The most loaded conductors that may run together with this circuit's, its own included.</summary>

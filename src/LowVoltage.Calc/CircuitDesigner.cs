@@ -80,7 +80,7 @@ public static partial class CircuitDesigner
         _ = fuse ?? throw new ArgumentNullException(nameof(fuse));
         CircuitEvaluator evaluator = new(requirements, rules, new Installation(requirements), path);
         CheckList list = Run(evaluator, fuse);
-        return new CircuitDesign(requirements, rules, evaluator.Rated(path), fuse, list.ToArray(), []);
+        return new CircuitDesign(requirements, rules, evaluator.Rated(path), fuse, list.ToArray(), []) { Existing = path };
     }
 
     private static CircuitDesign Verify(

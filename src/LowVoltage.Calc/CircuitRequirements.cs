@@ -52,13 +52,13 @@ public sealed class CircuitRequirements
     }
 
     /// <summary>What the circuit is called; may be empty.</summary>
-    public string Name { get; init; } = "";
+    public string Name { get; init => field = value ?? throw new ArgumentNullException(nameof(Name)); } = "";
 
     /// <summary>The battery or supply.</summary>
-    public required Source Source { get; init; }
+    public required Source Source { get; init => field = value ?? throw new ArgumentNullException(nameof(Source)); }
 
     /// <summary>What is fed.</summary>
-    public required Load Load { get; init; }
+    public required Load Load { get; init => field = value ?? throw new ArgumentNullException(nameof(Load)); }
 
     /// <summary>Length of the feed, one way: from the fuse to the load. Above zero.</summary>
     public required Length Feed
@@ -68,13 +68,13 @@ public sealed class CircuitRequirements
     }
 
     /// <summary>The way back: a wire with its own length, a chassis, or a shared return.</summary>
-    public required ReturnPath Return { get; init; }
+    public required ReturnPath Return { get; init => field = value ?? throw new ArgumentNullException(nameof(Return)); }
 
     /// <summary>Joints on the way: crimps, connectors, switches, relay contacts, fuse and holder. None if not stated.</summary>
     public IReadOnlyList<Joint> Joints
     {
         get => joints;
-        init => joints = [.. value ?? throw new ArgumentNullException(nameof(Joints))];
+        init => joints = [.. (value ?? throw new ArgumentNullException(nameof(Joints))).Select(joint => joint ?? throw new ArgumentNullException(nameof(Joints), "A joint is null."))];
     }
 
     /// <summary>
@@ -132,7 +132,7 @@ public sealed class CircuitRequirements
     public bool EngineSpace { get; init; }
 
     /// <summary>The insulation of the wire.</summary>
-    public required InsulationMaterial Insulation { get; init; }
+    public required InsulationMaterial Insulation { get; init => field = value ?? throw new ArgumentNullException(nameof(Insulation)); }
 
     /// <summary>Wall thickness of the insulation; <c>null</c> means the usual one for the size (see <see cref="InsulationWall"/>).</summary>
     public Length? Wall

@@ -39,22 +39,22 @@ public sealed partial class DesignRules
     }
 
     /// <summary>The field: <c>road vehicle</c>.</summary>
-    public required string Name { get; init; }
+    public required string Name { get; init => field = value ?? throw new ArgumentNullException(nameof(Name)); }
 
     /// <summary>The wires to choose from, small to large.</summary>
-    public required ConductorSeries Conductors { get; init; }
+    public required ConductorSeries Conductors { get; init => field = value ?? throw new ArgumentNullException(nameof(Conductors)); }
 
     /// <summary>The fuses to choose from.</summary>
-    public required FuseSeries Fuses { get; init; }
+    public required FuseSeries Fuses { get; init => field = value ?? throw new ArgumentNullException(nameof(Fuses)); }
 
     /// <summary>Where the continuous current of a wire comes from.</summary>
-    public required AmpacityBasis Ampacity { get; init; }
+    public required AmpacityBasis Ampacity { get; init => field = value ?? throw new ArgumentNullException(nameof(Ampacity)); }
 
     /// <summary>The voltage that may be lost, unless a circuit has its own allowance.</summary>
-    public required DropLimit DropLimit { get; init; }
+    public required DropLimit DropLimit { get; init => field = value ?? throw new ArgumentNullException(nameof(DropLimit)); }
 
     /// <summary>How fuses are chosen.</summary>
-    public FusePractice FusePractice { get; init; } = new();
+    public FusePractice FusePractice { get; init => field = value ?? throw new ArgumentNullException(nameof(FusePractice)); } = new();
 
     /// <summary>Smallest nominal section allowed on mechanical grounds.</summary>
     public required Area MinimumSection
@@ -64,7 +64,7 @@ public sealed partial class DesignRules
     }
 
     /// <summary>Source of <see cref="MinimumSection"/>.</summary>
-    public required Reference MinimumSectionReference { get; init; }
+    public required Reference MinimumSectionReference { get; init => field = value ?? throw new ArgumentNullException(nameof(MinimumSectionReference)); }
 
     internal double MinimumSquareMillimeters => minimumSquareMillimeters;
 

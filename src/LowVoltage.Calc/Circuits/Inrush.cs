@@ -22,6 +22,8 @@ public sealed class Inrush
 
     internal double PeakAmperes => amperes;
 
+    internal double Seconds => seconds;
+
     internal double AmpereSquaredSeconds => amperes * amperes * seconds * (Wave == InrushWave.Exponential ? 0.5 : 1);
 
     /// <summary>The load that makes the surge.</summary>

@@ -40,7 +40,9 @@ internal readonly struct VoltageBalance<TTemperature>(in Circuit<TTemperature> c
     {
         double i = circuit.Amperes(x);
         double balance = circuit.Volts - x - (i == 0 ? 0 : i * circuit.OhmsAt(circuit.Heating(x)));
-        return balance > Floor ? balance : Floor;
+
+        // The floor slopes, so that a search for the peak leaves it on the right side: here towards more voltage.
+        return balance > Floor ? balance : Floor * (2 - (x / circuit.Volts));
     }
 }
 
@@ -54,7 +56,9 @@ internal readonly struct Delivered<TTemperature>(in Circuit<TTemperature> circui
     {
         double factor = double.IsNaN(circuit.HeatFactor) ? 1 : circuit.HeatFactor;
         double power = x == 0 ? 0 : x * (circuit.Volts - (x * circuit.OhmsAt(x * factor)));
-        return power > VoltageBalance<TTemperature>.Floor ? power : VoltageBalance<TTemperature>.Floor;
+
+        // The floor slopes towards less current: beyond the melting point of the conductor a peak search must turn back.
+        return power > VoltageBalance<TTemperature>.Floor ? power : VoltageBalance<TTemperature>.Floor * (1 + x);
     }
 }
 

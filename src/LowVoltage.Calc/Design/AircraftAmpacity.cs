@@ -11,6 +11,9 @@ namespace LowVoltage.Calc.Design;
 /// </remarks>
 internal sealed class AircraftAmpacity : AmpacityBasis
 {
+    private const double TableLoadingPercent = 20;
+    private const int SmallSizesWires = 33;
+    private const int LargeSizesWires = 9;
     private const double TableAmbientCelsius = 70;
     private const double TableAltitudeMeters = 60_000 * 0.3048;
 
@@ -36,19 +39,21 @@ internal sealed class AircraftAmpacity : AmpacityBasis
             return Without(true, "the table holds up to 70 °C and 60 000 ft");
         }
 
-        double percent = Math.Max(20, at.LoadingShare * 100);
+        double percent = Math.Max(TableLoadingPercent, at.LoadingShare * 100);
         if (!FaaBundle.TryValue(at.LoadedConductors, percent, out double factor))
         {
             return Without(true, $"figure 11-5 has no point for {at.LoadedConductors} wires at {Accept.Text(percent)} % of the bundle's capacity");
         }
 
-        FaaBundle.TryValue(9, 20, out double largeSizesFactor);
-        return new AircraftPrepared(new TablePrepared(table) { Reference = Reference, LimitCelsius = column }, factor >= SmallSizesFactor, factor >= largeSizesFactor)
+        // The table's own bundle is covered by the table itself: the figure has no points from 21 to 34 wires.
+        bool small = factor >= SmallSizesFactor || (percent <= TableLoadingPercent && at.LoadedConductors <= SmallSizesWires);
+        FaaBundle.TryValue(LargeSizesWires, TableLoadingPercent, out double largeSizesFactor);
+        return new AircraftPrepared(new TablePrepared(table) { Reference = Reference, LimitCelsius = column }, small, factor >= largeSizesFactor)
         {
             Reference = Reference,
             LimitCelsius = column,
-            PlaceIsTooHard = factor < SmallSizesFactor,
-            Gap = factor >= SmallSizesFactor
+            PlaceIsTooHard = !small,
+            Gap = small
                 ? ""
                 : $"the bundle is harder than the table's: figure 11-5 gives {Accept.Text(factor)} for {at.LoadedConductors} wires at {Accept.Text(percent)} %, the table stands for {Accept.Text(SmallSizesFactor)}",
         };

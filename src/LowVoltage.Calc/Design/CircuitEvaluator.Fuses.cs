@@ -29,18 +29,16 @@ internal sealed partial class CircuitEvaluator
     internal FuseRating? ChooseFuse(ref CheckList list, in WireDuty duty)
     {
         double least = LeastFuseAmperes(duty), most = MostFuseAmperes();
-        CheckList mark = list, firstTry = default;
-        bool tried = false;
+        CheckList mark = list, kept = default;
+        bool tried = false, suited = false;
         foreach (FuseRating fuse in rules.Fuses.RatingsArray)
         {
-            if (fuse.Amperes < least * (1 - Rounding))
+            // A fuse for a lower voltage cannot pass: one such try gives the reason, unless there are fuses for this voltage.
+            bool suits = !IsBelowVoltage(fuse);
+            bool hopeless = suits ? suited && fuse.Amperes > most * (1 + Rounding) : tried;
+            if (fuse.Amperes < least * (1 - Rounding) || hopeless)
             {
                 continue;
-            }
-
-            if (tried && fuse.Amperes > most * (1 + Rounding))
-            {
-                break;
             }
 
             list.Rewind(mark);
@@ -50,8 +48,9 @@ internal sealed partial class CircuitEvaluator
                 return fuse;
             }
 
-            firstTry = tried ? firstTry : list;
+            kept = !tried || (suits && !suited) ? list : kept;
             tried = true;
+            suited |= suits;
         }
 
         if (!tried)
@@ -63,7 +62,7 @@ internal sealed partial class CircuitEvaluator
 
         // Report the smallest fuse that carries the load: the others only got larger.
         list.Rewind(mark);
-        list.Add(firstTry.Worst);
+        list.Add(kept.Worst);
         return null;
     }
 
@@ -73,7 +72,7 @@ internal sealed partial class CircuitEvaluator
         FusePractice practice = rules.FusePractice;
         list.Add(new DesignCheck(CheckKind.FuseCarriesLoad, fuse.Amperes, LeastFuseAmperes(duty) * (1 - Rounding), practice.LoadingReference));
         double most = MostFuseAmperes();
-        list.Add(most > 0
+        list.Add(IsRated
             ? new DesignCheck(CheckKind.FuseProtectsWire, fuse.Amperes, most * (1 + Rounding), practice.ShareReference)
             : DesignCheck.Open(CheckKind.FuseProtectsWire, fuse.Amperes, practice.ShareReference, "the wire is not rated here"));
         CheckVoltage(ref list, fuse);
@@ -83,6 +82,8 @@ internal sealed partial class CircuitEvaluator
         CheckFault(ref list, fuse, atFuse);
         CheckDistance(ref list);
     }
+
+    private bool IsBelowVoltage(FuseRating fuse) => fuse.VoltageBasis == RatingBasis.DirectCurrent && fuse.Series.Volts < source.MaximumVolts;
 
     private void CheckVoltage(ref CheckList list, FuseRating fuse)
     {
@@ -127,27 +128,59 @@ internal sealed partial class CircuitEvaluator
         surges.Clear();
         double ohms = Math.Max(Accept.Least, source.LeastOhms + PathOhmsAt(Ambient));
         load.AddInrush(source.MaximumVolts, ohms, surges);
-        foreach (Inrush surge in surges)
+        DesignCheck? hardest = null;
+        for (int i = 0; i < surges.Count; i++)
         {
-            // The time that the peak, held, would need to let the same Joule integral through.
-            double peak = Math.Min(surge.PeakAmperes, source.HeldAmperes);
-            double seconds = surge.AmpereSquaredSeconds / (surge.PeakAmperes * surge.PeakAmperes);
-            if (peak <= fuse.Amperes)
+            double peak = TogetherAmperes(i, source.MaximumVolts / ohms);
+            if (Math.Min(peak, source.HeldAmperes) > fuse.Amperes)
             {
-                continue;
+                DesignCheck check = StartCheck(fuse, surges[i], peak);
+                hardest = hardest is { } known && !Harder(check, known) ? known : check;
             }
+        }
 
-            list.Add(fuse.TryLeastSeconds(peak, out double least)
-                ? new DesignCheck(CheckKind.InrushHeld, seconds, least, StartReference, $"{surge.Load} draws up to {Accept.Text(peak)} A at switching on")
-                : DesignCheck.Open(CheckKind.InrushHeld, seconds, StartReference, $"no least operating time is published for the {fuse} at the {Accept.Text(peak)} A of the {surge.Load}"));
-            return;
+        if (hardest is { } found)
+        {
+            list.Add(found);
         }
     }
+
+    // Surges of the same shape come at the same time: four lamps switched together. The path bounds what they can draw.
+    private double TogetherAmperes(int index, double mostAmperes)
+    {
+        double peak = 0;
+        foreach (Inrush surge in surges)
+        {
+            bool alike = surge.Wave == surges[index].Wave && surge.Seconds.Equals(surges[index].Seconds);
+            peak += alike ? surge.PeakAmperes : 0;
+        }
+
+        return Math.Min(peak, Math.Max(mostAmperes, surges[index].PeakAmperes));
+    }
+
+    private DesignCheck StartCheck(FuseRating fuse, Inrush surge, double peak)
+    {
+        // The time that the peak, held, would need to let the same Joule integral through. A source at its limit gives the same charge, later.
+        double held = Math.Min(peak, source.HeldAmperes);
+        double seconds = held < peak ? surge.Seconds * peak / held : surge.AmpereSquaredSeconds / (surge.PeakAmperes * surge.PeakAmperes);
+        return fuse.TryLeastSeconds(held, out double least)
+            ? new DesignCheck(CheckKind.InrushHeld, seconds, least, StartReference, $"{surge.Load} draws up to {Accept.Text(held)} A at switching on")
+            : DesignCheck.Open(CheckKind.InrushHeld, seconds, StartReference, $"no least operating time is published for the {fuse} at the {Accept.Text(held)} A of the {surge.Load}");
+    }
+
+    // A failure before an open point before a pass; of two alike the one with less margin.
+    private static bool Harder(in DesignCheck check, in DesignCheck than) =>
+        Rank(check) != Rank(than) ? Rank(check) > Rank(than) : check.Margin < than.Margin;
+
+    private static int Rank(in DesignCheck check) => check.Outcome switch { CheckOutcome.Fail => 2, CheckOutcome.Open => 1, _ => 0 };
 
     private void CheckFault(ref CheckList list, FuseRating fuse, double atFuse)
     {
         double hot = requirements.Insulation.ContinuousCelsius;
-        double farEnd = ProspectiveCurrent.LeastAt(source, PathOhmsAt(hot));
+
+        // Others keep feeding their current into a shared return: it takes its part of the voltage in a fault too.
+        SourceNumbers weakest = source with { MinimumVolts = Math.Max(0, source.MinimumVolts - sharedVolts) };
+        double farEnd = ProspectiveCurrent.LeastAt(weakest, PathOhmsAt(hot));
         FusePractice practice = rules.FusePractice;
         if (atFuse <= WeakestAmperes())
         {
@@ -171,31 +204,43 @@ internal sealed partial class CircuitEvaluator
             : DesignCheck.Never(CheckKind.FaultOpensFuse, practice.FaultSeconds, practice.FaultReference, note + ": the fuse need not open"));
         if (opens && seconds <= practice.FaultSeconds)
         {
-            CheckShort(ref list, fuse, farEnd, atFuse, hot);
+            CheckShort(ref list, fuse, farEnd, atFuse);
         }
     }
 
-    private void CheckShort(ref CheckList list, FuseRating fuse, double least, double greatest, double initialCelsius)
+    private void CheckShort(ref CheckList list, FuseRating fuse, double least, double greatest)
     {
+        // The fault finds the wire as hot as it may be. Where the insulation has no short-circuit limit its continuous one stands in for it, which leaves
+        // no room above that: then the fault finds the wire as hot as the load makes it.
+        Conductors.InsulationMaterial insulation = requirements.Insulation;
+        bool standIn = insulation.ShortCircuitCelsius <= insulation.ContinuousCelsius;
+        double initialCelsius = standIn ? serviceCelsius ?? insulation.ContinuousCelsius : insulation.ContinuousCelsius;
         double joules = fuse.Curve!.GreatestLongestJouleIntegral(least, Math.Min(greatest, Accept.MostAmperes), out double worstAmperes);
-        DesignCheck hottest = default;
-        for (int i = 0; i < links.Length; i++)
+        string note = $"from {Accept.Text(initialCelsius)} °C, worst at {Accept.Text(worstAmperes)} A";
+        DesignCheck hottest = ShortOf(links[0], joules, initialCelsius, note);
+        foreach (ChainLink[] chain in chains)
         {
-            ref readonly ChainLink link = ref links[i];
-            Conductors.ConductorMaterial metal = link.Conductor.Material;
-            double limit = requirements.Insulation.ShortCircuitCelsiusFor(link.Conductor.AreaSquareMillimeters);
-            double final = AdiabaticKernel.FinalCelsius(
-                AdiabaticKernel.ConstantSquared(metal), link.Conductor.EffectiveAreaSquareMillimeters * link.Parallel, joules, initialCelsius, -metal.InferredZeroCelsius);
-            DesignCheck check = new(
-                CheckKind.ShortCircuitTemperature,
-                Math.Min(final, metal.MeltingPointCelsius),
-                limit,
-                AdiabaticReference,
-                $"from {Accept.Text(initialCelsius)} °C, worst at {Accept.Text(worstAmperes)} A");
-            hottest = i == 0 || check.Margin < hottest.Margin ? check : hottest;
+            for (int i = 0; i < chain.Length; i++)
+            {
+                DesignCheck check = ShortOf(chain[i], joules, initialCelsius, note);
+                hottest = check.Margin < hottest.Margin ? check : hottest;
+            }
         }
 
         list.Add(hottest);
+    }
+
+    private DesignCheck ShortOf(in ChainLink link, double joules, double initialCelsius, string note)
+    {
+        Conductors.ConductorMaterial metal = link.Conductor.Material;
+        double final = AdiabaticKernel.FinalCelsius(
+            AdiabaticKernel.ConstantSquared(metal), link.Conductor.EffectiveAreaSquareMillimeters * link.Parallel, joules, initialCelsius, -metal.InferredZeroCelsius);
+        return new DesignCheck(
+            CheckKind.ShortCircuitTemperature,
+            Math.Min(final, metal.MeltingPointCelsius),
+            requirements.Insulation.ShortCircuitCelsiusFor(link.Conductor.AreaSquareMillimeters),
+            AdiabaticReference,
+            note);
     }
 
     private void CheckDistance(ref CheckList list)

@@ -25,6 +25,9 @@ internal sealed partial class CircuitEvaluator
     private readonly DropLimit dropLimit;
     private readonly DesignCheck[] scratch = CheckList.Scratch();
 
+    // The hottest conductor at the load's own current, °C; known once the wire has been checked and is rated.
+    private double? serviceCelsius;
+
     /// <summary>For a design: the first link is the candidate, feed and wire return together; a return of its own follows.</summary>
     internal CircuitEvaluator(CircuitRequirements requirements, DesignRules rules, in Installation at)
         : this(requirements, rules, at, requirements.Load)
@@ -58,7 +61,7 @@ internal sealed partial class CircuitEvaluator
         rating = rules.Ampacity.Prepare(at);
         Ambient = at.AmbientCelsius;
         dropLimit = requirements.DropLimit ?? rules.DropLimit;
-        double sharedOhms = SharedOhms(back, requirements.Insulation.ContinuousCelsius);
+        double sharedOhms = SharedOhms(back, UnratedCelsius);
         shared = back.Kind == ReturnKind.SharedSegments ? [.. back.Segments.Select(Link)] : [];
         othersAmperes = back.OtherAmperes;
         sharedVolts = sharedOhms * othersAmperes;
@@ -73,7 +76,11 @@ internal sealed partial class CircuitEvaluator
     internal ReadOnlySpan<ChainLink> Links => links;
 
     /// <summary>Puts a candidate wire into the first link.</summary>
-    internal void Try(Conductor conductor) => links[0].Conductor = conductor;
+    internal void Try(Conductor conductor)
+    {
+        links[0].Conductor = conductor;
+        serviceCelsius = null;
+    }
 
     /// <summary>Runs all checks of the wire that stands in the links.</summary>
     /// <param name="askAll">Go on after a failure, and without a rating, as far as anything can be answered; else stop where the size is out.</param>
@@ -92,7 +99,7 @@ internal sealed partial class CircuitEvaluator
         if (!duty.Exists)
         {
             list.Add(new DesignCheck(
-                CheckKind.PowerDelivery, duty.LargestWatts, duty.WantedWatts, OhmsLawReference, "the load has no operating point through this wire"));
+                CheckKind.PowerDelivery, duty.LargestWatts, duty.WantedWatts, OhmsLawReference, WhyNoPoint(duty.Reason)));
             return false;
         }
 
@@ -113,33 +120,37 @@ internal sealed partial class CircuitEvaluator
     internal CircuitPath PathWith(Conductor wire)
     {
         Segment feed = Segment.Create(wire, Length.FromMeters(requirements.FeedMeters));
-        CircuitPath path = CircuitPath.Create(feed, requirements.Return).WithFeedJoints([.. requirements.Joints]);
-        return Rated(requirements.UpstreamOhms is > 0 and double ohms
-            ? path.WithFeedJoints(Joint.Create("supply lead", ElectricResistance.FromOhms(ohms)))
-            : path);
+        return Rated(CircuitPath.Create(feed, requirements.Return).WithFeedJoints([.. requirements.Joints]));
     }
 
-    /// <summary>The same path, every stretch with the temperature model that its rating gives.</summary>
+    /// <summary>The same path with the supply lead, every stretch with the temperature model that its rating gives: the circuit that the checks are about.</summary>
     internal CircuitPath Rated(CircuitPath path)
     {
+        if (requirements.UpstreamOhms is > 0 and double ohms)
+        {
+            path = path.WithFeedJoints(Joint.Create("supply lead", ElectricResistance.FromOhms(ohms)));
+        }
+
         Segment[] feed = [.. path.FeedArray.Select(Warm)];
         ReturnPath back = path.Return.Kind switch
         {
             ReturnKind.SameConductor or ReturnKind.Segments => ReturnPath.Wire([.. path.BackArray.Select(Warm)]),
-            ReturnKind.SharedSegments => ReturnPath.Shared([.. path.BackArray.Select(Warm)], path.Return.OtherCurrent),
+            ReturnKind.SharedSegments => ReturnPath.Shared([.. path.BackArray.Select(AsHotAsAllowed)], path.Return.OtherCurrent),
             _ => path.Return,
         };
         return CircuitPath.Create(feed, back).WithFeedJoints([.. path.FeedJoints]).WithReturnJoints([.. path.ReturnJoints]);
     }
 
-    private Segment Warm(Segment segment)
-    {
-        double rise = rating.LimitCelsius - Ambient;
-        return segment.WithTemperature(rise > 0 && rating.TryAmperes(segment.Conductor, out double amperes)
-            ? ConductorTemperature.SelfHeated(
-                Temperature.FromDegreesCelsius(Ambient), ElectricCurrent.FromAmperes(amperes), Temperature.FromDegreesCelsius(rating.LimitCelsius))
-            : ConductorTemperature.At(Temperature.FromDegreesCelsius(requirements.Insulation.ContinuousCelsius)));
-    }
+    private Segment Warm(Segment segment) => rating.LimitCelsius > Ambient && rating.TryAmperes(segment.Conductor, out double amperes)
+        ? segment.WithTemperature(ConductorTemperature.SelfHeated(
+            Temperature.FromDegreesCelsius(Ambient), ElectricCurrent.FromAmperes(amperes), Temperature.FromDegreesCelsius(rating.LimitCelsius)))
+        : AsHotAsAllowed(segment);
+
+    private Segment AsHotAsAllowed(Segment segment) =>
+        segment.WithTemperature(ConductorTemperature.At(Temperature.FromDegreesCelsius(UnratedCelsius)));
+
+    // What is not rated, or is heated by others too, counts as hot as the insulation allows: that overstates its resistance.
+    private double UnratedCelsius => Math.Max(Ambient, requirements.Insulation.ContinuousCelsius);
 
     internal CheckList NewList() => new(scratch);
 
@@ -155,7 +166,7 @@ internal sealed partial class CircuitEvaluator
         return ohms;
     }
 
-    /// <summary>The continuous current of the weakest stretch that this circuit has to itself, A; zero when one is not rated.</summary>
+    /// <summary>The continuous current of the weakest stretch, A, in a shared one what the others leave of it; zero when a stretch is not rated or the others fill it.</summary>
     internal double WeakestAmperes()
     {
         double least = double.PositiveInfinity;
@@ -164,8 +175,15 @@ internal sealed partial class CircuitEvaluator
             least = Math.Min(least, links[i].RatedAmperes);
         }
 
+        for (int i = 0; i < shared.Length; i++)
+        {
+            least = Math.Min(least, Math.Max(0, shared[i].RatedAmperes - othersAmperes));
+        }
+
         return least;
     }
+
+    private bool IsRated => Array.TrueForAll(links, link => link.IsRated) && Array.TrueForAll(shared, link => link.IsRated);
 
     private void CheckMechanical(ref CheckList list)
     {
@@ -192,13 +210,12 @@ internal sealed partial class CircuitEvaluator
         return rated;
     }
 
-    // A stretch that the basis does not cover is counted as hot as its insulation allows, which overstates its resistance.
     private bool Rate(ref CheckList list, ref ChainLink link, bool first)
     {
         bool rated = rating.TryAmperes(link.Conductor, out double amperes);
         link.RatedAmperes = rated ? amperes * link.Parallel : 0;
         link.RiseKelvins = rated ? Math.Max(0, rating.LimitCelsius - Ambient) : 0;
-        link.BaseCelsius = rated ? Ambient : Math.Max(Ambient, requirements.Insulation.ContinuousCelsius);
+        link.BaseCelsius = rated ? Ambient : UnratedCelsius;
         if (!rated && first)
         {
             string why = rating.Gap.Length > 0 ? rating.Gap : $"{rules.Ampacity.Name} does not cover {link.Conductor}";
@@ -233,6 +250,7 @@ internal sealed partial class CircuitEvaluator
         HeatFinding finding = new() { HottestCelsius = Ambient };
         Heat(links, duty.HeatingAmperes, ref finding);
         Heat(shared, duty.HeatingAmperes + othersAmperes, ref finding);
+        serviceCelsius = finding.HottestCelsius;
         list.Add(finding.Tightest);
         list.Add(new DesignCheck(
             CheckKind.ConductorTemperature,
@@ -247,7 +265,7 @@ internal sealed partial class CircuitEvaluator
         for (int i = 0; i < chain.Length; i++)
         {
             ref readonly ChainLink link = ref chain[i];
-            DesignCheck check = new(CheckKind.ContinuousCurrent, amperes, link.RatedAmperes, rating.Reference);
+            DesignCheck check = new(CheckKind.ContinuousCurrent, amperes, link.RatedAmperes, rating.ReferenceFor(link.Conductor));
             finding.Tightest = finding.Tightest.Limit == 0 || check.Margin < finding.Tightest.Margin ? check : finding.Tightest;
             if (!rating.TryCelsius(link.Conductor, amperes / link.Parallel, link.RatedAmperes / link.Parallel, Ambient, out double celsius))
             {
@@ -265,6 +283,14 @@ internal sealed partial class CircuitEvaluator
         internal double HottestCelsius;
         internal bool Unsettled;
     }
+
+    private string WhyNoPoint(NoOperatingPoint reason) => reason switch
+    {
+        NoOperatingPoint.SourceDisconnects => $"the source disconnects above {Quantities.Accept.Text(source.LimitAmperes)} A",
+        NoOperatingPoint.SourceLimit => $"the load takes more than the source's limit of {Quantities.Accept.Text(source.LimitAmperes)} A",
+        NoOperatingPoint.CurrentOutOfReach => "the current would drop more than the whole voltage in this wire, or melt it",
+        _ => "more power than can come through this wire",
+    };
 
     private WireDuty DutyOf(in ChainTemperature temperature)
     {
@@ -284,6 +310,7 @@ internal sealed partial class CircuitEvaluator
             if (!point.Exists || disconnects)
             {
                 duty.Exists = false;
+                duty.Reason = disconnects ? NoOperatingPoint.SourceDisconnects : point.Reason;
                 duty.LargestWatts = disconnects ? source.LimitAmperes * point.Volts : point.LargestWatts;
                 duty.WantedWatts = Math.Max(load.AmperesAt(volts, LoadState.Running) * volts, duty.LargestWatts * (1 + 1e-9));
                 return duty;

@@ -54,10 +54,11 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
     /// <summary>Whether the limit is the least allowed; otherwise it is the most allowed.</summary>
     public bool LimitIsLeast => IsLeast(Kind);
 
-    /// <summary>Share of the limit that is left: 0.25 means a quarter to spare, negative means beyond the limit; zero when the check is open.</summary>
+    /// <summary>Share of the limit that is left: 0.25 means a quarter to spare, negative means beyond the limit, −1 beyond a limit of zero or where the fuse never opens; zero when the check is open.</summary>
     public double Margin =>
-        Outcome == CheckOutcome.Open || Limit == 0 ? 0
-        : IsNever ? -1
+        Outcome == CheckOutcome.Open ? 0
+        : IsNever || (Limit == 0 && Outcome == CheckOutcome.Fail) ? -1
+        : Limit == 0 ? 0
         : (LimitIsLeast ? Value - Limit : Limit - Value) / Math.Abs(Limit);
 
     // A time that never comes: it failed although its number, zero, is within the limit.

@@ -22,10 +22,12 @@ internal static class DesignText
         CircuitRequirements asked = design.Requirements;
         List<string> lines = [.. asked.Source.Assumptions];
         lines.Add($"Air at {Accept.Text(asked.AmbientCelsius)} °C, {asked.LoadedConductors} loaded conductors together, {(asked.EngineSpace ? "in an engine space" : "not in an engine space")}.");
-        lines.Add($"Feed {Accept.Text(asked.FeedMeters)} m one way; {Return(asked.Return)}.");
-        lines.Add(asked.Joints.Count == 0
+        IReadOnlyList<Joint> joints = design.Existing is { } laid ? [.. laid.FeedJoints, .. laid.ReturnJoints] : asked.Joints;
+        double feed = design.Existing?.FeedArray.Sum(segment => segment.Meters) ?? asked.FeedMeters;
+        lines.Add($"Feed {Accept.Text(feed)} m one way; {Return(design.Existing?.Return ?? asked.Return)}.");
+        lines.Add(joints.Count == 0
             ? "No joints were stated: crimps, connectors, switches and the fuse itself add to the drop."
-            : $"Joints {Accept.Text(asked.Joints.Sum(joint => joint.Ohms) * 1000)} mΩ in all.");
+            : $"Joints {Accept.Text(joints.Sum(joint => joint.Ohms) * 1000)} mΩ in all.");
         lines.Add(asked.UpstreamOhms is { } ohms
             ? $"Supply lead to the fuse {Accept.Text(ohms * 1000)} mΩ, out and back."
             : "The supply lead to the fuse was not stated; it is counted as nothing for the drop.");
@@ -42,6 +44,11 @@ internal static class DesignText
     internal static IReadOnlyList<string> Cautions(CircuitDesign design)
     {
         List<string> lines = [.. Design.Cautions.General];
+        if (design.SupplyRange is { } range && AtLimit(range) is { } limited)
+        {
+            lines.Insert(0, $"The source is at its current limit: the load gets {Accept.Text(limited.LoadVolts)} V at {Accept.Text(limited.Amperes)} A, not what it asks for.");
+        }
+
         if (design.Verdict != DesignVerdict.Pass)
         {
             lines.Insert(0, design.Verdict == DesignVerdict.Fail
@@ -56,6 +63,9 @@ internal static class DesignText
         ? [.. design.Checks.Where(check => check.Outcome != CheckOutcome.Pass).Select(check => check.Kind).Distinct().Select(For)]
         : [];
 
+    private static OperatingPoint? AtLimit(SupplyRange range) =>
+        Array.Find([range.Minimum, range.Nominal, range.Maximum], point => point.Exists && point.CurrentLimitReached);
+
     private static string Return(ReturnPath back) => back.Kind switch
     {
         ReturnKind.SameConductor => $"return {Accept.Text(back.Meters)} m of the same wire",
@@ -67,7 +77,7 @@ internal static class DesignText
 
     private static string For(CheckKind kind) => kind switch
     {
-        CheckKind.PowerDelivery => "The load cannot get its power this way: a shorter run, a larger wire, a higher supply voltage, fewer or better joints.",
+        CheckKind.PowerDelivery => "The load cannot get its power this way: a shorter run, a larger wire, a higher supply voltage, fewer or better joints, a source that gives more, or a smaller load.",
         CheckKind.MechanicalMinimum => "Use a larger size, or state why the mechanical minimum does not apply.",
         CheckKind.VoltageDrop => "Shorten the run, use a larger wire or two in parallel, better joints, a higher supply voltage, or allow more drop.",
         CheckKind.LoadVoltage => "The load sees too little at the lowest supply voltage: a larger wire, a shorter run, better joints, or a load that works on less.",

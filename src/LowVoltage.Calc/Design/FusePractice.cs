@@ -20,7 +20,7 @@ public sealed class FusePractice
     }
 
     /// <summary>Source of <see cref="Loading"/>.</summary>
-    public Reference LoadingReference { get; init; } =
+    public Reference LoadingReference { get; init => field = value ?? throw new ArgumentNullException(nameof(LoadingReference)); } =
         Reference.CommonPractice("blade fuses are loaded to 70 % or 80 % of their rating in continuous service");
 
     /// <summary>Largest fuse rating as a share of the wire's continuous current where it runs, 0.1 to 1.5.</summary>
@@ -31,7 +31,7 @@ public sealed class FusePractice
     }
 
     /// <summary>Source of <see cref="ShareOfAmpacity"/>.</summary>
-    public Reference ShareReference { get; init; } = new()
+    public Reference ShareReference { get; init => field = value ?? throw new ArgumentNullException(nameof(ShareReference)); } = new()
     {
         Title = "IEC 60364-4-43", Edition = "2008", Locator = "433.1", Kind = ReferenceKind.FromMemory,
         Note = "Load current at most the fuse rating, fuse rating at most the continuous current of the wire.",
@@ -45,7 +45,7 @@ public sealed class FusePractice
     }
 
     /// <summary>Source of <see cref="FaultTime"/>.</summary>
-    public Reference FaultReference { get; init; } = new()
+    public Reference FaultReference { get; init => field = value ?? throw new ArgumentNullException(nameof(FaultReference)); } = new()
     {
         Title = "IEC 60364-4-43", Edition = "2008", Locator = "434.5.2", Kind = ReferenceKind.FromMemory,
         Note = "The adiabatic equation is valid up to 5 s.",

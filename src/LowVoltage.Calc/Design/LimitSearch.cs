@@ -16,14 +16,22 @@ internal static class LimitSearch
     /// <param name="make">The value as a quantity.</param>
     /// <param name="what">What is varied, for the words.</param>
     /// <param name="unit">Its unit, for the words.</param>
+    /// <param name="own">The value of the circuit asked about, where the easiest value may be the harder start: a short cold path lets a larger surge through.</param>
     internal static DesignLimit<T> Find<T>(
-        double near, double far, double tolerance, Func<double, CircuitDesign> design, Func<double, T> make, string what, string unit)
+        double near, double far, double tolerance, Func<double, CircuitDesign> design, Func<double, T> make, string what, string unit, double? own = null)
         where T : struct
     {
         // A count is shown as the whole number that it stands for.
         string shown(double value) => make(value) is int whole ? whole.ToString(CultureInfo.InvariantCulture) : Accept.Text(value);
         CircuitDesign start = design(near);
         int open = start.OpenPoints.Count;
+        if (!Holds(start, open) && own is { } value && Stop(start).Kind == CheckKind.InrushHeld)
+        {
+            near = Math.Max(near, Math.Min(value, far));
+            start = design(near);
+            open = start.OpenPoints.Count;
+        }
+
         if (!Holds(start, open))
         {
             return new DesignLimit<T>(null, Stop(start), $"Not even {what} of {shown(near)} {unit} passes: {Stop(start)}.");

@@ -1,5 +1,6 @@
 using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.References;
 
 namespace LowVoltage.Calc.Design;
 
@@ -34,28 +35,55 @@ internal sealed class LowerAmpacity : AmpacityBasis
     }
 }
 
-/// <summary>Two prepared bases, the lower of which counts.</summary>
+/// <summary>Two prepared bases, the lower of which counts. Remembers the last conductor asked: one instance serves one call of the designer.</summary>
 internal sealed class LowerPrepared(PreparedRating first, PreparedRating second) : PreparedRating
 {
+    private Conductor? last;
+    private double one;
+    private double other;
+
+    // A rating of zero means that the basis does not cover the conductor.
+    private bool FirstCounts => one > 0 && (other == 0 || one <= other);
+
     internal override bool TryAmperes(Conductor conductor, out double amperes)
     {
-        bool one = first.TryAmperes(conductor, out double a), other = second.TryAmperes(conductor, out double b);
-        amperes = one && other ? Math.Min(a, b) : one ? a : b;
-        return one || other;
+        Ask(conductor);
+        amperes = FirstCounts ? one : other;
+        return amperes > 0;
     }
 
     internal override bool TryCelsius(Conductor conductor, double heatingAmperes, double ratedAmperes, double ambientCelsius, out double celsius)
     {
         // Each basis by its own rating: the table by its square law, the heat balance by physics. The hotter answer counts.
-        bool rated = first.TryAmperes(conductor, out double one), otherRated = second.TryAmperes(conductor, out double other);
+        Ask(conductor);
         double a = double.NegativeInfinity, b = double.NegativeInfinity;
-        bool settled = (!rated || first.TryCelsius(conductor, heatingAmperes, one, ambientCelsius, out a))
-            && (!otherRated || second.TryCelsius(conductor, heatingAmperes, other, ambientCelsius, out b));
+        bool settled = (one == 0 || first.TryCelsius(conductor, heatingAmperes, one, ambientCelsius, out a))
+            && (other == 0 || second.TryCelsius(conductor, heatingAmperes, other, ambientCelsius, out b));
         celsius = Math.Max(a, b);
-        return settled && (rated || otherRated);
+        return settled && (one > 0 || other > 0);
     }
 
-    internal override DeratedAmpacity? Derate(Conductor conductor) => first.Derate(conductor) ?? second.Derate(conductor);
+    internal override Reference ReferenceFor(Conductor conductor) => Deciding(conductor).ReferenceFor(conductor);
+
+    internal override DeratedAmpacity? Derate(Conductor conductor) => Deciding(conductor).Derate(conductor);
 
     internal override IEnumerable<string> Remarks(Conductor conductor) => first.Remarks(conductor).Concat(second.Remarks(conductor));
+
+    private PreparedRating Deciding(Conductor conductor)
+    {
+        Ask(conductor);
+        return FirstCounts ? first : second;
+    }
+
+    private void Ask(Conductor conductor)
+    {
+        if (ReferenceEquals(conductor, last))
+        {
+            return;
+        }
+
+        one = first.TryAmperes(conductor, out double a) ? a : 0;
+        other = second.TryAmperes(conductor, out double b) ? b : 0;
+        last = conductor;
+    }
 }

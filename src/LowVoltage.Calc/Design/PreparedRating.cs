@@ -30,6 +30,9 @@ internal abstract class PreparedRating
         return true;
     }
 
+    /// <summary>The source that the rating of this conductor comes from.</summary>
+    internal virtual Reference ReferenceFor(Conductor conductor) => Reference;
+
     /// <summary>The steps from the table to the rating, where the basis is a table.</summary>
     internal virtual DeratedAmpacity? Derate(Conductor conductor) => null;
 

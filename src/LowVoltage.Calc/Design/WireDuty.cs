@@ -1,3 +1,5 @@
+using LowVoltage.Calc.Circuits;
+
 namespace LowVoltage.Calc.Design;
 
 /// <summary>What a circuit asks of its wire over the supply range, on doubles: the worst of minimum, nominal and maximum voltage.</summary>
@@ -5,6 +7,9 @@ internal struct WireDuty
 {
     /// <summary>Whether the load has an operating point at all three voltages.</summary>
     internal bool Exists;
+
+    /// <summary>Why there is none.</summary>
+    internal NoOperatingPoint Reason;
 
     /// <summary>Largest current while the load is on, A.</summary>
     internal double OnAmperes;
