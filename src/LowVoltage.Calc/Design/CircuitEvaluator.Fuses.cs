@@ -202,12 +202,17 @@ internal sealed partial class CircuitEvaluator
             : DesignCheck.Never(CheckKind.FaultOpensFuse, practice.FaultSeconds, practice.FaultReference, new CheckNote(NoteKind.FarEndNeverOpens, null, farEnd)));
         if (opens && seconds <= practice.FaultSeconds)
         {
-            CheckShort(ref list, fuse, farEnd, atFuse, hot);
+            CheckShort(ref list, fuse, farEnd, atFuse);
         }
     }
 
-    private void CheckShort(ref CheckList list, FuseRating fuse, double least, double greatest, double initialCelsius)
+    private void CheckShort(ref CheckList list, FuseRating fuse, double least, double greatest)
     {
+        // The fault finds the wire as hot as it may be. Where the insulation has no short-circuit limit its continuous one stands in for it, which leaves
+        // no room above that: then the fault finds the wire as hot as the load makes it.
+        Conductors.InsulationMaterial insulation = requirements.Insulation;
+        bool standIn = insulation.ShortCircuitCelsius <= insulation.ContinuousCelsius;
+        double initialCelsius = standIn ? serviceCelsius ?? insulation.ContinuousCelsius : insulation.ContinuousCelsius;
         double joules = fuse.Curve!.GreatestLongestJouleIntegral(least, Math.Min(greatest, Accept.MostAmperes), out double worstAmperes);
         CheckNote note = new(NoteKind.ShortFrom, requirements.Insulation, worstAmperes);
         DesignCheck hottest = ShortOf(links[0], joules, initialCelsius, note);

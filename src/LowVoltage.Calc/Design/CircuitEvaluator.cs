@@ -25,6 +25,9 @@ internal sealed partial class CircuitEvaluator
     private readonly DropLimit dropLimit;
     private readonly DesignCheck[] scratch = CheckList.Scratch();
 
+    // The hottest conductor at the load's own current, °C; known once the wire has been checked and is rated.
+    private double? serviceCelsius;
+
     /// <summary>For a design: the first link is the candidate, feed and wire return together; a return of its own follows.</summary>
     internal CircuitEvaluator(CircuitRequirements requirements, DesignRules rules, in Installation at)
         : this(requirements, rules, at, requirements.Load)
@@ -73,7 +76,11 @@ internal sealed partial class CircuitEvaluator
     internal ReadOnlySpan<ChainLink> Links => links;
 
     /// <summary>Puts a candidate wire into the first link.</summary>
-    internal void Try(Conductor conductor) => links[0].Conductor = conductor;
+    internal void Try(Conductor conductor)
+    {
+        links[0].Conductor = conductor;
+        serviceCelsius = null;
+    }
 
     /// <summary>Runs all checks of the wire that stands in the links.</summary>
     /// <param name="askAll">Go on after a failure, and without a rating, as far as anything can be answered; else stop where the size is out.</param>
@@ -243,6 +250,7 @@ internal sealed partial class CircuitEvaluator
         HeatFinding finding = new() { HottestCelsius = Ambient };
         Heat(links, duty.HeatingAmperes, ref finding);
         Heat(shared, duty.HeatingAmperes + othersAmperes, ref finding);
+        serviceCelsius = finding.HottestCelsius;
         list.Add(finding.Tightest);
         list.Add(new DesignCheck(
             CheckKind.ConductorTemperature,

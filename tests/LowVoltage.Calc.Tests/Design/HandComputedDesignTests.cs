@@ -1,0 +1,336 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Heating;
+using LowVoltage.Calc.Protection;
+using static LowVoltage.Calc.Tests.Design.Ask;
+
+namespace LowVoltage.Calc.Tests.Design;
+
+/// <summary>Complete circuits worked out by plain arithmetic from the sources' numbers: every check value, the size and the fuse.</summary>
+/// <remarks>
+/// Sources: wire as named in each test; 33 CFR 183.425 Table 5 and notes; FAA AC 43.13-1B Tables 11-6 and 11-9; road-vehicle table (handbook, PVC 70 °C);
+/// IEC 60364-5-52 method C. Fuse loading 80 %: common practice, no published source.
+/// </remarks>
+public class HandComputedDesignTests
+{
+    // A 600 A (SAE J537) lead-acid block: (12.6 − 7.2)/600 = 9 mΩ at −18 °C; over 2.5 when new and warm, twice when aged and cold.
+    private static readonly double[] LeadVolts = [11.89, 12, 14.4];
+    private static readonly double[] LeadOhms = [0.018, 0.009, 0.0036];
+
+    [Fact]
+    public void SmallCraft_ConstantCurrent_TwelveGauge()
+    {
+        // 8 A over 3 m out and 3 m back, 11 mΩ supply lead. Table 5, 90 °C: 14 AWG 30 A, 12 AWG 40 A.
+        CircuitDesign design = CircuitDesigner.Design(
+            Circuit(Load.ConstantCurrent(A(8)), insulation: InsulationMaterial.CrossLinkedPolyethylene, upstreamMilliOhms: 11), DesignRules.SmallCraft);
+        double r = Plain.AwgPerKilometer(12), theta = Plain.Warm(30, 90, 8, 40);
+        double drop = 8 * ((6 * Plain.PerMeter(r, theta)) + 0.011);
+        Chosen(design, "12 AWG stranded copper", 10, "ISO 8820-3 type C", DesignVerdict.Pass);
+        design.Is(CheckKind.MechanicalMinimum, Plain.AwgArea(12), Plain.AwgArea(16));
+        design.Is(CheckKind.VoltageDrop, drop, 0.36);
+        design.Is(CheckKind.ContinuousCurrent, 8, 40);
+        design.Is(CheckKind.ConductorTemperature, theta, 90);
+        design.Is(CheckKind.FuseCarriesLoad, 10, 10, 1e-8);
+        design.Is(CheckKind.FuseProtectsWire, 10, 40, 1e-8);
+        design.Is(CheckKind.FuseVoltage, 32, 14.4);
+        design.Is(CheckKind.BreakingCapacity, 14.4 / (0.0036 + 0.011), 1000);
+        Fault(design, Plain.BladeLongest, 10, 11.89 / (0.018 + 0.011 + (6 * Plain.PerMeter(r, 90))), 14.4 / 0.0146, r, Plain.AwgArea(12), 90, 250);
+        design.Is(CheckKind.FuseDistance, 0.1, 7 * 0.0254);
+
+        // 14 AWG drops too much: that governs.
+        double small = Plain.AwgPerKilometer(14);
+        Near(8 * ((6 * Plain.PerMeter(small, Plain.Warm(30, 90, 8, 30))) + 0.011), design.Governing.Value, 1e-7);
+        Assert.Equal(CheckKind.VoltageDrop, design.Governing.Kind);
+        Assert.Equal("14 AWG stranded copper", design.Rejected[^2].Conductor.Name);
+        Assert.Equal(design.Governing, design.Rejected[^2].Check);
+
+        // 13 AWG is no row of the table: passed over, and said.
+        Assert.Equal(CheckOutcome.Open, design.Rejected[^1].Check.Outcome);
+        Assert.Contains("does not cover 13 AWG", design.Rejected[^1].Check.Note, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void SmallCraft_MotorInAnEngineSpace_TheStartDecidesTheFuseAndTheFuseTheWire()
+    {
+        // 6 A, 20 A for 0.5 s at start. Note 1 at 90 °C: 0.82; note 2 for five conductors: 0.60. 14 AWG: 30·0.492 = 14.76 A, 12 AWG: 19.68 A.
+        CircuitDesign design = CircuitDesigner.Design(
+            Circuit(
+                Load.Motor(A(6), A(20), A(20), Duration.FromSeconds(0.5)),
+                feed: 1,
+                ambient: 45,
+                conductors: 5,
+                insulation: InsulationMaterial.CrossLinkedPolyethylene,
+                engineSpace: true),
+            DesignRules.SmallCraft);
+        double r = Plain.AwgPerKilometer(12), rated = 40 * 0.82 * 0.60, theta = Plain.Warm(45, 90, 6, rated);
+        Chosen(design, "12 AWG stranded copper", 15, "ISO 8820-3 type C", DesignVerdict.Pass);
+        design.Is(CheckKind.VoltageDrop, 6 * ((2 * Plain.PerMeter(r, theta)) + 0.020), 0.36);
+        design.Is(CheckKind.ContinuousCurrent, 6, rated);
+        design.Is(CheckKind.ConductorTemperature, theta, 90);
+        design.Is(CheckKind.FuseCarriesLoad, 15, 7.5, 1e-8);
+        design.Is(CheckKind.FuseProtectsWire, 15, rated, 1e-8);
+
+        // 20 A is 133 % of 15 A: below 135 % the least time of the first gate, 0.75 s, holds already.
+        design.Is(CheckKind.InrushHeld, 0.5, 0.75);
+        Fault(design, Plain.BladeLongest, 15, 11.89 / (0.038 + (2 * Plain.PerMeter(r, 90))), 14.4 / 0.0236, r, Plain.AwgArea(12), 90, 250);
+
+        // A 10 A fuse may open after 0.15 s at 200 %; 15 A is above the 14.76 A of 14 AWG. What stopped the smallest fuse is named: the start of a 7.5 A fuse.
+        Assert.Equal(CheckKind.InrushHeld, design.Governing.Kind);
+        Near(Plain.Time(Plain.BladeLeast, 7.5, 20), design.Governing.Limit, 1e-7);
+        Assert.Contains("motor draws up to 20 A", design.Governing.Note, StringComparison.Ordinal);
+        Near(rated, design.Ampacity!.Current.Amperes, 1e-12);
+        Assert.Contains("applied as a practice", Assert.Single(design.Ampacity.Remarks), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void LightAircraft_LampThroughTheAirframe_SmallestSize()
+    {
+        // 70 W at 28 V; size 22: 16.20 Ω/1000 ft, 755 circular mils, 5 A at 150 °C. Airframe 2 mΩ.
+        Source source = Source.BehindResistance(V(24), V(28), V(29), MilliOhm(10), MilliOhm(20));
+        CircuitDesign design = CircuitDesigner.Design(
+            Circuit(
+                Load.Lamp(W(70), V(28)),
+                source,
+                feed: 5,
+                back: ReturnPath.Chassis(MilliOhm(2)),
+                ambient: 20,
+                insulation: InsulationMaterial.Etfe),
+            DesignRules.LightAircraft);
+        double r = 16.20 / 0.3048, area = 755 * Math.PI / 4 * 0.0254 * 0.0254;
+        double[] volts = [24, 28, 29], inner = [0.020, 0.015, 0.010];
+        double lamp(double u) => 2.5 * Math.Pow(u / 28, 0.55);
+        double chain(double i) => 5 * Plain.PerMeter(r, Plain.Warm(20, 150, i, 5));
+        var points = volts.Zip(inner, (v, ri) => (Point: Plain.Settle(v, ri + 0.022, chain, lamp), Inner: ri)).ToArray();
+        double most = points.Max(p => p.Point.Amperes), theta = Plain.Warm(20, 150, most, 5);
+        Chosen(design, "22 aircraft tinned copper", 4, "ISO 8820-3 type C", DesignVerdict.Pass);
+        design.Is(CheckKind.MechanicalMinimum, area, area, 1e-9);
+        design.Is(CheckKind.VoltageDrop, points.Max(p => p.Point.Amperes * (p.Point.Ohms - p.Inner)), 1);
+        design.Is(CheckKind.ContinuousCurrent, most, 5);
+        design.Is(CheckKind.ConductorTemperature, theta, 150);
+        design.Is(CheckKind.FuseCarriesLoad, 4, most / 0.8, 1e-7);
+        design.Is(CheckKind.FuseProtectsWire, 4, 5, 1e-8);
+        design.Is(CheckKind.FuseVoltage, 32, 29);
+        design.Is(CheckKind.BreakingCapacity, 29 / 0.030, 1000);
+
+        // Cold filament: 28 V/2.5 A/14 = 0.8 Ω; behind source, lead, airframe and the cold wire. Decay 0.05 s/3, half of it counts.
+        double cold = 29 / (0.010 + 0.022 + (5 * Plain.PerMeter(r, 20)) + 0.8);
+        design.Is(CheckKind.InrushHeld, 0.5 * 0.05 / 3, Plain.Time(Plain.BladeLeast, 4, cold));
+
+        // No short-circuit limit is published for ETFE: the fault finds the wire as the load leaves it, and must not pass 150 °C.
+        double least = 24 / (0.020 + 0.022 + (5 * Plain.PerMeter(r, 150)));
+        Fault(design, Plain.BladeLongest, 4, least, 29 / 0.030, r, area, theta, 150);
+        Near(5, design.Ampacity!.Current.Amperes, 1e-12);
+    }
+
+    [Fact]
+    public void Bench_ConverterOnTwentyFourVolts_DrawsMostAtTheLowestVoltage()
+    {
+        // Two blocks: 23.78, 24, 28.8 V. 100 W out at 90 %, works from 18 V, 2 m out and back, class 5.
+        CircuitDesign design = CircuitDesigner.Design(
+            Circuit(Load.ConstantPower(W(100), 0.9, V(18)), LeadAcid(2), feed: 2, conductors: 1, upstreamMilliOhms: 25), DesignRules.Bench);
+        Conductor wire = design.Wire!;
+        Chosen(design, "0.75 mm² class 5 copper", 7.5, "ISO 8820-3 type C", DesignVerdict.Pass);
+
+        // The rating by the heat room's own entrance, less 3 %; the rest by arithmetic. IEC 60228 class 5, 0.75 mm²: 26.0 Ω/km.
+        Surroundings air = new() { Ambient = C(30), Emissivity = 0.9 };
+        double rated = 0.97 * HeatBalance.CurrentFor(Wire.Create(wire, InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.30)), air, C(70)).Amperes;
+        double chain(double i) => 4 * Plain.PerMeter(26.0, Plain.Warm(30, 70, i, rated));
+        double watts = 100 / 0.9;
+        var low = Plain.Settle(23.78, 0.036 + 0.025, chain, u => watts / u);
+        Near(watts, low.Amperes * low.Volts, 1e-12);
+        design.Is(CheckKind.VoltageDrop, low.Amperes * (low.Ohms - 0.036), 0.72);
+        design.Is(CheckKind.LoadVoltage, low.Volts, 18);
+        design.Is(CheckKind.ContinuousCurrent, low.Amperes, rated);
+        design.Is(CheckKind.FuseCarriesLoad, 7.5, low.Amperes / 0.8, 1e-7);
+        design.Is(CheckKind.FuseProtectsWire, 7.5, rated, 1e-7);
+        design.Is(CheckKind.FuseVoltage, 32, 28.8);
+        design.Is(CheckKind.BreakingCapacity, 28.8 / (0.0072 + 0.025), 1000);
+        Fault(design, Plain.BladeLongest, 7.5, 23.78 / (0.036 + 0.025 + (4 * Plain.PerMeter(26.0, 70))), 28.8 / 0.0322, 26.0, 0.75, 70, 160);
+
+        // The conductor temperature by physics: the balance at the current raised by the margin.
+        double theta = HeatBalance.TemperatureAt(Wire.Create(wire, InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.30)), air, A(low.Amperes / 0.97)).DegreesCelsius;
+        design.Is(CheckKind.ConductorTemperature, theta, 70);
+    }
+
+    [Fact]
+    public void RoadVehicle_DutyCycleThroughTheBody_RootMeanSquareHeatsAndPeakDrops()
+    {
+        // 10 A for a quarter of the time, 4 m, body 3 mΩ, class A (85 °C): no table, so the heat balance alone.
+        InsulationMaterial insulation = InsulationMaterial.RoadVehicle(RoadVehicleTemperatureClass.A);
+        CircuitDesign design = CircuitDesigner.Design(
+            Circuit(
+                Load.ConstantCurrent(A(10)).WithDutyCycle(DutyCycle.FromFraction(0.25)),
+                feed: 4,
+                back: ReturnPath.Chassis(MilliOhm(3)),
+                ambient: 60,
+                conductors: 1,
+                insulation: insulation,
+                upstreamMilliOhms: 16,
+                joints: [Joint.Create("switch", MilliOhm(4)), Joint.Create("fuse and holder", MilliOhm(3))]),
+            DesignRules.RoadVehicle);
+        Chosen(design, "10 mm² road-vehicle copper", 15, "ISO 8820-3 type C", DesignVerdict.Pass);
+
+        // ISO 6722, 10 mm²: 1.82 mΩ/m, wall 0.60 mm (both from memory). Emissivity of an unknown compound 0.85.
+        Surroundings air = new() { Ambient = C(60), Emissivity = 0.85 };
+        double rated = 0.97 * HeatBalance.CurrentFor(Wire.Create(RoadVehicle(10), insulation, Length.FromMillimeters(0.60)), air, C(85)).Amperes;
+        double theta = Plain.Warm(60, 85, 5, rated);
+        design.Is(CheckKind.VoltageDrop, 10 * ((4 * Plain.PerMeter(1.82, theta)) + 0.003 + 0.007 + 0.016), 0.36);
+        design.Is(CheckKind.ContinuousCurrent, 5, rated);
+        design.Is(CheckKind.FuseCarriesLoad, 15, 12.5, 1e-8);
+        Fault(design, Plain.BladeLongest, 15, 11.89 / (0.018 + 0.026 + (4 * Plain.PerMeter(1.82, 85))), 14.4 / 0.0196, 1.82, 10, 85, 135);
+    }
+
+    [Fact]
+    public void RoadVehicleTable_ResistanceOverASharedReturn_OthersDropAndHeatIt()
+    {
+        // A 1.6 Ω heater, 2 m feed; back over 1 m of 16 mm² that carries 40 A of others. Table at 50 °C: √(20/40); 2 loaded conductors: no grouping.
+        double warm = Math.Sqrt(20 / 40.0);
+        CircuitDesign design = CircuitDesigner.Design(
+            Circuit(
+                Load.Resistance(ElectricResistance.FromOhms(1.6)),
+                feed: 2,
+                back: ReturnPath.Shared([Segment.Create(RoadVehicle(16), M(1))], A(40)),
+                ambient: 50),
+            TableRules());
+
+        // A 15 A fuse: 1 mm² carries 19·0.7071 = 13.4 A, 1.5 mm² 17.0 A.
+        Chosen(design, "1.5 mm² road-vehicle copper", 15, "ISO 8820-3 type C", DesignVerdict.Pass);
+        double rated = 24 * warm, ratedShared = 98 * warm;
+        double sharedOhms = Plain.PerMeter(1.16, 70);
+        double chain(double i) => 2 * Plain.PerMeter(12.7, Plain.Warm(50, 70, i, rated));
+        var points = LeadVolts.Zip(LeadOhms, (v, ri) => (Point: Plain.Settle(v - (40 * sharedOhms), ri + 0.020 + sharedOhms, chain, u => u / 1.6), Inner: ri)).ToArray();
+        double most = points.Max(p => p.Point.Amperes);
+        design.Is(CheckKind.VoltageDrop, points.Max(p => (p.Point.Amperes * (p.Point.Ohms - p.Inner)) + (40 * sharedOhms)), 0.36 * 2);
+        Assert.True(40 + most > 0.5 * ratedShared);
+
+        // The shared wire carries 40 A more: it is the tightest, and the hottest.
+        design.Is(CheckKind.ContinuousCurrent, 40 + most, ratedShared);
+        design.Is(CheckKind.ConductorTemperature, Plain.Warm(50, 70, 40 + most, ratedShared), 70);
+        design.Is(CheckKind.FuseCarriesLoad, 15, most / 0.8, 1e-7);
+
+        // The fuse may be as large as the feed allows, and as what the others leave of the return: 69.3 − 40 = 29.3 A.
+        design.Is(CheckKind.FuseProtectsWire, 15, Math.Min(rated, ratedShared - 40), 1e-8);
+
+        Assert.Equal(CheckKind.FuseProtectsWire, design.Governing.Kind);
+        Near(19 * warm, design.Governing.Limit, 1e-8);
+
+        // In a fault the others' current still takes its part of the voltage.
+        double least = (11.89 - (40 * sharedOhms)) / (0.018 + 0.020 + sharedOhms + (2 * Plain.PerMeter(12.7, 70)));
+        Fault(design, Plain.BladeLongest, 15, least, 14.4 / 0.0236, 12.7, 1.5, 70, 160);
+    }
+
+    [Fact]
+    public void RoadVehicleTable_FeedAndReturnOfSeveralSizes_EachStretchByItsOwnRating()
+    {
+        // Existing wiring: 2 m of 4 mm² and 1 m of two 1.5 mm² side by side out; 2.5 mm² and a 1 mm² pigtail back. 7 A.
+        CircuitPath path = CircuitPath.Create(
+            [Segment.Create(RoadVehicle(4), M(2)), Segment.Create(RoadVehicle(1.5), M(1), 2)],
+            ReturnPath.Wire(Segment.Create(RoadVehicle(2.5), M(3)), Segment.Create(RoadVehicle(1), M(0.3))))
+            .WithFeedJoints(Joint.Create("connector", MilliOhm(2))).WithReturnJoints(Joint.Create("ring", MilliOhm(1)));
+        CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(7)), conductors: 4, drop: DropLimit.Percent(3)), path, Blade(10), TableRules());
+
+        // Four loaded conductors are two circuits: 0.80. Table: 42, 24, 32, 19 A.
+        double r4 = 42 * 0.8, r15 = 24 * 0.8, r25 = 32 * 0.8, r1 = 19 * 0.8;
+        double ohms = (2 * Plain.PerMeter(4.71, Plain.Warm(30, 70, 7, r4)))
+            + (0.5 * Plain.PerMeter(12.7, Plain.Warm(30, 70, 3.5, r15)))
+            + (3 * Plain.PerMeter(7.60, Plain.Warm(30, 70, 7, r25)))
+            + (0.3 * Plain.PerMeter(18.5, Plain.Warm(30, 70, 7, r1)));
+        Assert.Equal(DesignVerdict.Fail, design.Verdict);
+        design.Is(CheckKind.MechanicalMinimum, 1, 0.5);
+        design.Is(CheckKind.VoltageDrop, 7 * (ohms + 0.003 + 0.020), 0.36);
+        Assert.Equal(CheckKind.VoltageDrop, design.Governing.Kind);
+        design.Is(CheckKind.ContinuousCurrent, 7, r1);
+        design.Is(CheckKind.ConductorTemperature, Plain.Warm(30, 70, 7, r1), 70);
+        design.Is(CheckKind.FuseProtectsWire, 10, r1, 1e-8);
+        double hot = (2 * Plain.PerMeter(4.71, 70)) + (0.5 * Plain.PerMeter(12.7, 70)) + (3 * Plain.PerMeter(7.60, 70)) + (0.3 * Plain.PerMeter(18.5, 70));
+        Fault(design, Plain.BladeLongest, 10, 11.89 / (0.018 + 0.023 + hot), 14.4 / 0.0236, 18.5, 1, 70, 160);
+        Assert.Contains("Feed 3 m one way; return 3.3 m of given wire.", design.Assumptions);
+        Assert.Contains("Joints 3 mΩ in all.", design.Assumptions);
+    }
+
+    [Fact]
+    public void BuildingTable_LithiumPackThatDisconnects_CountsOnTheFuseAlone()
+    {
+        // Four cells, 100 Ah: 10, 12.8, 14.6 V; 1.6 mΩ nominal, half and twice for least and greatest; disconnects above 60 A. 240 W from 10 V up.
+        // Method C, two loaded, 70 °C: 10 mm² 63 A (IEC 60364-5-52); 40 °C: 0.87; two circuits: 0.80.
+        DesignRules rules = new(DesignRules.Bench) { Ampacity = AmpacityBasis.BuildingTable, DropLimit = DropLimit.Percent(5) };
+        Source source = Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100), A(60));
+        CircuitDesign design = CircuitDesigner.Design(
+            Circuit(Load.ConstantPower(W(240)), source, feed: 2, ambient: 40, conductors: 4, upstreamMilliOhms: null), rules);
+        double rated = 63 * 0.87 * 0.80;
+        Chosen(design, "10 mm² class 5 copper", 35, "ISO 8820-3 type C", DesignVerdict.OpenPoints);
+        double chain(double i) => 4 * Plain.PerMeter(1.91, Plain.Warm(40, 70, i, rated));
+        var low = Plain.Settle(10, 0.0032, chain, u => 240 / u);
+        design.Is(CheckKind.VoltageDrop, low.Amperes * (low.Ohms - 0.0032), 0.64);
+        design.Is(CheckKind.ContinuousCurrent, low.Amperes, rated);
+        design.Is(CheckKind.ConductorTemperature, Plain.Warm(40, 70, low.Amperes, rated), 70);
+        design.Is(CheckKind.FuseCarriesLoad, 35, low.Amperes / 0.8, 1e-7);
+        design.Is(CheckKind.FuseProtectsWire, 35, rated, 1e-8);
+
+        // 14.6 V over 0.8 mΩ is 18 250 A at the terminals: open until the supply lead is known.
+        DesignCheck breaking = design.Of(CheckKind.BreakingCapacity);
+        Assert.Equal(CheckOutcome.Open, breaking.Outcome);
+        Near(14.6 / 0.0008, breaking.Value, 1e-10);
+        Fault(design, Plain.BladeLongest, 35, 10 / (0.0032 + (4 * Plain.PerMeter(1.91, 70))), 14.6 / 0.0008, 1.91, 10, 70, 160);
+        Near(rated, design.Ampacity!.Current.Amperes, 1e-12);
+    }
+
+    [Fact]
+    public void Bench_SupplyHeldBelowTheWire_NothingHasToOpen()
+    {
+        // 12 V, 5 A limit, 4 A load, 0.5 m: 0.5 mm² carries 5 A in free air for ever.
+        CircuitDesign design = CircuitDesigner.Design(
+            Circuit(Load.ConstantCurrent(A(4)), Source.CurrentLimited(V(12), A(5)), feed: 0.5, conductors: 1, upstreamMilliOhms: 0), DesignRules.Bench);
+        Chosen(design, "0.5 mm² class 5 copper", 5, "ISO 8820-3 type C", DesignVerdict.Pass);
+        design.Is(CheckKind.BreakingCapacity, 5, 1000);
+        design.Is(CheckKind.FaultOpensFuse, 0, 5);
+        Assert.Contains("carries for ever", design.Of(CheckKind.FaultOpensFuse).Note, StringComparison.Ordinal);
+        Assert.Null(design.Check(CheckKind.ShortCircuitTemperature));
+        double rated = design.Of(CheckKind.ContinuousCurrent).Limit;
+        design.Is(CheckKind.VoltageDrop, 4 * Plain.PerMeter(39.0, Plain.Warm(30, 70, 4, rated)), 0.36);
+    }
+
+    [Fact]
+    public void RoadVehicle_FortyEightVoltMotor_HighCurrentBladeOfFiftyEightVolts()
+    {
+        // Four blocks: 47.56, 48, 57.6 V. 36 A running, 70 A for 1 s; one loaded conductor, 25 mm² at the road-vehicle table (129 A) and free-air physics.
+        CircuitDesign design = CircuitDesigner.Design(
+            Circuit(
+                Load.Motor(A(36), A(70), A(90), Duration.FromSeconds(1)),
+                LeadAcid(4),
+                feed: 5,
+                conductors: 1,
+                upstreamMilliOhms: 60),
+            TableRules());
+        Chosen(design, "10 mm² road-vehicle copper", 50, "ISO 8820-3 type E, 58 V", DesignVerdict.Pass);
+        double theta = Plain.Warm(30, 70, 36, 73);
+        design.Is(CheckKind.VoltageDrop, 36 * ((10 * Plain.PerMeter(1.82, theta)) + 0.060), 0.06 * 48);
+        design.Is(CheckKind.ContinuousCurrent, 36, 73);
+        design.Is(CheckKind.FuseVoltage, 58, 57.6);
+        design.Is(CheckKind.FuseProtectsWire, 50, 73, 1e-8);
+
+        // 140 % of 50 A: between 60 s at 135 % and 2 s at 200 %, form E.
+        double held = Math.Exp(Math.Log(60) + (Math.Log(1.4 / 1.35) / Math.Log(2 / 1.35) * Math.Log(2.0 / 60)));
+        design.Is(CheckKind.InrushHeld, 1, held);
+        Fault(design, Plain.HighCurrentLongest, 50, 47.56 / (0.072 + 0.060 + (10 * Plain.PerMeter(1.82, 70))), 57.6 / (0.0144 + 0.060), 1.82, 10, 70, 160);
+    }
+
+    private static DesignRules TableRules() => new(DesignRules.RoadVehicle) { Ampacity = AmpacityBasis.RoadVehicleTable, DropLimit = DropLimit.Percent(6) };
+
+    private static void Chosen(CircuitDesign design, string wire, double fuse, string series, DesignVerdict verdict)
+    {
+        Assert.True(verdict == design.Verdict, design + ": " + string.Join("; ", design.Checks));
+        Assert.Equal(wire, design.Wire!.Name);
+        Assert.Equal(fuse, design.Fuse!.Current.Amperes);
+        Assert.Equal(series, design.Fuse.Series.Name);
+    }
+
+    /// <summary>The fuse's longest time at the least current, and the adiabatic temperature after the greatest I²t from there to the greatest current.</summary>
+    private static void Fault(
+        CircuitDesign design, (double Multiple, double Seconds)[] gates, double fuse, double least, double greatest, double ohmsPerKilometer, double area, double hot, double limit)
+    {
+        design.Is(CheckKind.FaultOpensFuse, Plain.Time(gates, fuse, least), 5);
+        design.Is(CheckKind.ShortCircuitTemperature, Plain.Adiabatic(ohmsPerKilometer, area, Plain.MostJoule(gates, fuse, least, greatest), hot), limit);
+    }
+}

@@ -1,0 +1,91 @@
+namespace LowVoltage.Calc.Tests.Design;
+
+/// <summary>The designer's arithmetic written out again on plain numbers, apart from the library: constants of the sources named at each.</summary>
+internal static class Plain
+{
+    // IEC 60028: annealed copper.
+    public const double Rho = 1.0 / 58;
+    public const double Alpha = 0.00393;
+
+    // IEC 60949, from memory: β and heat capacity of copper.
+    public const double Beta = 234.5;
+    public const double HeatCapacity = 3.45e6;
+
+    // ISO 8820-3 types C and F: per cent of the rating and longest time in s; from memory but for 135 %.
+    public static readonly (double Multiple, double Seconds)[] BladeLongest = [(1.35, 1800), (1.6, 50), (2, 5), (3.5, 0.5), (6, 0.1)];
+
+    // The same, least time in s.
+    public static readonly (double Multiple, double Seconds)[] BladeLeast = [(1.35, 0.75), (1.6, 0.25), (2, 0.15), (3.5, 0.04), (6, 0.02)];
+
+    // DIN 72581-3 form E.
+    public static readonly (double Multiple, double Seconds)[] HighCurrentLongest = [(1.35, 1800), (2, 60), (3.5, 7), (6, 1)];
+
+    /// <summary>Ω/m at a temperature, from Ω/km at 20 °C.</summary>
+    public static double PerMeter(double ohmsPerKilometer, double celsius) => ohmsPerKilometer / 1000 * (1 + (Alpha * (celsius - 20)));
+
+    /// <summary>Ω/km at 20 °C of stranded AWG copper: ASTM B258 diameter, 2 % lay (ASTM B8).</summary>
+    public static double AwgPerKilometer(int number) => 1000 * Rho * 1.02 / AwgArea(number);
+
+    public static double AwgArea(int number) => Math.PI / 4 * Math.Pow(0.127 * Math.Pow(92, (36 - number) / 39.0), 2);
+
+    /// <summary>The square law of a rating.</summary>
+    public static double Warm(double ambient, double limit, double amperes, double rated) => ambient + ((limit - ambient) * amperes * amperes / (rated * rated));
+
+    /// <summary>Where volts behind fixed ohms and a chain of self-heated ohms meet a load: by repetition from no current, which finds the stable point.</summary>
+    /// <returns>Current, volts at the load, ohms of fixed and chain together.</returns>
+    public static (double Amperes, double Volts, double Ohms) Settle(double volts, double fixedOhms, Func<double, double> chainOhms, Func<double, double> load)
+    {
+        double i = load(volts);
+        for (int k = 0; k < 5000; k++)
+        {
+            // Half steps: a strong load swings about its point otherwise.
+            i = 0.5 * (i + load(volts - (i * (fixedOhms + chainOhms(i)))));
+        }
+
+        double ohms = fixedOhms + chainOhms(i);
+        return (i, volts - (i * ohms), ohms);
+    }
+
+    /// <summary>Straight in log-log between the points, constant I²t beyond the last.</summary>
+    public static double Time((double Multiple, double Seconds)[] gates, double rating, double amperes)
+    {
+        double x = amperes / rating;
+        int last = gates.Length - 1;
+        if (x >= gates[last].Multiple)
+        {
+            return gates[last].Seconds * gates[last].Multiple * gates[last].Multiple / (x * x);
+        }
+
+        int k = Array.FindLastIndex(gates, g => g.Multiple <= x);
+        (double m, double s) = gates[k];
+        (double n, double t) = gates[k + 1];
+        return Math.Exp(Math.Log(s) + (Math.Log(x / m) / Math.Log(n / m) * Math.Log(t / s)));
+    }
+
+    /// <summary>The greatest I²t between two currents, looked for at many currents and at the points themselves.</summary>
+    public static double MostJoule((double Multiple, double Seconds)[] gates, double rating, double least, double greatest)
+    {
+        double most = 0;
+        for (int k = 0; k <= 4000; k++)
+        {
+            double i = least * Math.Pow(greatest / least, k / 4000.0);
+            most = Math.Max(most, i * i * Time(gates, rating, i));
+        }
+
+        foreach ((double multiple, _) in gates)
+        {
+            double i = multiple * rating;
+            most = i >= least && i <= greatest ? Math.Max(most, i * i * Time(gates, rating, i)) : most;
+        }
+
+        return most;
+    }
+
+    /// <summary>IEC 60949: θf of copper after I²t.</summary>
+    public static double Adiabatic(double ohmsPerKilometer, double nominalArea, double joule, double initial)
+    {
+        double area = Math.Min(Rho / (ohmsPerKilometer / 1000), nominalArea);
+        double k2 = HeatCapacity * (Beta + 20) * 1e-6 * 1e-6 / (Rho * 1e-6);
+        return ((initial + Beta) * Math.Exp(joule / (k2 * area * area))) - Beta;
+    }
+}
