@@ -214,7 +214,9 @@ internal sealed partial class CircuitEvaluator
         bool standIn = insulation.ShortCircuitCelsius <= insulation.ContinuousCelsius;
         double initialCelsius = standIn ? serviceCelsius ?? insulation.ContinuousCelsius : insulation.ContinuousCelsius;
         double joules = fuse.Curve!.GreatestLongestJouleIntegral(least, Math.Min(greatest, Accept.MostAmperes), out double worstAmperes);
-        CheckNote note = new(NoteKind.ShortFrom, requirements.Insulation, worstAmperes);
+        CheckNote note = standIn
+            ? $"from {Accept.Text(initialCelsius)} °C, worst at {Accept.Text(worstAmperes)} A"
+            : new CheckNote(NoteKind.ShortFrom, insulation, worstAmperes);
         DesignCheck hottest = ShortOf(links[0], joules, initialCelsius, note);
         foreach (ChainLink[] chain in chains)
         {
