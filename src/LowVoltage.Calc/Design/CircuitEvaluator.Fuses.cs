@@ -93,7 +93,7 @@ internal sealed partial class CircuitEvaluator
         }
         else
         {
-            list.Add(DesignCheck.Open(CheckKind.FuseVoltage, fuse.Series.Volts ?? 0, VoltageReference, $"no d.c. voltage rating is published for the {fuse}"));
+            list.Add(DesignCheck.Open(CheckKind.FuseVoltage, fuse.Series.Volts ?? 0, VoltageReference, new CheckNote(NoteKind.NoVoltageRating, fuse)));
         }
     }
 
@@ -106,7 +106,7 @@ internal sealed partial class CircuitEvaluator
         }
         else if (fuse.BreakingAmperes is not double capacity || fuse.BreakingCapacityBasis != RatingBasis.DirectCurrent)
         {
-            list.Add(DesignCheck.Open(CheckKind.BreakingCapacity, prospective, reference, $"no d.c. breaking capacity is published for the {fuse}"));
+            list.Add(DesignCheck.Open(CheckKind.BreakingCapacity, prospective, reference, new CheckNote(NoteKind.NoBreakingCapacity, fuse)));
         }
         else if (prospective > capacity && requirements.UpstreamOhms is null)
         {
@@ -114,8 +114,7 @@ internal sealed partial class CircuitEvaluator
                 CheckKind.BreakingCapacity,
                 prospective,
                 reference,
-                $"up to {Accept.Text(prospective)} A at the source's terminals, the fuse breaks {Accept.Text(capacity)} A: state the resistance of the supply lead to the fuse, "
-                + "or protect the lead by a main fuse at the source that breaks that current"));
+                new CheckNote(NoteKind.BreaksLess, null, capacity)));
         }
         else
         {
@@ -164,8 +163,8 @@ internal sealed partial class CircuitEvaluator
         double held = Math.Min(peak, source.HeldAmperes);
         double seconds = held < peak ? surge.Seconds * peak / held : surge.AmpereSquaredSeconds / (surge.PeakAmperes * surge.PeakAmperes);
         return fuse.TryLeastSeconds(held, out double least)
-            ? new DesignCheck(CheckKind.InrushHeld, seconds, least, StartReference, $"{surge.Load} draws up to {Accept.Text(held)} A at switching on")
-            : DesignCheck.Open(CheckKind.InrushHeld, seconds, StartReference, $"no least operating time is published for the {fuse} at the {Accept.Text(held)} A of the {surge.Load}");
+            ? new DesignCheck(CheckKind.InrushHeld, seconds, least, StartReference, new CheckNote(NoteKind.Surge, surge.Load, held))
+            : DesignCheck.Open(CheckKind.InrushHeld, seconds, StartReference, new CheckNote(NoteKind.NoLeastTime, new FuseAndLoad(fuse, surge.Load), held));
     }
 
     // A failure before an open point before a pass; of two alike the one with less margin.
@@ -186,22 +185,21 @@ internal sealed partial class CircuitEvaluator
         {
             // The supply cannot push more than the wire carries for ever: nothing has to open.
             list.Add(new DesignCheck(
-                CheckKind.FaultOpensFuse, 0, practice.FaultSeconds, practice.FaultReference, $"the supply gives at most {Accept.Text(atFuse)} A, which the wire carries for ever"));
+                CheckKind.FaultOpensFuse, 0, practice.FaultSeconds, practice.FaultReference, new CheckNote(NoteKind.SupplyIsWeak, null, atFuse)));
             return;
         }
 
         if (fuse.Curve is null)
         {
-            list.Add(DesignCheck.Open(CheckKind.FaultOpensFuse, 0, practice.FaultReference, $"no operating times are published for the {fuse}"));
-            list.Add(DesignCheck.Open(CheckKind.ShortCircuitTemperature, 0, AdiabaticReference, $"no operating times are published for the {fuse}"));
+            list.Add(DesignCheck.Open(CheckKind.FaultOpensFuse, 0, practice.FaultReference, new CheckNote(NoteKind.NoTimes, fuse)));
+            list.Add(DesignCheck.Open(CheckKind.ShortCircuitTemperature, 0, AdiabaticReference, new CheckNote(NoteKind.NoTimes, fuse)));
             return;
         }
 
         bool opens = fuse.TryLongestSeconds(farEnd, out double seconds);
-        string note = $"least prospective current at the far end {Accept.Text(farEnd)} A";
         list.Add(opens
-            ? new DesignCheck(CheckKind.FaultOpensFuse, seconds, practice.FaultSeconds, practice.FaultReference, note)
-            : DesignCheck.Never(CheckKind.FaultOpensFuse, practice.FaultSeconds, practice.FaultReference, note + ": the fuse need not open"));
+            ? new DesignCheck(CheckKind.FaultOpensFuse, seconds, practice.FaultSeconds, practice.FaultReference, new CheckNote(NoteKind.FarEnd, null, farEnd))
+            : DesignCheck.Never(CheckKind.FaultOpensFuse, practice.FaultSeconds, practice.FaultReference, new CheckNote(NoteKind.FarEndNeverOpens, null, farEnd)));
         if (opens && seconds <= practice.FaultSeconds)
         {
             CheckShort(ref list, fuse, farEnd, atFuse);
@@ -216,7 +214,9 @@ internal sealed partial class CircuitEvaluator
         bool standIn = insulation.ShortCircuitCelsius <= insulation.ContinuousCelsius;
         double initialCelsius = standIn ? serviceCelsius ?? insulation.ContinuousCelsius : insulation.ContinuousCelsius;
         double joules = fuse.Curve!.GreatestLongestJouleIntegral(least, Math.Min(greatest, Accept.MostAmperes), out double worstAmperes);
-        string note = $"from {Accept.Text(initialCelsius)} °C, worst at {Accept.Text(worstAmperes)} A";
+        CheckNote note = standIn
+            ? $"from {Accept.Text(initialCelsius)} °C, worst at {Accept.Text(worstAmperes)} A"
+            : new CheckNote(NoteKind.ShortFrom, insulation, worstAmperes);
         DesignCheck hottest = ShortOf(links[0], joules, initialCelsius, note);
         foreach (ChainLink[] chain in chains)
         {
@@ -230,7 +230,7 @@ internal sealed partial class CircuitEvaluator
         list.Add(hottest);
     }
 
-    private DesignCheck ShortOf(in ChainLink link, double joules, double initialCelsius, string note)
+    private DesignCheck ShortOf(in ChainLink link, double joules, double initialCelsius, in CheckNote note)
     {
         Conductors.ConductorMaterial metal = link.Conductor.Material;
         double final = AdiabaticKernel.FinalCelsius(
@@ -253,6 +253,6 @@ internal sealed partial class CircuitEvaluator
         double most = requirements.SheathedToFuse ? rule.SheathedMeters : rule.OpenMeters;
         list.Add(requirements.FuseDistanceMeters is { } meters
             ? new DesignCheck(CheckKind.FuseDistance, meters, most, rule.Reference, requirements.SheathedToFuse ? "sheathed" : "not sheathed")
-            : DesignCheck.Open(CheckKind.FuseDistance, 0, rule.Reference, $"state how much conductor lies between the source and the fuse; at most {Accept.Text(most)} m is allowed"));
+            : DesignCheck.Open(CheckKind.FuseDistance, 0, rule.Reference, new CheckNote(NoteKind.StateDistance, null, most)));
     }
 }

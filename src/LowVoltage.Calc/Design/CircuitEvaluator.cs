@@ -234,7 +234,7 @@ internal sealed partial class CircuitEvaluator
         else
         {
             list.Add(DesignCheck.Open(
-                CheckKind.VoltageDrop, duty.DropVolts, dropLimit.Reference, $"the allowance does not cover a nominal {Quantities.Accept.Text(source.NominalVolts)} V; state one"));
+                CheckKind.VoltageDrop, duty.DropVolts, dropLimit.Reference, new CheckNote(NoteKind.DropNotCovered, null, source.NominalVolts)));
         }
 
         if (load.MinimumVolts is { } least)

@@ -6,26 +6,35 @@ namespace LowVoltage.Calc.Design;
 /// <remarks>Values and limits are plain numbers because each kind has its own unit; <see cref="Unit"/> names it.</remarks>
 public readonly struct DesignCheck : IEquatable<DesignCheck>
 {
-    internal DesignCheck(CheckKind kind, double value, double limit, Reference reference, string note = "")
+    // Bytes and parts instead of enumerations and text: a design holds a dozen of these.
+    private readonly byte kind;
+    private readonly byte outcome;
+    private readonly NoteKind noteKind;
+    private readonly double noteNumber;
+    private readonly object? noteSubject;
+
+    internal DesignCheck(CheckKind kind, double value, double limit, Reference reference, in CheckNote note = default)
         : this(kind, value, limit, Passes(kind, value, limit) ? CheckOutcome.Pass : CheckOutcome.Fail, reference, note)
     {
     }
 
-    private DesignCheck(CheckKind kind, double value, double limit, CheckOutcome outcome, Reference reference, string note)
+    private DesignCheck(CheckKind kind, double value, double limit, CheckOutcome outcome, Reference reference, in CheckNote note)
     {
-        Kind = kind;
+        this.kind = (byte)kind;
+        this.outcome = (byte)outcome;
         Value = value;
         Limit = limit;
-        Outcome = outcome;
         Reference = reference;
-        Note = note;
+        noteKind = note.Kind;
+        noteNumber = note.Number;
+        noteSubject = note.Subject;
     }
 
     /// <summary>What was asked.</summary>
-    public CheckKind Kind { get; }
+    public CheckKind Kind => (CheckKind)kind;
 
     /// <summary>Pass, fail, or open.</summary>
-    public CheckOutcome Outcome { get; }
+    public CheckOutcome Outcome => (CheckOutcome)outcome;
 
     /// <summary>What the circuit has, in <see cref="Unit"/>.</summary>
     public double Value { get; }
@@ -37,7 +46,7 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
     public Reference Reference { get; }
 
     /// <summary>How the value or limit came about, or what is missing; may be empty.</summary>
-    public string Note { get; }
+    public string Note => new CheckNote(noteKind, noteSubject, noteNumber).Write(Value);
 
     /// <summary>The unit of value and limit.</summary>
     public string Unit => Kind switch
@@ -101,11 +110,11 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
         return $"{Name} {Short(Value)} {Unit}, {bound} {Short(Limit)} {Unit}: {(Outcome == CheckOutcome.Pass ? "pass" : "fail")}";
     }
 
-    internal static DesignCheck Open(CheckKind kind, double value, Reference reference, string missing) =>
+    internal static DesignCheck Open(CheckKind kind, double value, Reference reference, in CheckNote missing) =>
         new(kind, value, 0, CheckOutcome.Open, reference, missing);
 
     /// <summary>A failure whose value has no number: the fuse that need never open.</summary>
-    internal static DesignCheck Never(CheckKind kind, double limit, Reference reference, string note) =>
+    internal static DesignCheck Never(CheckKind kind, double limit, Reference reference, in CheckNote note) =>
         new(kind, 0, limit, CheckOutcome.Fail, reference, note);
 
     internal static string NameOf(CheckKind kind) => kind switch

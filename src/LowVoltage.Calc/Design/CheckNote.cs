@@ -1,0 +1,62 @@
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Quantities;
+
+namespace LowVoltage.Calc.Design;
+
+/// <summary>What a note says. A check keeps this and the parts; the sentence is written when somebody reads it.</summary>
+/// <remarks>A designer makes hundreds of checks for one that is read, and a sentence costs more than the check.</remarks>
+internal enum NoteKind : byte
+{
+    /// <summary>The subject is the whole text.</summary>
+    Plain,
+    NoVoltageRating,
+    NoBreakingCapacity,
+    BreaksLess,
+    Surge,
+    NoLeastTime,
+    SupplyIsWeak,
+    NoTimes,
+    FarEnd,
+    FarEndNeverOpens,
+    ShortFrom,
+    DropNotCovered,
+    StateDistance,
+}
+
+/// <summary>A note in parts: its kind, what it is about, and a number.</summary>
+internal readonly struct CheckNote(NoteKind kind, object? subject, double number = 0)
+{
+    internal NoteKind Kind { get; } = kind;
+
+    internal object? Subject { get; } = subject;
+
+    internal double Number { get; } = number;
+
+    public static implicit operator CheckNote(string text) => new(NoteKind.Plain, text);
+
+    /// <summary>The sentence; <paramref name="value"/> is that of the check.</summary>
+    internal string Write(double value) => Kind switch
+    {
+        NoteKind.NoVoltageRating => $"no d.c. voltage rating is published for the {Subject}",
+        NoteKind.NoBreakingCapacity => $"no d.c. breaking capacity is published for the {Subject}",
+        NoteKind.BreaksLess => $"up to {Accept.Text(value)} A at the source's terminals, the fuse breaks {Accept.Text(Number)} A: state the resistance of the supply lead to the fuse, "
+            + "or protect the lead by a main fuse at the source that breaks that current",
+        NoteKind.Surge => $"{Subject} draws up to {Accept.Text(Number)} A at switching on",
+        NoteKind.NoLeastTime => NoLeastTime((FuseAndLoad)Subject!),
+        NoteKind.SupplyIsWeak => $"the supply gives at most {Accept.Text(Number)} A, which the wire carries for ever",
+        NoteKind.NoTimes => $"no operating times are published for the {Subject}",
+        NoteKind.FarEnd => $"least prospective current at the far end {Accept.Text(Number)} A",
+        NoteKind.FarEndNeverOpens => $"least prospective current at the far end {Accept.Text(Number)} A: the fuse need not open",
+        NoteKind.ShortFrom => $"from {Accept.Text(((InsulationMaterial)Subject!).ContinuousCelsius)} °C, worst at {Accept.Text(Number)} A",
+        NoteKind.DropNotCovered => $"the allowance does not cover a nominal {Accept.Text(Number)} V; state one",
+        NoteKind.StateDistance => $"state how much conductor lies between the source and the fuse; at most {Accept.Text(Number)} m is allowed",
+        _ => (string?)Subject ?? "",
+    };
+
+    private string NoLeastTime(FuseAndLoad subject) =>
+        $"no least operating time is published for the {subject.Fuse} at the {Accept.Text(Number)} A of the {subject.Load}";
+}
+
+/// <summary>The subject of a note about a fuse and the load that starts behind it.</summary>
+internal sealed record FuseAndLoad(FuseRating Fuse, string Load);
