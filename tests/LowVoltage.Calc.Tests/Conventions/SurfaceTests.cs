@@ -66,8 +66,8 @@ public class SurfaceTests
         [typeof(object)] = ["text"],
     };
 
-    // Their lists must rise, which random ones do not; their own tests give them answers.
-    private static readonly string[] AskForOrderedLists = ["TimeCurrentCurve.Create", "AmbientRerating.Create"];
+    // Their lists must rise, or their six numbers belong to one metal, which random ones do not; their own tests give them answers.
+    private static readonly string[] NeedMatchingArguments = ["TimeCurrentCurve.Create", "AmbientRerating.Create", "ConductorMaterial.Create"];
 
     // What a quantity is usually like, for those whose unit is far from one.
     private static readonly Dictionary<Type, double> Usual = new()
@@ -87,7 +87,8 @@ public class SurfaceTests
         MethodInfo method = AllMethods()[name];
         Random random = new(name.Length * 7919);
         int answered = 0;
-        for (int i = 0; i < TriesPerMethod; i++)
+        bool ordered = NeedMatchingArguments.Contains(method.DeclaringType!.Name + "." + method.Name);
+        for (int i = 0; i < TriesPerMethod || (answered == 0 && i < 100 * TriesPerMethod && !ordered); i++)
         {
             object?[] arguments = [.. method.GetParameters().Select(p => Pick(p.ParameterType, random))];
             object? self = method.IsStatic ? null : Pick(method.DeclaringType!, random);
@@ -102,13 +103,8 @@ public class SurfaceTests
             }
         }
 
-        if (AskForOrderedLists.Contains(method.DeclaringType!.Name + "." + method.Name))
-        {
-            return;
-        }
-
         // A method that refuses everything it is given has not been tested: its samples above must be made richer.
-        Assert.True(answered > 0, $"{name} never answered");
+        Assert.True(answered > 0 || ordered, $"{name} never answered");
     }
 
     private static void CheckRefusal(Exception refusal, MethodInfo method)
