@@ -25,9 +25,11 @@ public static partial class CircuitDesigner
 
         // A return many times longer or shorter than the feed must stay a length that can be.
         double ratio = requirements.Return.Meters / requirements.FeedMeters;
+        double longest = ratio > 0 ? Math.Min(1e4, 0.5 * Accept.MostMeters / ratio) : 1e4;
+        double shortest = ratio > 0 ? Math.Max(1e-3, 2 * Accept.Least / ratio) : 1e-3;
         return LimitSearch.Find(
-            ratio > 0 ? Math.Max(1e-3, 2 * Accept.Least / ratio) : 1e-3,
-            ratio > 0 ? Math.Min(1e4, 0.5 * Accept.MostMeters / ratio) : 1e4,
+            Math.Min(shortest, longest),
+            longest,
             1e-6,
             meters => Verify(requirements.WithFeed(meters), rules, at, requirements.Load, wire, fuse),
             meters => Length.FromMeters(meters),

@@ -193,7 +193,7 @@ internal sealed partial class CircuitEvaluator
             least = Math.Min(least, links[i].Conductor.AreaSquareMillimeters);
         }
 
-        list.Add(new DesignCheck(CheckKind.MechanicalMinimum, least, rules.MinimumSquareMillimeters, rules.MinimumSectionReference));
+        list.Add(new DesignCheck(CheckKind.MechanicalMinimum, least, rules.MinimumSquareMillimeters * (1 - Rounding), rules.MinimumSectionReference));
     }
 
     private bool Rate(ref CheckList list)
