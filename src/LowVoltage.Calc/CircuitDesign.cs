@@ -16,18 +16,19 @@ namespace LowVoltage.Calc;
 public sealed partial class CircuitDesign
 {
     private readonly DesignCheck[] checks;
-    private readonly RejectedSize[] rejected;
 
-    internal CircuitDesign(
-        CircuitRequirements requirements, DesignRules rules, CircuitPath? path, FuseRating? fuse, DesignCheck[] checks, RejectedSize[] rejected)
+    // Worked out when first asked for, the same whoever asks first: most callers never do.
+    private CircuitPath? path;
+    private RejectedSize[]? rejected;
+
+    internal CircuitDesign(CircuitRequirements requirements, DesignRules rules, Conductor? wire, FuseRating? fuse, DesignCheck[] checks)
     {
         Requirements = requirements;
         Rules = rules;
-        Path = path;
+        Wire = wire;
         Fuse = fuse;
         this.checks = checks;
-        this.rejected = rejected;
-        Verdict = VerdictOf(path, checks);
+        Verdict = VerdictOf(wire, checks);
     }
 
     /// <summary>What was asked for.</summary>
@@ -43,37 +44,28 @@ public sealed partial class CircuitDesign
     public bool IsFeasible => Verdict != DesignVerdict.Fail;
 
     /// <summary>The wire of the feed; <c>null</c> when none of the series fits.</summary>
-    public Conductor? Wire => Path?.Feed[0].Conductor;
+    public Conductor? Wire { get; }
 
     /// <summary>The fuse; <c>null</c> when none was found or, in a verification, none is there.</summary>
     public FuseRating? Fuse { get; }
 
     /// <summary>The way out and back with the wire chosen, each stretch with its temperature model; <c>null</c> when no wire fits.</summary>
-    public CircuitPath? Path { get; }
+    public CircuitPath? Path => Wire is null ? null : path ??= RatedPath(Wire);
 
     /// <summary>Every check of the wire and fuse chosen; where nothing fits, those of the largest wire tried, up to what stopped it.</summary>
     public IReadOnlyList<DesignCheck> Checks => Array.AsReadOnly(checks);
 
     /// <summary>The sizes below the one chosen, small to large, each with the check that stopped it.</summary>
-    public IReadOnlyList<RejectedSize> Rejected => Array.AsReadOnly(rejected);
+    public IReadOnlyList<RejectedSize> Rejected => Array.AsReadOnly(rejected ??= CircuitDesigner.Rejected(Requirements, Rules, Tried));
 
     /// <summary>
     /// The check that decides: in a design what stopped the largest of the smaller sizes (a size that the rating's source does not know is passed over; where no
     /// smaller one was stopped, the check with the least margin); where no size fits, what stopped the largest; in a verification the failed check, or the one with the least margin.
     /// </summary>
-    public DesignCheck Governing
-    {
-        get
-        {
-            if (Path is null)
-            {
-                return rejected[rejected.Length - 1].Check;
-            }
-
-            RejectedSize? stopped = Array.FindLast(rejected, size => size.Check.Outcome == CheckOutcome.Fail);
-            return IsFeasible && stopped is not null ? stopped.Check : Tightest();
-        }
-    }
+    public DesignCheck Governing =>
+        Wire is null ? Worst()
+        : IsFeasible && CircuitDesigner.LargestStop(Requirements, Rules, Tried) is { } stopped ? stopped
+        : Tightest();
 
     /// <summary>The checks that could not be evaluated.</summary>
     public IReadOnlyList<DesignCheck> OpenPoints => Array.FindAll(checks, check => check.Outcome == CheckOutcome.Open);
@@ -97,6 +89,9 @@ public sealed partial class CircuitDesign
 
     /// <summary>The wiring that was verified, without the supply lead; null for a design, or when one size was verified.</summary>
     internal CircuitPath? Existing { get; init; }
+
+    /// <summary>How many sizes of the series, from the smallest, were tried and not taken; none in a verification.</summary>
+    internal int Tried { get; init; }
 
     /// <summary>Mass of metal in the way out and back; zero when no wire fits.</summary>
     public Mass ConductorMass
@@ -126,6 +121,27 @@ public sealed partial class CircuitDesign
     /// <summary>The answer in one line.</summary>
     public override string ToString() => DesignText.Summary(this);
 
+    private CircuitPath RatedPath(Conductor wire)
+    {
+        CircuitEvaluator evaluator = new(Requirements, Rules, new Installation(Requirements));
+        return Existing is null ? evaluator.PathWith(wire) : evaluator.Rated(Existing);
+    }
+
+    // The failed check with the least margin; where none failed, what left the size without an answer.
+    private DesignCheck Worst()
+    {
+        DesignCheck worst = checks[checks.Length - 1];
+        bool failed = false;
+        foreach (DesignCheck check in checks)
+        {
+            bool worse = check.Outcome == CheckOutcome.Fail && (!failed || check.Margin < worst.Margin);
+            worst = worse ? check : worst;
+            failed |= worse;
+        }
+
+        return worst;
+    }
+
     private DesignCheck Tightest()
     {
         DesignCheck tightest = checks[0];
@@ -138,9 +154,9 @@ public sealed partial class CircuitDesign
         return tightest;
     }
 
-    private static DesignVerdict VerdictOf(CircuitPath? path, DesignCheck[] checks)
+    private static DesignVerdict VerdictOf(Conductor? wire, DesignCheck[] checks)
     {
-        if (path is null || Array.Exists(checks, check => check.Outcome == CheckOutcome.Fail))
+        if (wire is null || Array.Exists(checks, check => check.Outcome == CheckOutcome.Fail))
         {
             return DesignVerdict.Fail;
         }

@@ -31,22 +31,67 @@ public static partial class CircuitDesigner
         Refuse(requirements, rules);
         CircuitEvaluator evaluator = new(requirements, rules, new Installation(requirements));
         IReadOnlyList<Conductor> sizes = rules.Conductors.Conductors;
-        RejectedSize[] rejected = new RejectedSize[sizes.Count];
-        CheckList list = evaluator.NewList();
         for (int i = 0; i < sizes.Count; i++)
         {
-            list = evaluator.NewList();
+            CheckList list = evaluator.NewList();
             evaluator.Try(sizes[i]);
-            if (evaluator.CheckWire(ref list, out WireDuty duty, askAll: false) && evaluator.ChooseFuse(ref list, duty) is { } fuse)
+            if (!evaluator.IsOutWhenCool()
+                && evaluator.CheckWire(ref list, out WireDuty duty, askAll: false, decide: true) && evaluator.FirstFuse(ref list, duty) is { } fuse)
             {
-                Array.Resize(ref rejected, i);
-                return new CircuitDesign(requirements, rules, evaluator.PathWith(sizes[i]), fuse, list.ToArray(), rejected);
+                return new CircuitDesign(requirements, rules, sizes[i], fuse, list.ToArray()) { Tried = i };
             }
-
-            rejected[i] = new RejectedSize(sizes[i], list.Failed > 0 ? list.Worst : list.Last);
         }
 
-        return new CircuitDesign(requirements, rules, null, null, list.ToArray(), rejected);
+        CheckList last = Ask(evaluator, sizes[sizes.Count - 1]);
+        return new CircuitDesign(requirements, rules, null, null, last.ToArray()) { Tried = sizes.Count };
+    }
+
+    /// <summary>Why the sizes below the one chosen were not taken: the search did not stop to write it down.</summary>
+    internal static RejectedSize[] Rejected(CircuitRequirements requirements, DesignRules rules, int tried)
+    {
+        RejectedSize[] rejected = new RejectedSize[tried];
+        CircuitEvaluator evaluator = new(requirements, rules, new Installation(requirements));
+        for (int i = 0; i < tried; i++)
+        {
+            rejected[i] = Reject(evaluator, rules.Conductors.Conductors[i]);
+        }
+
+        return rejected;
+    }
+
+    /// <summary>The check that stopped the largest of the sizes below the one chosen; a size that the rating's source does not know is passed over.</summary>
+    internal static DesignCheck? LargestStop(CircuitRequirements requirements, DesignRules rules, int tried)
+    {
+        CircuitEvaluator evaluator = new(requirements, rules, new Installation(requirements));
+        for (int i = tried - 1; i >= 0; i--)
+        {
+            DesignCheck check = Reject(evaluator, rules.Conductors.Conductors[i]).Check;
+            if (check.Outcome == CheckOutcome.Fail)
+            {
+                return check;
+            }
+        }
+
+        return null;
+    }
+
+    private static RejectedSize Reject(CircuitEvaluator evaluator, Conductor size)
+    {
+        CheckList list = Ask(evaluator, size);
+        return new RejectedSize(size, list.Failed > 0 ? list.Worst : list.Last);
+    }
+
+    // All that is to be said of a size that does not pass.
+    private static CheckList Ask(CircuitEvaluator evaluator, Conductor size)
+    {
+        CheckList list = evaluator.NewList();
+        evaluator.Try(size);
+        if (evaluator.CheckWire(ref list, out WireDuty duty, askAll: false))
+        {
+            evaluator.ChooseFuse(ref list, duty);
+        }
+
+        return list;
     }
 
     /// <summary>Checks one wire size and fuse, feed and wire return alike, as the designer would.</summary>
@@ -80,7 +125,7 @@ public static partial class CircuitDesigner
         _ = fuse ?? throw new ArgumentNullException(nameof(fuse));
         CircuitEvaluator evaluator = new(requirements, rules, new Installation(requirements), path);
         CheckList list = Run(evaluator, fuse);
-        return new CircuitDesign(requirements, rules, evaluator.Rated(path), fuse, list.ToArray(), []) { Existing = path };
+        return new CircuitDesign(requirements, rules, path.FeedArray[0].Conductor, fuse, list.ToArray()) { Existing = path };
     }
 
     private static CircuitDesign Verify(
@@ -89,7 +134,7 @@ public static partial class CircuitDesigner
         CircuitEvaluator evaluator = new(requirements, rules, at, load);
         evaluator.Try(wire);
         CheckList list = Run(evaluator, fuse);
-        return new CircuitDesign(requirements, rules, evaluator.PathWith(wire), fuse, list.ToArray(), []);
+        return new CircuitDesign(requirements, rules, wire, fuse, list.ToArray());
     }
 
     // Existing wiring is asked everything: a failed check does not hide the others, only what it makes impossible to answer.

@@ -18,6 +18,7 @@ internal sealed partial class CircuitEvaluator
     private static readonly Reference InterruptReference = Reference.CommonPractice("a fuse breaks at least the greatest prospective current where it sits");
 
     private readonly List<Inrush> surges = [];
+    private bool surged;
 
     /// <summary>Smallest rating that carries the load in continuous service, A.</summary>
     internal double LeastFuseAmperes(in WireDuty duty) => duty.OnAmperes / rules.FusePractice.Loading;
@@ -67,7 +68,8 @@ internal sealed partial class CircuitEvaluator
     }
 
     /// <summary>All checks of one fuse.</summary>
-    internal void CheckFuse(ref CheckList list, in WireDuty duty, FuseRating fuse)
+    /// <param name="decide">Stop at the first failure: nobody will read why.</param>
+    internal void CheckFuse(ref CheckList list, in WireDuty duty, FuseRating fuse, bool decide = false)
     {
         FusePractice practice = rules.FusePractice;
         list.Add(new DesignCheck(CheckKind.FuseCarriesLoad, fuse.Amperes, LeastFuseAmperes(duty) * (1 - Rounding), practice.LoadingReference));
@@ -78,7 +80,17 @@ internal sealed partial class CircuitEvaluator
         CheckVoltage(ref list, fuse);
         double atFuse = ProspectiveCurrent.GreatestAt(source, requirements.UpstreamOhms ?? 0);
         CheckBreaking(ref list, fuse, atFuse);
+        if (decide && list.Failed > 0)
+        {
+            return;
+        }
+
         CheckStart(ref list, fuse);
+        if (decide && list.Failed > 0)
+        {
+            return;
+        }
+
         CheckFault(ref list, fuse, atFuse);
         CheckDistance(ref list);
     }
@@ -124,9 +136,15 @@ internal sealed partial class CircuitEvaluator
 
     private void CheckStart(ref CheckList list, FuseRating fuse)
     {
-        surges.Clear();
         double ohms = Math.Max(Accept.Least, source.LeastOhms + PathOhmsAt(Ambient));
-        load.AddInrush(source.MaximumVolts, ohms, surges);
+        if (!surged)
+        {
+            // The same for every fuse on this wire.
+            surges.Clear();
+            load.AddInrush(source.MaximumVolts, ohms, surges);
+            surged = true;
+        }
+
         DesignCheck? hardest = null;
         for (int i = 0; i < surges.Count; i++)
         {

@@ -36,7 +36,7 @@ internal sealed partial class CircuitEvaluator
 
     /// <summary>For a candidate wire with another load than the one required.</summary>
     internal CircuitEvaluator(CircuitRequirements requirements, DesignRules rules, in Installation at, Load load)
-        : this(requirements, rules, at, load, CandidateLinks(requirements), requirements.Joints.Sum(joint => joint.Ohms), requirements.Return)
+        : this(requirements, rules, at, load, CandidateLinks(requirements), OhmsOf(requirements.Joints), requirements.Return)
     {
         if (requirements.Return.Kind == ReturnKind.SameConductor)
         {
@@ -46,7 +46,7 @@ internal sealed partial class CircuitEvaluator
 
     /// <summary>For wiring that exists.</summary>
     internal CircuitEvaluator(CircuitRequirements requirements, DesignRules rules, in Installation at, CircuitPath path)
-        : this(requirements, rules, at, requirements.Load, PathLinks(path), path.FeedJoints.Sum(joint => joint.Ohms) + path.ReturnJoints.Sum(joint => joint.Ohms), path.Return)
+        : this(requirements, rules, at, requirements.Load, PathLinks(path), OhmsOf(path.FeedJoints) + OhmsOf(path.ReturnJoints), path.Return)
     {
     }
 
@@ -80,12 +80,14 @@ internal sealed partial class CircuitEvaluator
     {
         links[0].Conductor = conductor;
         serviceCelsius = null;
+        surged = false;
     }
 
     /// <summary>Runs all checks of the wire that stands in the links.</summary>
     /// <param name="askAll">Go on after a failure, and without a rating, as far as anything can be answered; else stop where the size is out.</param>
+    /// <param name="decide">Stop at the first failure: nobody will read why. What passes has every check all the same.</param>
     /// <returns>Whether the wire is rated and nothing fails.</returns>
-    internal bool CheckWire(ref CheckList list, out WireDuty duty, bool askAll)
+    internal bool CheckWire(ref CheckList list, out WireDuty duty, bool askAll, bool decide = false)
     {
         duty = default;
         CheckMechanical(ref list);
@@ -104,6 +106,11 @@ internal sealed partial class CircuitEvaluator
         }
 
         CheckDrop(ref list, duty);
+        if (decide && (list.Failed > 0 || duty.HeatingAmperes > WeakestAmperes()))
+        {
+            return false;
+        }
+
         if (rated)
         {
             CheckHeat(ref list, duty);
@@ -331,6 +338,17 @@ internal sealed partial class CircuitEvaluator
         ReturnKind.SharedSegments => back.Segments.Sum(segment => segment.OhmsAt(celsius)),
         _ => 0,
     };
+
+    private static double OhmsOf(IReadOnlyList<Joint> joints)
+    {
+        double ohms = 0;
+        for (int i = 0; i < joints.Count; i++)
+        {
+            ohms += joints[i].Ohms;
+        }
+
+        return ohms;
+    }
 
     private static ChainLink[] CandidateLinks(CircuitRequirements requirements)
     {

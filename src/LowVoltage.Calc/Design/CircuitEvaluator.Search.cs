@@ -1,0 +1,82 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Quantities;
+
+namespace LowVoltage.Calc.Design;
+
+/// <content>What lets the search pass over most sizes and fuses with little work.</content>
+internal sealed partial class CircuitEvaluator
+{
+    /// <summary>Whether the wire that stands in the links is out before it is rated: no size can be rated here, it is too thin, or it drops too much even as cool as the air.</summary>
+    /// <remarks>
+    /// A warmer conductor has more resistance, and every kind of load then leaves more of the voltage in the path: what is too much here is too much at any
+    /// temperature that the rating could give. The answer "no" says nothing.
+    /// </remarks>
+    internal bool IsOutWhenCool()
+    {
+        if (rating.Gap.Length > 0)
+        {
+            return true;
+        }
+
+        double conductorOhms = 0;
+        for (int i = 0; i < links.Length; i++)
+        {
+            if (links[i].Conductor.AreaSquareMillimeters < rules.MinimumSquareMillimeters)
+            {
+                return true;
+            }
+
+            conductorOhms += links[i].OhmsAt(Ambient);
+        }
+
+        bool limited = dropLimit.TryVolts(source.NominalVolts, requirements.Intermittent, out double most);
+
+        // A little less resistance than the coolest, so that rounding cannot decide.
+        conductorOhms *= 1 - Rounding;
+        return IsOutAt(SupplyLevel.Minimum, conductorOhms, limited ? most : double.PositiveInfinity)
+            || IsOutAt(SupplyLevel.Maximum, conductorOhms, limited ? most : double.PositiveInfinity);
+    }
+
+    /// <summary>Looks for the smallest fuse that passes; its checks are left in the list. Each other fuse is dropped at its first failure.</summary>
+    internal FuseRating? FirstFuse(ref CheckList list, in WireDuty duty)
+    {
+        double least = LeastFuseAmperes(duty) * (1 - Rounding), most = MostFuseAmperes() * (1 + Rounding);
+        CheckList mark = list;
+        foreach (FuseRating fuse in rules.Fuses.RatingsArray)
+        {
+            if (fuse.Amperes > most)
+            {
+                return null;
+            }
+
+            if (fuse.Amperes >= least)
+            {
+                list.Rewind(mark);
+                CheckFuse(ref list, duty, fuse, decide: true);
+                if (list.Failed == 0)
+                {
+                    return fuse;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private bool IsOutAt(SupplyLevel level, double conductorOhms, double mostDropVolts)
+    {
+        double sourceOhms = source.OhmsAt(level);
+        KernelPoint point = OperatingPointKernel.Solve(
+            source.VoltsAt(level) - sharedVolts,
+            sourceOhms + fixedOhms,
+            conductorOhms,
+            new FixedConductorTemperature(Ambient, 1),
+            load,
+            LoadState.Running,
+            source.HeldAmperes);
+        return point.Exists
+            ? (point.Amperes * (point.Ohms - sourceOhms)) + sharedVolts > mostDropVolts
+            : point.Reason is NoOperatingPoint.PowerOutOfReach or NoOperatingPoint.CurrentOutOfReach;
+    }
+}
