@@ -65,6 +65,7 @@ public sealed partial class CircuitDesign
     public DesignCheck Governing =>
         Wire is null ? Worst()
         : IsFeasible && CircuitDesigner.LargestStop(Requirements, Rules, Tried) is { } stopped ? stopped
+        : Verdict == DesignVerdict.Fail ? Worst()
         : Tightest();
 
     /// <summary>The checks that could not be evaluated.</summary>
@@ -134,7 +135,7 @@ public sealed partial class CircuitDesign
         bool failed = false;
         foreach (DesignCheck check in checks)
         {
-            bool worse = check.Outcome == CheckOutcome.Fail && (!failed || check.Margin < worst.Margin);
+            bool worse = check.Outcome == CheckOutcome.Fail && (!failed || check.IsTighterThan(worst));
             worst = worse ? check : worst;
             failed |= worse;
         }
@@ -147,7 +148,7 @@ public sealed partial class CircuitDesign
         DesignCheck tightest = checks[0];
         foreach (DesignCheck check in checks)
         {
-            bool tighter = tightest.Outcome == CheckOutcome.Open || (check.Outcome != CheckOutcome.Open && check.Margin < tightest.Margin);
+            bool tighter = tightest.Outcome == CheckOutcome.Open || (check.Outcome != CheckOutcome.Open && check.IsTighterThan(tightest));
             tightest = tighter ? check : tightest;
         }
 

@@ -17,8 +17,14 @@ namespace LowVoltage.Calc;
 /// </remarks>
 public static partial class CircuitDesigner
 {
-    /// <summary>The highest voltage that the designer accepts, 60 V: the limit of extra-low-voltage DC (from memory: IEC 61140, 120 V d.c. ripple-free in general, 60 V in everyday practice).</summary>
-    public const double HighestVolts = 60;
+    private const double HighestVolts = 60;
+
+    /// <summary>The highest voltage that the designer accepts, 60 V d.c.</summary>
+    /// <remarks>
+    /// Up to it, in dry everyday conditions, IEC 60364-4-41 clause 414.4.5 asks for no protection against touching live parts (from memory). Above it rules apply that this
+    /// library does not know.
+    /// </remarks>
+    public static ElectricPotential HighestVoltage { get; } = ElectricPotential.FromVolts(HighestVolts);
 
     /// <summary>Designs one circuit.</summary>
     /// <param name="requirements">What the circuit must do and where it runs.</param>
@@ -88,7 +94,7 @@ public static partial class CircuitDesigner
         evaluator.Try(size);
         if (evaluator.CheckWire(ref list, out WireDuty duty, askAll: false))
         {
-            evaluator.ChooseFuse(ref list, duty);
+            evaluator.AskFuses(ref list, duty);
         }
 
         return list;
@@ -157,8 +163,11 @@ public static partial class CircuitDesigner
         double volts = requirements.Source.Numbers.MaximumVolts;
         if (!(volts <= HighestVolts))
         {
-            Accept.Refuse(
-                nameof(requirements), volts, "V", "a circuit whose source stays at or below 60 V (extra-low-voltage DC; above that the rules for mains and high voltage apply)");
+            throw new ArgumentOutOfRangeException(
+                nameof(requirements),
+                volts,
+                $"{nameof(requirements)}: the source can reach {Accept.Text(volts)} V; accepted is a source of at most {Accept.Text(HighestVolts)} V. "
+                + "This is a library for extra-low-voltage DC: above that voltage other rules apply, and they are not in it.");
         }
     }
 }

@@ -42,7 +42,9 @@ public sealed partial class DesignRules
     public static DesignRules SmallCraft { get; } = new()
     {
         Name = "small craft",
-        Conductors = ConductorSeries.AwgStranded,
+        Conductors = ConductorSeries.AwgStranded.Only(
+            "AWG, stranded copper, sizes of 33 CFR 183.425 Table 5",
+            [.. new[] { 18, 16, 14, 12, 10, 8, 6, 4, 3, 2, 1, 0, -1, -2, -3 }.Select(number => ConductorSize.FromAwg(AwgSize.FromNumber(number)))]),
         Fuses = BladesAndStrips,
         Ampacity = AmpacityBasis.SmallCraftTable,
         DropLimit = DropLimit.Percent(3, SmallCraftVoltageDrop.AbycReference),

@@ -119,7 +119,7 @@ public sealed partial class Conductor
     /// <param name="size">The aircraft wire size.</param>
     /// <returns>The conductor.</returns>
     public static Conductor AircraftWire(AircraftWireSize size) => Maximum(
-        $"{size} {ConductorMaterial.CoatedCopper.Name}",
+        $"aircraft wire size {size.ToString().Replace(" aircraft", "")}",
         size,
         SizeSystem.AircraftWire,
         ConductorMaterial.CoatedCopper,

@@ -56,6 +56,29 @@ public sealed class ConductorSeries
     /// <summary>The conductors, smallest first.</summary>
     public IReadOnlyList<Conductor> Conductors { get; }
 
+    /// <summary>The same series with some of its sizes only: those on the shelf, or those that a table knows.</summary>
+    /// <param name="name">What the selection is called.</param>
+    /// <param name="sizes">The sizes to keep, in any order; each must be in the series.</param>
+    /// <returns>The selection, small to large; its conductors are the same objects.</returns>
+    /// <exception cref="ArgumentNullException">The name or the list is null.</exception>
+    /// <exception cref="ArgumentException">The list is empty, or a size is not in the series.</exception>
+    public ConductorSeries Only(string name, params ConductorSize[] sizes)
+    {
+        _ = name ?? throw new ArgumentNullException(nameof(name));
+        _ = sizes ?? throw new ArgumentNullException(nameof(sizes));
+        foreach (ConductorSize size in sizes)
+        {
+            if (!TryGet(size, out _))
+            {
+                throw new ArgumentException($"{size} is not a size of {Name}.", nameof(sizes));
+            }
+        }
+
+        return sizes.Length > 0
+            ? new ConductorSeries(name, Reference, conductors.Where(conductor => Array.IndexOf(sizes, conductor.Size!.Value) >= 0))
+            : throw new ArgumentException("At least one size is needed.", nameof(sizes));
+    }
+
     /// <summary>The smallest conductor of at least a section.</summary>
     /// <param name="area">The section needed, compared with <see cref="Conductor.Area"/> (for a standard's size the nominal one). Positive.</param>
     /// <returns>The conductor.</returns>

@@ -13,6 +13,7 @@ internal struct CheckList
         Count = 0;
         Failed = 0;
         OpenCount = 0;
+        LeavesFaultOpen = false;
         Worst = default;
     }
 
@@ -25,6 +26,9 @@ internal struct CheckList
     /// <summary>The failed check with the smallest margin; meaningful when there is one.</summary>
     internal DesignCheck Worst { get; private set; }
 
+    /// <summary>Whether it is not known if a fault opens the fuse.</summary>
+    internal bool LeavesFaultOpen { get; private set; }
+
     /// <summary>The check added last.</summary>
     internal readonly DesignCheck Last => checks[Count - 1];
 
@@ -36,10 +40,11 @@ internal struct CheckList
         if (check.Outcome == CheckOutcome.Open)
         {
             OpenCount++;
+            LeavesFaultOpen |= check.Kind == CheckKind.FaultOpensFuse;
         }
         else if (check.Outcome == CheckOutcome.Fail)
         {
-            Worst = Failed == 0 || check.Margin < Worst.Margin ? check : Worst;
+            Worst = Failed == 0 || check.IsTighterThan(Worst) ? check : Worst;
             Failed++;
         }
     }

@@ -40,22 +40,22 @@ internal readonly struct CheckNote(NoteKind kind, object? subject, double number
     {
         NoteKind.NoVoltageRating => $"no d.c. voltage rating is published for the {Subject}",
         NoteKind.NoBreakingCapacity => $"no d.c. breaking capacity is published for the {Subject}",
-        NoteKind.BreaksLess => $"up to {Accept.Text(value)} A at the source's terminals, the fuse breaks {Accept.Text(Number)} A: state the resistance of the supply lead to the fuse, "
+        NoteKind.BreaksLess => $"up to {Accept.Short(value)} A at the source's terminals, the fuse breaks {Accept.Short(Number)} A: state the resistance of the supply lead to the fuse, "
             + "or protect the lead by a main fuse at the source that breaks that current",
-        NoteKind.Surge => $"{Subject} draws up to {Accept.Text(Number)} A at switching on",
+        NoteKind.Surge => $"{Subject} draws up to {Accept.Short(Number)} A at switching on",
         NoteKind.NoLeastTime => NoLeastTime((FuseAndLoad)Subject!),
-        NoteKind.SupplyIsWeak => $"the supply gives at most {Accept.Text(Number)} A, which the wire carries for ever",
+        NoteKind.SupplyIsWeak => $"the supply gives at most {Accept.Short(Number)} A, which the wire carries for ever",
         NoteKind.NoTimes => $"no operating times are published for the {Subject}",
-        NoteKind.FarEnd => $"least prospective current at the far end {Accept.Text(Number)} A",
-        NoteKind.FarEndNeverOpens => $"least prospective current at the far end {Accept.Text(Number)} A: the fuse need not open",
-        NoteKind.ShortFrom => $"from {Accept.Text(((InsulationMaterial)Subject!).ContinuousCelsius)} °C, worst at {Accept.Text(Number)} A",
-        NoteKind.DropNotCovered => $"the allowance does not cover a nominal {Accept.Text(Number)} V; state one",
-        NoteKind.StateDistance => $"state how much conductor lies between the source and the fuse; at most {Accept.Text(Number)} m is allowed",
+        NoteKind.FarEnd => $"least prospective current at the far end {Accept.Short(Number)} A",
+        NoteKind.FarEndNeverOpens => $"least prospective current at the far end {Accept.Short(Number)} A: the fuse need not open",
+        NoteKind.ShortFrom => $"from {Accept.Short(((InsulationMaterial)Subject!).ContinuousCelsius)} °C, worst at {Accept.Short(Number)} A",
+        NoteKind.DropNotCovered => $"the allowance does not cover a nominal {Accept.Short(Number)} V; state one",
+        NoteKind.StateDistance => $"state how much conductor lies between the source and the fuse; at most {Accept.Short(Number)} m is allowed",
         _ => (string?)Subject ?? "",
     };
 
     private string NoLeastTime(FuseAndLoad subject) =>
-        $"no least operating time is published for the {subject.Fuse} at the {Accept.Text(Number)} A of the {subject.Load}";
+        $"no least operating time is published for the {subject.Fuse} at the {Accept.Short(Number)} A of the {subject.Load}";
 }
 
 /// <summary>The subject of a note about a fuse and the load that starts behind it.</summary>

@@ -26,45 +26,36 @@ internal sealed partial class CircuitEvaluator
     /// <summary>Largest rating that the wire allows, A.</summary>
     internal double MostFuseAmperes() => WeakestAmperes() * rules.FusePractice.ShareOfAmpacity;
 
-    /// <summary>Looks for the smallest fuse that passes; its checks are left in the list, or those of the smallest that carries the load.</summary>
-    internal FuseRating? ChooseFuse(ref CheckList list, in WireDuty duty)
+    /// <summary>Says why no fuse fits this wire: the failure of the one that came nearest, put into the list.</summary>
+    /// <remarks>A fuse for a lower voltage speaks only where there is none for this voltage.</remarks>
+    internal void AskFuses(ref CheckList list, in WireDuty duty)
     {
-        double least = LeastFuseAmperes(duty), most = MostFuseAmperes();
-        CheckList mark = list, kept = default;
-        bool tried = false, suited = false;
+        double least = LeastFuseAmperes(duty) * (1 - Rounding);
+        CheckList mark = list;
+        DesignCheck? nearest = null;
+        bool suited = false;
         foreach (FuseRating fuse in rules.Fuses.RatingsArray)
         {
-            // A fuse for a lower voltage cannot pass: one such try gives the reason, unless there are fuses for this voltage.
             bool suits = !IsBelowVoltage(fuse);
-            bool hopeless = suits ? suited && fuse.Amperes > most * (1 + Rounding) : tried;
-            if (fuse.Amperes < least * (1 - Rounding) || hopeless)
+            if (fuse.Amperes < least || (suited && !suits))
             {
                 continue;
             }
 
             list.Rewind(mark);
             CheckFuse(ref list, duty, fuse);
-            if (list.Failed == 0)
+            if (list.Failed > 0 && (nearest is null || (suits && !suited) || list.Worst.Margin > nearest.Value.Margin))
             {
-                return fuse;
+                nearest = list.Worst;
             }
 
-            kept = !tried || (suits && !suited) ? list : kept;
-            tried = true;
             suited |= suits;
         }
 
-        if (!tried)
-        {
-            FuseRating largest = rules.Fuses.RatingsArray[rules.Fuses.RatingsArray.Length - 1];
-            list.Add(new DesignCheck(CheckKind.FuseCarriesLoad, largest.Amperes, least, rules.FusePractice.LoadingReference, "the series has no larger fuse"));
-            return null;
-        }
-
-        // Report the smallest fuse that carries the load: the others only got larger.
         list.Rewind(mark);
-        list.Add(kept.Worst);
-        return null;
+        FuseRating largest = rules.Fuses.RatingsArray[rules.Fuses.RatingsArray.Length - 1];
+        list.Add(nearest ?? new DesignCheck(
+            CheckKind.FuseCarriesLoad, largest.Amperes, LeastFuseAmperes(duty), rules.FusePractice.LoadingReference, "the series has no larger fuse"));
     }
 
     /// <summary>All checks of one fuse.</summary>
@@ -233,7 +224,7 @@ internal sealed partial class CircuitEvaluator
         double initialCelsius = standIn ? serviceCelsius ?? insulation.ContinuousCelsius : insulation.ContinuousCelsius;
         double joules = fuse.Curve!.GreatestLongestJouleIntegral(least, Math.Min(greatest, Accept.MostAmperes), out double worstAmperes);
         CheckNote note = standIn
-            ? $"from {Accept.Text(initialCelsius)} °C, worst at {Accept.Text(worstAmperes)} A"
+            ? $"from {Accept.Short(initialCelsius)} °C, worst at {Accept.Short(worstAmperes)} A"
             : new CheckNote(NoteKind.ShortFrom, insulation, worstAmperes);
         DesignCheck hottest = ShortOf(links[0], joules, initialCelsius, note);
         foreach (ChainLink[] chain in chains)

@@ -39,29 +39,46 @@ internal sealed partial class CircuitEvaluator
     }
 
     /// <summary>Looks for the smallest fuse that passes; its checks are left in the list. Each other fuse is dropped at its first failure.</summary>
+    /// <remarks>
+    /// A fuse whose operating times are not published leaves the fault open. It is taken only where no fuse with published times carries the load, and never
+    /// after a smaller one has failed: what stops a smaller fuse stops a larger one too, unless somebody knows better.
+    /// </remarks>
     internal FuseRating? FirstFuse(ref CheckList list, in WireDuty duty)
     {
         double least = LeastFuseAmperes(duty) * (1 - Rounding), most = MostFuseAmperes() * (1 + Rounding);
         CheckList mark = list;
+        FuseRating? untimed = null;
+        bool stopped = false;
         foreach (FuseRating fuse in rules.Fuses.RatingsArray)
         {
             if (fuse.Amperes > most)
             {
-                return null;
+                break;
             }
 
-            if (fuse.Amperes >= least)
+            if (fuse.Amperes < least || IsBelowVoltage(fuse))
             {
-                list.Rewind(mark);
-                CheckFuse(ref list, duty, fuse, decide: true);
-                if (list.Failed == 0)
-                {
-                    return fuse;
-                }
+                continue;
             }
+
+            list.Rewind(mark);
+            CheckFuse(ref list, duty, fuse, decide: true);
+            if (list.Failed == 0 && !list.LeavesFaultOpen)
+            {
+                return fuse;
+            }
+
+            untimed ??= list.Failed == 0 && !stopped ? fuse : null;
+            stopped |= list.Failed > 0;
         }
 
-        return null;
+        list.Rewind(mark);
+        if (untimed is not null)
+        {
+            CheckFuse(ref list, duty, untimed, decide: true);
+        }
+
+        return untimed;
     }
 
     private bool IsOutAt(SupplyLevel level, double conductorOhms, double mostDropVolts)

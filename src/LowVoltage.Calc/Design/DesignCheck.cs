@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
 
 namespace LowVoltage.Calc.Design;
@@ -107,7 +108,14 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
         }
 
         string bound = LimitIsLeast ? "at least" : "at most";
-        return $"{Name} {Short(Value)} {Unit}, {bound} {Short(Limit)} {Unit}: {(Outcome == CheckOutcome.Pass ? "pass" : "fail")}";
+        return $"{Name} {Accept.Short(Value)} {Unit}, {bound} {Accept.Short(Limit)} {Unit}: {(Outcome == CheckOutcome.Pass ? "pass" : "fail")}";
+    }
+
+    /// <summary>Whether this check has less to spare. The temperature says the same as the current on a scale of its own, so it decides only among its like.</summary>
+    internal bool IsTighterThan(in DesignCheck other)
+    {
+        bool temperature = Kind == CheckKind.ConductorTemperature, otherTemperature = other.Kind == CheckKind.ConductorTemperature;
+        return temperature == otherTemperature ? Margin < other.Margin : otherTemperature;
     }
 
     internal static DesignCheck Open(CheckKind kind, double value, Reference reference, in CheckNote missing) =>
@@ -139,6 +147,4 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
 
     private static bool IsLeast(CheckKind kind) =>
         kind is CheckKind.MechanicalMinimum or CheckKind.LoadVoltage or CheckKind.FuseCarriesLoad or CheckKind.FuseVoltage or CheckKind.PowerDelivery;
-
-    private static string Short(double value) => value.ToString("G4", System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -60,7 +60,7 @@ internal static class DesignText
     }
 
     internal static IReadOnlyList<string> Advice(CircuitDesign design) => design.Verdict == DesignVerdict.Fail
-        ? [.. design.Checks.Where(check => check.Outcome != CheckOutcome.Pass).Select(check => check.Kind).Distinct().Select(For)]
+        ? [.. design.Checks.Where(check => check.Outcome != CheckOutcome.Pass).Select(check => check.Kind).Distinct().Select(kind => For(kind, design.Wire is null))]
         : [];
 
     private static OperatingPoint? AtLimit(SupplyRange range) =>
@@ -75,17 +75,21 @@ internal static class DesignText
         _ => $"return shared with {Accept.Text(back.OtherAmperes)} A of other loads, {Accept.Text(back.Segments.Sum(segment => segment.Meters))} m of given wire",
     };
 
+    // Where the largest wire of the series was tried there is no larger one to advise.
+    private static string For(CheckKind kind, bool exhausted) =>
+        exhausted ? For(kind).Replace("a larger wire", "two wires in parallel or another series") : For(kind);
+
     private static string For(CheckKind kind) => kind switch
     {
         CheckKind.PowerDelivery => "The load cannot get its power this way: a shorter run, a larger wire, a higher supply voltage, fewer or better joints, a source that gives more, or a smaller load.",
         CheckKind.MechanicalMinimum => "Use a larger size, or state why the mechanical minimum does not apply.",
-        CheckKind.VoltageDrop => "Shorten the run, use a larger wire or two in parallel, better joints, a higher supply voltage, or allow more drop.",
+        CheckKind.VoltageDrop => "Shorten the run, use a larger wire, better joints and a better supply lead, a higher supply voltage, or allow more drop.",
         CheckKind.LoadVoltage => "The load sees too little at the lowest supply voltage: a larger wire, a shorter run, better joints, or a load that works on less.",
         CheckKind.ContinuousCurrent => "The wire gets too hot where it runs, or its rating is not published there: a cooler place, fewer loaded conductors together, better insulation, or a larger wire.",
         CheckKind.ConductorTemperature => "The wire gets too hot: a cooler place, fewer loaded conductors together, or better insulation.",
         CheckKind.FuseCarriesLoad => "The fuse is too small for the load: a larger rating, another series, or two circuits.",
         CheckKind.FuseProtectsWire => "The fuse that carries the load is too large for the wire: a larger wire, a cooler place, fewer conductors together, or a finer series of fuses.",
-        CheckKind.FuseVoltage => "Choose fuses rated for the highest voltage of the supply.",
+        CheckKind.FuseVoltage => "Choose fuses rated for the highest voltage of the supply, not its nominal one: a pack of 16 lithium iron phosphate cells reaches 58.4 V on charge, more than a 58 V fuse.",
         CheckKind.BreakingCapacity => "Choose a fuse that breaks more, put a main fuse that does so at the source, or count the resistance of the supply lead.",
         CheckKind.InrushHeld => "The fuse may open at start: a slower type or a larger rating with a larger wire, or limit the starting current.",
         CheckKind.FaultOpensFuse => "A short at the far end opens the fuse too late or not at all: a larger wire, a shorter run, or a smaller fuse.",

@@ -22,7 +22,7 @@ internal static class LimitSearch
         where T : struct
     {
         // A count is shown as the whole number that it stands for.
-        string shown(double value) => make(value) is int whole ? whole.ToString(CultureInfo.InvariantCulture) : Accept.Text(value);
+        string shown(double value) => make(value) is int whole ? whole.ToString(CultureInfo.InvariantCulture) : Accept.Short(value);
         CircuitDesign start = design(near);
         int open = start.OpenPoints.Count;
         if (!Holds(start, open) && own is { } value && Stop(start).Kind == CheckKind.InrushHeld)

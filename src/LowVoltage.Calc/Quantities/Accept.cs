@@ -84,7 +84,7 @@ internal static class Accept
     internal static double Positive(double value, double most, string unit, string name) =>
         value >= Least && value <= most
             ? value
-            : Refuse(name, value, unit, $"greater than zero (at least {Text(Least)}{Spaced(unit)}) and at most {Text(most)}{Spaced(unit)}");
+            : Refuse(name, value, unit, value > 0 && value < Least ? $"at least {Text(Least)}{Spaced(unit)}" : $"greater than zero and at most {Text(most)}{Spaced(unit)}");
 
     internal static double NotNegative(double value, double most, string unit, string name) =>
         value >= 0 && value <= most
@@ -108,6 +108,9 @@ internal static class Accept
 
     /// <summary>A number as text in messages: invariant, and never through UnitsNet, whose first formatting costs a third of a second.</summary>
     internal static string Text(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
+
+    /// <summary>A number of four digits, for sentences that a person reads.</summary>
+    internal static string Short(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
 
     private static string Spaced(string unit) => unit.Length == 0 ? unit : " " + unit;
 
