@@ -15,7 +15,7 @@ public static partial class CircuitDesigner
     /// <param name="wire">The conductor.</param>
     /// <param name="fuse">The fuse.</param>
     /// <param name="rules">The practice to follow.</param>
-    /// <returns>The longest feed, one way, searched from 1 mm to 10 km; where the surge at start is too large on the shortest, from the length required.</returns>
+    /// <returns>The longest feed, one way, searched from 1 mm to 10 km; where the shortest fails (a larger surge, a resistance that draws more), from the length required.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
     public static DesignLimit<Length> LongestRun(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)

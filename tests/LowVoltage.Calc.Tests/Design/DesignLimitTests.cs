@@ -130,6 +130,18 @@ public class DesignLimitTests
         Assert.Equal(CheckKind.VoltageDrop, run.Governing!.Value.Kind);
     }
 
+    [Fact]
+    public void LongestRun_OfAResistanceThatDrawsTooMuchUpClose_StartsFromTheRunAsked()
+    {
+        // 1.17 Ω at 14.4 V: 12.06 A behind 24 mΩ alone, above 12 A of a 15 A fuse; behind 1 m out and back less.
+        Load heater = Load.Resistance(ElectricResistance.FromOhms(1.17));
+        DesignRules rules = new(Table) { DropLimit = DropLimit.Percent(10) };
+        Assert.False(CircuitDesigner.Verify(Circuit(heater, feed: 0.001), RoadVehicle(2.5), Blade(15), rules).IsFeasible);
+        DesignLimit<Length> run = CircuitDesigner.LongestRun(Circuit(heater, feed: 1), RoadVehicle(2.5), Blade(15), rules);
+        Assert.True(run.Value!.Value.Meters > 1);
+        Assert.Equal(CheckKind.VoltageDrop, run.Governing!.Value.Kind);
+    }
+
     [Theory]
     [InlineData(0.001, 9000)]
     [InlineData(9000, 0.001)]

@@ -95,12 +95,15 @@ public class DesignProperties
         }
 
         int size = Size(c);
-        Assert.True(Size(c, length: 1.3) >= size, "longer");
-        Assert.True(Size(c, warmer: 7) >= size, "warmer");
-        Assert.True(Size(c, more: 2) >= size, "more conductors");
-
-        // A larger load may reach a fuse that the smaller one could not use: only its rating series stands between. The wire never shrinks all the same.
         Assert.True(Size(c, load: 1.3) >= size, "larger load");
+
+        // Resistances aside: behind more resistance they draw less, so where the drop does not govern a smaller fuse and with it a smaller wire can do.
+        if (c.LoadKind is not (2 or 6))
+        {
+            Assert.True(Size(c, length: 1.3) >= size, "longer");
+            Assert.True(Size(c, warmer: 7) >= size, "warmer");
+            Assert.True(Size(c, more: 2) >= size, "more conductors");
+        }
     }
 
     [Property]
