@@ -15,7 +15,7 @@ public static partial class CircuitDesigner
     /// <param name="wire">The conductor.</param>
     /// <param name="fuse">The fuse.</param>
     /// <param name="rules">The practice to follow.</param>
-    /// <returns>The longest feed, one way, searched from 1 mm to 10 km; where the surge at start is too large on the shortest, from the length required.</returns>
+    /// <returns>The longest feed, one way, searched from 1 mm to 10 km; where the shortest fails (a larger surge, a resistance that draws more), from the length required.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
     public static DesignLimit<Length> LongestRun(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
@@ -25,9 +25,11 @@ public static partial class CircuitDesigner
 
         // A return many times longer or shorter than the feed must stay a length that can be.
         double ratio = requirements.Return.Meters / requirements.FeedMeters;
+        double longest = ratio > 0 ? Math.Min(1e4, 0.5 * Accept.MostMeters / ratio) : 1e4;
+        double shortest = ratio > 0 ? Math.Max(1e-3, 2 * Accept.Least / ratio) : 1e-3;
         return LimitSearch.Find(
-            ratio > 0 ? Math.Max(1e-3, 2 * Accept.Least / ratio) : 1e-3,
-            ratio > 0 ? Math.Min(1e4, 0.5 * Accept.MostMeters / ratio) : 1e4,
+            Math.Min(shortest, longest),
+            longest,
             1e-6,
             meters => Verify(requirements.WithFeed(meters), rules, at, requirements.Load, wire, fuse),
             meters => Length.FromMeters(meters),

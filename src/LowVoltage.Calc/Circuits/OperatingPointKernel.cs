@@ -12,6 +12,9 @@ namespace LowVoltage.Calc.Circuits;
 /// </remarks>
 internal static class OperatingPointKernel
 {
+    // What a point may miss Kirchhoff by, of the voltage.
+    private const double Consistent = 1e-6;
+
     internal static KernelPoint Solve<TTemperature>(
         double volts, double fixedOhms, double conductorOhms20, in TTemperature temperature, Load load, LoadState state, double limitAmperes = double.PositiveInfinity)
         where TTemperature : struct, IConductorTemperature
@@ -27,6 +30,12 @@ internal static class OperatingPointKernel
         if (i <= limitAmperes)
         {
             double heat = circuit.Heating(u), r = circuit.OhmsAt(heat);
+            if (!(Math.Abs(volts - u - (i * r)) <= Consistent * volts))
+            {
+                // The search ended at the edge where the conductor melts: there is no point.
+                return None(circuit, limitAmperes);
+            }
+
             return new KernelPoint(i, heat, u, r, temperature.CelsiusAt(heat), false);
         }
 
@@ -175,8 +184,8 @@ internal static class OperatingPointKernel
             return new KernelPoint(NoOperatingPoint.SourceLimit, Math.Max(0, limit * most));
         }
 
-        double heat = Math.Min(circuit.Heating(u), limit);
-        return new KernelPoint(limit, heat, u, circuit.OhmsAt(heat), circuit.Temperature.CelsiusAt(heat), true);
+        double heat = Math.Min(circuit.Heating(u), limit), r = circuit.OhmsAt(heat);
+        return double.IsInfinity(r) ? None(circuit, limit) : new KernelPoint(limit, heat, u, r, circuit.Temperature.CelsiusAt(heat), true);
     }
 
     private static KernelPoint None<TTemperature>(in Circuit<TTemperature> circuit, double limit)

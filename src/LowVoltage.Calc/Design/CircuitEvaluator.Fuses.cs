@@ -270,7 +270,7 @@ internal sealed partial class CircuitEvaluator
 
         double most = requirements.SheathedToFuse ? rule.SheathedMeters : rule.OpenMeters;
         list.Add(requirements.FuseDistanceMeters is { } meters
-            ? new DesignCheck(CheckKind.FuseDistance, meters, most, rule.Reference, requirements.SheathedToFuse ? "sheathed" : "not sheathed")
+            ? new DesignCheck(CheckKind.FuseDistance, meters, most * (1 + Rounding), rule.Reference, requirements.SheathedToFuse ? "sheathed" : "not sheathed")
             : DesignCheck.Open(CheckKind.FuseDistance, 0, rule.Reference, new CheckNote(NoteKind.StateDistance, null, most)));
     }
 }

@@ -200,7 +200,7 @@ internal sealed partial class CircuitEvaluator
             least = Math.Min(least, links[i].Conductor.AreaSquareMillimeters);
         }
 
-        list.Add(new DesignCheck(CheckKind.MechanicalMinimum, least, rules.MinimumSquareMillimeters, rules.MinimumSectionReference));
+        list.Add(new DesignCheck(CheckKind.MechanicalMinimum, least, rules.MinimumSquareMillimeters * (1 - Rounding), rules.MinimumSectionReference));
     }
 
     private bool Rate(ref CheckList list)
@@ -301,7 +301,7 @@ internal sealed partial class CircuitEvaluator
     {
         NoOperatingPoint.SourceDisconnects => $"the source disconnects above {Quantities.Accept.Text(source.LimitAmperes)} A",
         NoOperatingPoint.SourceLimit => $"the load takes more than the source's limit of {Quantities.Accept.Text(source.LimitAmperes)} A",
-        NoOperatingPoint.CurrentOutOfReach => "the current would drop more than the whole voltage in this wire",
+        NoOperatingPoint.CurrentOutOfReach => "the current would drop more than the whole voltage in this wire, or melt it",
         _ => "more power than can come through this wire",
     };
 

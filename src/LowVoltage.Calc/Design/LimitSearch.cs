@@ -16,7 +16,10 @@ internal static class LimitSearch
     /// <param name="make">The value as a quantity.</param>
     /// <param name="what">What is varied, for the words.</param>
     /// <param name="unit">Its unit, for the words.</param>
-    /// <param name="own">The value of the circuit asked about, where the easiest value may be the harder start: a short cold path lets a larger surge through.</param>
+    /// <param name="own">
+    /// The value of the circuit asked about, for where the easiest value is not the easiest after all: a short cold path lets a larger surge through, and a
+    /// resistance draws more at its end.
+    /// </param>
     internal static DesignLimit<T> Find<T>(
         double near, double far, double tolerance, Func<double, CircuitDesign> design, Func<double, T> make, string what, string unit, double? own = null)
         where T : struct
@@ -25,11 +28,13 @@ internal static class LimitSearch
         string shown(double value) => make(value) is int whole ? whole.ToString(CultureInfo.InvariantCulture) : Accept.Text(value);
         CircuitDesign start = design(near);
         int open = start.OpenPoints.Count;
-        if (!Holds(start, open) && own is { } value && Stop(start).Kind == CheckKind.InrushHeld)
+        if (!Holds(start, open) && own is { } value && value > near && value < far)
         {
-            near = Math.Max(near, Math.Min(value, far));
-            start = design(near);
-            open = start.OpenPoints.Count;
+            CircuitDesign asked = design(value);
+            if (Holds(asked, asked.OpenPoints.Count))
+            {
+                (near, start, open) = (value, asked, asked.OpenPoints.Count);
+            }
         }
 
         if (!Holds(start, open))

@@ -1,0 +1,192 @@
+using FsCheck.Xunit;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Protection;
+using static LowVoltage.Calc.Tests.Design.Ask;
+
+namespace LowVoltage.Calc.Tests.Design;
+
+/// <summary>The inverses: at the limit the same wiring passes, a little beyond it fails by the check that is named.</summary>
+public class DesignLimitTests
+{
+    // The searches stop within these: 1 µm, 1 µA, 10 µW, 0.1 mK.
+    private static readonly DesignRules Table = new(DesignRules.RoadVehicle) { Ampacity = AmpacityBasis.RoadVehicleTable };
+
+    [Property(Arbitrary = [typeof(AnyCircuit)], MaxTest = 80)]
+    public void Limits_AtThem_PassAndBeyondFailAsNamed(AnyCircuit c)
+    {
+        CircuitRequirements asked = c.Requirements();
+        CircuitDesign design = CircuitDesigner.Design(asked, c.Rules);
+        if (design.Wire is not { } wire)
+        {
+            return;
+        }
+
+        FuseRating fuse = design.Fuse!;
+        if (c.ReturnKind is 0 or 1 or 2)
+        {
+            double ratio = c.Back / c.Feed;
+            DesignLimit<Length> run = CircuitDesigner.LongestRun(asked, wire, fuse, c.Rules);
+            Assert.True(run.Value is { } l && l.Meters >= asked.Feed.Meters - 1e-5, run + " for " + design);
+            Around(run, x => x.Meters, x => Verify(asked, c, wire, fuse, feed: x, back: c.ReturnKind <= 1 ? ReturnPath.Wire(M(x * ratio)) : asked.Return), 1e-5, 1e4);
+        }
+
+        Around(CircuitDesigner.LargestCurrent(asked, wire, fuse, c.Rules), x => x.Amperes, x => Verify(asked, c, wire, fuse, load: Keep(asked, Load.ConstantCurrent(A(x)))), 1e-5, 1e4);
+        Around(CircuitDesigner.LargestPower(asked, wire, fuse, c.Rules), x => (double)x.Watts, x => Verify(asked, c, wire, fuse, load: Keep(asked, Load.ConstantPower(W(x)))), 1e-4, 6e5);
+        Around(CircuitDesigner.HottestAmbient(asked, wire, fuse, c.Rules), x => x.DegreesCelsius, x => Verify(asked, c, wire, fuse, ambient: x), 1e-3, 250);
+        Around(CircuitDesigner.MostLoadedConductors(asked, wire, fuse, c.Rules), x => x, x => Verify(asked, c, wire, fuse, conductors: (int)x), 1, 1000);
+    }
+
+    [Fact]
+    public void LongestRun_GovernedByDrop_IsOhmsLaw()
+    {
+        // 10 A on 2.5 mm² (7.60 Ω/km, 32 A at 30 °C), 20 mΩ lead, at most 0.36 V: 16 mΩ for the wire, out and back.
+        DesignLimit<Length> run = CircuitDesigner.LongestRun(Circuit(Load.ConstantCurrent(A(10)), feed: 1), RoadVehicle(2.5), Blade(15), Table);
+        double perMeter = 2 * Plain.PerMeter(7.60, Plain.Warm(30, 70, 10, 32));
+        Near(0.016 / perMeter, run.Value!.Value.Meters, 2e-6);
+        Assert.Equal(CheckKind.VoltageDrop, run.Governing!.Value.Kind);
+        Assert.StartsWith("A feed of ", run.ToString(), StringComparison.Ordinal);
+        Assert.Contains("beyond it: voltage drop", run.Explanation, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void LargestCurrent_GovernedByTheFuse_IsFourFifthsOfIt()
+    {
+        DesignLimit<ElectricCurrent> most = CircuitDesigner.LargestCurrent(Circuit(Load.ConstantCurrent(A(1)), feed: 0.2), RoadVehicle(2.5), Blade(15), Table);
+        Near(12, most.Value!.Value.Amperes, 2e-6);
+        Assert.Equal(CheckKind.FuseCarriesLoad, most.Governing!.Value.Kind);
+    }
+
+    [Fact]
+    public void LargestPower_KeepsTheLoadsOwnMinimumVoltage()
+    {
+        // 11 V at the load from 11.89 V behind 18 mΩ + 20 mΩ + wire; no fuse stands in the way before.
+        DesignRules rules = new(Table) { DropLimit = DropLimit.Percent(20) };
+        CircuitRequirements asked = Circuit(Load.ConstantPower(W(1), 1, V(11)), feed: 2);
+        DesignLimit<Power> most = CircuitDesigner.LargestPower(asked, RoadVehicle(2.5), Blade(30), rules);
+        double i = 0;
+        for (int k = 0; k < 200; k++)
+        {
+            i = 0.89 / (0.038 + (4 * Plain.PerMeter(7.60, Plain.Warm(30, 70, i, 32))));
+        }
+
+        Near(11 * i, (double)most.Value!.Value.Watts, 1e-6);
+        Assert.Equal(CheckKind.LoadVoltage, most.Governing!.Value.Kind);
+    }
+
+    [Fact]
+    public void HottestAmbient_GovernedByTheFuse_IsWhereTheTableMeetsIt()
+    {
+        // 32 A·√((70 − θ)/40) = 15 A.
+        DesignLimit<Temperature> most = CircuitDesigner.HottestAmbient(Circuit(Load.ConstantCurrent(A(5)), feed: 0.3), RoadVehicle(2.5), Blade(15), Table);
+        Near(70 - (40 * 15 * 15 / (32.0 * 32)), most.Value!.Value.DegreesCelsius, 1e-5);
+        Assert.Equal(CheckKind.FuseProtectsWire, most.Governing!.Value.Kind);
+    }
+
+    [Fact]
+    public void MostLoadedConductors_ByTheTableOfFactors()
+    {
+        // 32 A times the factor must stay at 15 A: 0.469, so up to nine circuits (0.50), that is 18 wires; ten circuits have 0.45.
+        DesignLimit<int> most = CircuitDesigner.MostLoadedConductors(Circuit(Load.ConstantCurrent(A(5)), feed: 0.3), RoadVehicle(2.5), Blade(15), Table);
+        Assert.Equal(18, most.Value);
+        Assert.Equal(CheckKind.FuseProtectsWire, most.Governing!.Value.Kind);
+        Assert.Contains("A bundle of 18 loaded conductors", most.Explanation, StringComparison.Ordinal);
+
+        // With a 5 A fuse the table ends first, at 20 circuits.
+        DesignLimit<int> end = CircuitDesigner.MostLoadedConductors(Circuit(Load.ConstantCurrent(A(3)), feed: 0.3), RoadVehicle(2.5), Blade(5), Table);
+        Assert.Equal(40, end.Value);
+        Assert.Equal((CheckKind.ContinuousCurrent, CheckOutcome.Open), (end.Governing!.Value.Kind, end.Governing.Value.Outcome));
+    }
+
+    [Fact]
+    public void Limit_WhereNothingPasses_SaysWhatStopsTheEasiest()
+    {
+        DesignLimit<Length> none = CircuitDesigner.LongestRun(Circuit(Load.ConstantCurrent(A(50))), RoadVehicle(2.5), Blade(15), Table);
+        Assert.Null(none.Value);
+        Assert.NotNull(none.Governing);
+        Assert.StartsWith("Not even a feed of 0.001 m passes: ", none.Explanation, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Limit_WhereAllPasses_SaysSo()
+    {
+        DesignLimit<int> all = CircuitDesigner.MostLoadedConductors(Circuit(Load.ConstantCurrent(A(0.5)), feed: 0.3), Class5(400), Blade(3), DesignRules.Bench);
+        Assert.Equal(1000, all.Value);
+        Assert.Null(all.Governing);
+        Assert.StartsWith("All of the range searched passes", all.Explanation, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void LongestRun_WhereTheShortestRunLetsTooLargeASurgeThrough_StartsFromTheRunAsked()
+    {
+        // A 24 W lamp on a 3 A fuse: on 1 mm the cold filament draws more than the fuse holds, on 12 m it does not.
+        CircuitRequirements asked = Circuit(Load.Lamp(W(24), V(12)), feed: 12, conductors: 1, drop: DropLimit.Percent(20));
+        DesignRules rules = new(DesignRules.Bench) { FusePractice = new FusePractice { Loading = 1 } };
+        Assert.Equal(CheckKind.InrushHeld, CircuitDesigner.Verify(Circuit(Load.Lamp(W(24), V(12)), feed: 0.001, conductors: 1), Class5(0.75), Blade(3), rules).Governing.Kind);
+        Assert.True(CircuitDesigner.Verify(asked, Class5(0.75), Blade(3), rules).IsFeasible);
+        DesignLimit<Length> run = CircuitDesigner.LongestRun(asked, Class5(0.75), Blade(3), rules);
+        Assert.True(run.Value!.Value.Meters > 12, run.ToString());
+        Assert.Equal(CheckKind.VoltageDrop, run.Governing!.Value.Kind);
+    }
+
+    [Fact]
+    public void LongestRun_OfAResistanceThatDrawsTooMuchUpClose_StartsFromTheRunAsked()
+    {
+        // 1.17 Ω at 14.4 V: 12.06 A behind 24 mΩ alone, above 12 A of a 15 A fuse; behind 1 m out and back less.
+        Load heater = Load.Resistance(ElectricResistance.FromOhms(1.17));
+        DesignRules rules = new(Table) { DropLimit = DropLimit.Percent(10) };
+        Assert.False(CircuitDesigner.Verify(Circuit(heater, feed: 0.001), RoadVehicle(2.5), Blade(15), rules).IsFeasible);
+        DesignLimit<Length> run = CircuitDesigner.LongestRun(Circuit(heater, feed: 1), RoadVehicle(2.5), Blade(15), rules);
+        Assert.True(run.Value!.Value.Meters > 1);
+        Assert.Equal(CheckKind.VoltageDrop, run.Governing!.Value.Kind);
+    }
+
+    [Theory]
+    [InlineData(0.001, 9000)]
+    [InlineData(9000, 0.001)]
+    [InlineData(1e-9, 1e6)]
+    [InlineData(1e6, 1e-9)]
+    public void LongestRun_OfVeryUnequalWays_NeverThrows(double feed, double back)
+    {
+        DesignLimit<Length> run = CircuitDesigner.LongestRun(
+            Circuit(Load.ConstantCurrent(A(0.1)), feed: feed, back: ReturnPath.Wire(M(back))), Class5(400), Blade(3), DesignRules.Bench);
+        Assert.NotEqual("", run.Explanation);
+    }
+
+    private static void Around<T>(DesignLimit<T> limit, Func<T, double> number, Func<double, CircuitDesign> at, double step, double far)
+        where T : struct
+    {
+        if (limit.Value is not { } value)
+        {
+            Assert.NotNull(limit.Governing);
+            return;
+        }
+
+        double x = number(value);
+        Assert.True(at(x).IsFeasible, $"{limit}; but there {at(x)}");
+        if (x + step > far)
+        {
+            return;
+        }
+
+        CircuitDesign beyond = at(x + step);
+        CheckKind named = limit.Governing!.Value.Kind;
+        DesignCheck? check = beyond.Check(named);
+        Assert.True(check is { Outcome: not CheckOutcome.Pass }, $"{limit}; but beyond {beyond}");
+    }
+
+    private static Load Keep(CircuitRequirements asked, Load load) => asked.Load.MinimumVoltage is { } least ? load.WithMinimumVoltage(least) : load;
+
+    private static CircuitDesign Verify(
+        CircuitRequirements r, AnyCircuit c, Conductor wire, FuseRating fuse, double? feed = null, ReturnPath? back = null, Load? load = null, double? ambient = null, int? conductors = null) =>
+        CircuitDesigner.Verify(
+            new CircuitRequirements
+            {
+                Source = r.Source, Load = load ?? r.Load, Feed = feed is { } m ? M(m) : r.Feed, Return = back ?? r.Return, Ambient = ambient is { } t ? C(t) : r.Ambient,
+                LoadedConductors = conductors ?? r.LoadedConductors, Insulation = r.Insulation, Upstream = r.Upstream, FuseDistance = r.FuseDistance, EngineSpace = r.EngineSpace, Joints = r.Joints,
+            },
+            wire,
+            fuse,
+            c.Rules);
+}

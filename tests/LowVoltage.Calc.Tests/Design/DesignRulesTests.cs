@@ -1,0 +1,288 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.References;
+using static LowVoltage.Calc.Tests.Design.Ask;
+
+namespace LowVoltage.Calc.Tests.Design;
+
+public class DesignRulesTests
+{
+    private static readonly InsulationMaterial Xlpe = InsulationMaterial.CrossLinkedPolyethylene;
+
+    [Fact]
+    public void RoadVehicleTable_InABundle_ReportsTheForeignGroupingFactor()
+    {
+        DesignRules rules = new(DesignRules.RoadVehicle) { Ampacity = AmpacityBasis.RoadVehicleTable };
+        CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(8)), conductors: 6), rules);
+        Assert.Contains(design.Ampacity!.Remarks, line => line.StartsWith("Rules are mixed: the factor 0.7", StringComparison.Ordinal));
+        Assert.Contains(design.Assumptions, line => line.Contains("IEC 60364-5-52", StringComparison.Ordinal) && line.StartsWith("Rules are mixed", StringComparison.Ordinal));
+
+        // The preset takes the lower of table and heat balance; it says so although the heat balance decides here, and shows no table it did not use.
+        CircuitDesign lower = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(8)), conductors: 6), DesignRules.RoadVehicle);
+        Assert.Contains(lower.Assumptions, line => line.StartsWith("Heat balance: 6 equal wires", StringComparison.Ordinal));
+        Assert.Null(lower.Ampacity);
+        Assert.Equal(ReferenceKind.Paper, lower.Of(CheckKind.ContinuousCurrent).Reference.Kind);
+    }
+
+    [Fact]
+    public void LowerOf_NamesTheSourceThatDecides()
+    {
+        // 35 mm², one cable at 30 °C: the table's 158 A lies below the heat balance; 2.5 mm²: the heat balance below the table's 32 A.
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(20)), conductors: 1, feed: 1);
+        DesignRules rules = DesignRules.RoadVehicle;
+        DesignCheck thick = CircuitDesigner.Verify(asked, RoadVehicle(35), Blade(25), rules).Of(CheckKind.ContinuousCurrent);
+        Assert.Equal(158, thick.Limit);
+        Assert.Equal(AmpacityBasis.RoadVehicleTable.Reference, thick.Reference);
+        Near(158, rules.Ampacity.Derate(RoadVehicle(35), asked)!.Current.Amperes, 1e-12);
+        DesignCheck thin = CircuitDesigner.Verify(asked, RoadVehicle(2.5), Blade(25), rules).Of(CheckKind.ContinuousCurrent);
+        Assert.InRange(thin.Limit, 20, 31.9);
+        Assert.Equal(AmpacityBasis.HeatBalance.Reference, thin.Reference);
+
+        // 3 mm² is no row of the table: the heat balance alone, and it is named.
+        Assert.Equal(AmpacityBasis.HeatBalance.Reference, CircuitDesigner.Verify(asked, RoadVehicle(3), Blade(25), rules).Of(CheckKind.ContinuousCurrent).Reference);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(6)]
+    [InlineData(24)]
+    public void LowerOf_IsTheLowerAndNeverFallsWithTheSize(int conductors)
+    {
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(1)), conductors: conductors);
+        double before = 0;
+        foreach (Conductor wire in ConductorSeries.RoadVehicle.Conductors)
+        {
+            bool table = AmpacityBasis.RoadVehicleTable.TryRate(wire, asked, out ElectricCurrent a);
+            Assert.True(AmpacityBasis.HeatBalance.TryRate(wire, asked, out ElectricCurrent b));
+            foreach (AmpacityBasis basis in new[]
+            {
+                AmpacityBasis.LowerOf(AmpacityBasis.RoadVehicleTable, AmpacityBasis.HeatBalance), AmpacityBasis.LowerOf(AmpacityBasis.HeatBalance, AmpacityBasis.RoadVehicleTable),
+            })
+            {
+                Assert.True(basis.TryRate(wire, asked, out ElectricCurrent lower));
+                Assert.Equal(table ? Math.Min(a.Amperes, b.Amperes) : b.Amperes, lower.Amperes);
+                Assert.True(lower.Amperes >= before, wire.Name);
+            }
+
+            before = table ? Math.Min(a.Amperes, b.Amperes) : b.Amperes;
+        }
+    }
+
+    [Fact]
+    public void SmallCraft_BelowFiftyVolts_ReportsTheCountAsAPractice()
+    {
+        CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(8)), conductors: 6, insulation: Xlpe, upstreamMilliOhms: 15), DesignRules.SmallCraft);
+        Assert.Contains(design.Assumptions, line => line.Contains("applied as a practice", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(30, false, 1)]
+    [InlineData(30.1, false, 0.82)]
+    [InlineData(50, false, 0.82)]
+    [InlineData(20, true, 0.82)]
+    public void SmallCraft_AboveThirtyDegreesOrInAnEngineSpace_TakesNoteOne(double ambient, bool engine, double factor)
+    {
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(1)), ambient: ambient, engineSpace: engine, insulation: Xlpe);
+        Assert.True(AmpacityBasis.SmallCraftTable.TryRate(Awg(12), asked, out ElectricCurrent current));
+        Near(40 * factor, current.Amperes, 1e-12);
+        Near(current.Amperes, AmpacityBasis.SmallCraftTable.Derate(Awg(12), asked)!.Current.Amperes, 1e-12);
+    }
+
+    [Theory]
+
+    // Table 11-9 stands for 33 wires at 20 % of the bundle's capacity (sizes 22 to 10) and for 9 wires (size 8 and larger).
+    [InlineData(2, 1.0, true, true)]
+    [InlineData(5, 1.0, true, false)]
+    [InlineData(8, 1.0, false, false)]
+    [InlineData(9, 0.2, true, true)]
+    [InlineData(10, 0.2, true, false)]
+    [InlineData(20, 0.2, true, false)]
+    [InlineData(33, 0.2, true, false)]
+    [InlineData(33, 0.1, true, false)]
+    [InlineData(34, 0.2, false, false)]
+    [InlineData(33, 0.3, false, false)]
+    [InlineData(40, 0.2, false, false)]
+    public void Aircraft_HoldsForBundlesNoHarderThanTheTables(int wires, double loading, bool small, bool large)
+    {
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(1)), ambient: 70, conductors: wires, insulation: InsulationMaterial.Etfe, bundleLoading: loading);
+        Assert.Equal(small, AmpacityBasis.AircraftTable.TryRate(Conductor.AircraftWire(AircraftWireSize.FromNumber(10)), asked, out ElectricCurrent ten));
+        Assert.Equal(large, AmpacityBasis.AircraftTable.TryRate(Conductor.AircraftWire(AircraftWireSize.FromNumber(8)), asked, out ElectricCurrent eight));
+        Assert.Equal(small ? 26 : 0, ten.Amperes);
+        Assert.Equal(large ? 57 : 0, eight.Amperes);
+    }
+
+    [Fact]
+    public void Basis_OfAnotherSystemOrMetal_DoesNotRate()
+    {
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(1)), insulation: Xlpe);
+        Assert.False(AmpacityBasis.SmallCraftTable.TryRate(RoadVehicle(2.5), asked, out _));
+        Assert.False(AmpacityBasis.SmallCraftTable.TryRate(Conductor.Stranded(AwgSize.FromNumber(12), ConductorMaterial.Aluminium), asked, out _));
+        Assert.False(AmpacityBasis.SmallCraftTable.TryRate(Conductor.OfArea(Area.FromSquareMillimeters(2.5), ConductorMaterial.Copper), asked, out _));
+        Assert.False(AmpacityBasis.RoadVehicleTable.TryRate(Awg(12), Circuit(Load.ConstantCurrent(A(1))), out _));
+        Assert.False(AmpacityBasis.RoadVehicleTable.TryRate(RoadVehicle(2.5), asked, out _));
+        Assert.Null(AmpacityBasis.RoadVehicleTable.Derate(RoadVehicle(2.5), asked));
+        Assert.Null(AmpacityBasis.HeatBalance.Derate(RoadVehicle(2.5), asked));
+    }
+
+    [Fact]
+    public void HeatBalance_InABundle_IsTheBundleModelLessItsMargin()
+    {
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(1)), conductors: 6, ambient: 40);
+        Assert.True(AmpacityBasis.HeatBalance.TryRate(Class5(2.5), asked, out ElectricCurrent current));
+        Calc.Heating.WireBundle bundle = Calc.Heating.WireBundle.Create(Wire.Create(Class5(2.5), InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.35)), 6, 6);
+        Near(0.97 * Calc.Heating.BundleHeat.CurrentFor(bundle, new() { Ambient = C(40), Emissivity = 0.9 }, C(70)).Amperes, current.Amperes, 1e-12);
+    }
+
+    [Fact]
+    public void Upstream_NotStated_LeavesTheBreakingCapacityOpenOnlyWhereItMatters()
+    {
+        CircuitDesign big = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(4)), upstreamMilliOhms: null), DesignRules.Bench);
+        Assert.Equal(DesignVerdict.OpenPoints, big.Verdict);
+        DesignCheck open = Assert.Single(big.OpenPoints);
+        Assert.Equal(CheckKind.BreakingCapacity, open.Kind);
+        Assert.Contains("up to 4000 A at the source's terminals, the fuse breaks 1000 A", open.Note, StringComparison.Ordinal);
+        Assert.StartsWith("Some checks could not be made", big.Cautions[0], StringComparison.Ordinal);
+        Assert.Empty(big.Advice);
+
+        // 14.4 V over 14.4 mΩ is exactly 1000 A; a battery of 140 A cold cranking gives less: nothing is open.
+        CircuitDesign small = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(2.4)), Battery.LeadAcid(A(140)), upstreamMilliOhms: null), DesignRules.Bench);
+        Assert.Equal(DesignVerdict.Pass, small.Verdict);
+        small.Is(CheckKind.BreakingCapacity, 14.4 / (5.4 / 140 / 2.5), 1000);
+    }
+
+    [Fact]
+    public void StripFuse_WithoutOperatingTimes_IsOpenAndWithThemIsChecked()
+    {
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(100)), feed: 0.5, conductors: 1, upstreamMilliOhms: 5, drop: DropLimit.Percent(10));
+        CircuitDesign open = CircuitDesigner.Design(asked, new DesignRules(DesignRules.RoadVehicle) { Fuses = FuseSeries.RoadVehicleStrip51 });
+        Assert.Equal(DesignVerdict.OpenPoints, open.Verdict);
+        Assert.Equal([CheckKind.FaultOpensFuse, CheckKind.ShortCircuitTemperature], open.OpenPoints.Select(check => check.Kind));
+        Assert.All(open.OpenPoints, check => Assert.Contains("no operating times are published for the 125 A strip fuse", check.Note, StringComparison.Ordinal));
+        CircuitDesign known = CircuitDesigner.Design(
+            asked, new DesignRules(DesignRules.RoadVehicle) { Fuses = FuseSeries.RoadVehicleStrip51.WithLimits(OperatingTimeLimits.RoadVehicleStrip) });
+        Assert.Equal(DesignVerdict.Pass, known.Verdict);
+        Assert.Equal(125, known.Fuse!.Current.Amperes);
+    }
+
+    [Fact]
+    public void Fuse_WithoutDirectCurrentRating_IsOpenOnVoltageAndBreaking()
+    {
+        CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(2))), Class5(1), FuseSeries.Iec60127Sheet1.SmallestAtLeast(A(4)), DesignRules.Bench);
+        Assert.Equal(CheckOutcome.Open, design.Of(CheckKind.FuseVoltage).Outcome);
+        Assert.Equal(CheckOutcome.Open, design.Of(CheckKind.BreakingCapacity).Outcome);
+        Assert.Equal(DesignVerdict.OpenPoints, design.Verdict);
+    }
+
+    [Fact]
+    public void FuseDistance_OfSmallCraft_SevenInchesOrFortyWhenSheathed()
+    {
+        CircuitRequirements with(double? meters, bool sheathed) => new()
+        {
+            Source = LeadAcid(), Load = Load.ConstantCurrent(A(4)), Feed = M(2), Return = ReturnPath.Wire(M(2)), Ambient = C(25), Insulation = Xlpe, Upstream = MilliOhm(15),
+            FuseDistance = meters is { } m ? M(m) : null, SheathedToFuse = sheathed,
+        };
+        CheckOutcome of(double? meters, bool sheathed) => CircuitDesigner.Verify(with(meters, sheathed), Awg(12), Blade(5), DesignRules.SmallCraft).Of(CheckKind.FuseDistance).Outcome;
+        Assert.Equal(CheckOutcome.Pass, of(0.1778, false));
+        Assert.Equal(CheckOutcome.Fail, of(0.1779, false));
+        Assert.Equal(CheckOutcome.Pass, of(1.016, true));
+        Assert.Equal(CheckOutcome.Fail, of(1.0161, true));
+        Assert.Equal(CheckOutcome.Open, of(null, true));
+        Assert.Null(CircuitDesigner.Verify(with(null, false), Class5(1), Blade(5), DesignRules.Bench).Check(CheckKind.FuseDistance));
+    }
+
+    [Theory]
+    [InlineData(0.5)]
+    [InlineData(0.75)]
+    [InlineData(6)]
+    public void MinimumSection_InAnotherUnit_AdmitsItsOwnSize(double squareMillimeters)
+    {
+        foreach (Area area in new[] { Area.FromSquareMeters(squareMillimeters * 1e-6), Area.FromSquareCentimeters(squareMillimeters / 100), Area.FromSquareInches(squareMillimeters / (25.4 * 25.4)) })
+        {
+            DesignRules rules = new(DesignRules.Bench) { MinimumSection = area };
+            Assert.Equal(squareMillimeters, CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(2.4)), feed: 0.1), rules).Wire!.Area.SquareMillimeters);
+        }
+    }
+
+    [Fact]
+    public void FuseDistance_OfZero_FailsWithAMarginThatIsANumber()
+    {
+        DesignRules rules = new(DesignRules.Bench) { FusePractice = new FusePractice { Distance = FuseDistanceRule.Create(Length.Zero, Length.Zero, Reference.CommonPractice("at the source")) } };
+        DesignCheck check = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(4))), Class5(1), Blade(5), rules).Of(CheckKind.FuseDistance);
+        Assert.Equal((CheckOutcome.Fail, -1), (check.Outcome, check.Margin));
+        DesignCheck at = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(4)), fuseDistance: 0), Class5(1), Blade(5), rules).Of(CheckKind.FuseDistance);
+        Assert.Equal((CheckOutcome.Pass, 0), (at.Outcome, at.Margin));
+    }
+
+    [Theory]
+    [InlineData(12, false, 0.5)]
+    [InlineData(12.8, true, 1)]
+    [InlineData(14, false, 0.5)]
+    [InlineData(24, false, 1)]
+    [InlineData(28, true, 2)]
+    [InlineData(48, false, 0)]
+    [InlineData(18, false, 0)]
+    public void AircraftDrop_KnowsTwoBuses(double nominal, bool intermittent, double volts)
+    {
+        Assert.Equal(volts > 0, DropLimit.AircraftTable.TryFor(V(nominal), intermittent, out ElectricPotential most));
+        Assert.Equal(volts, most.Volts);
+    }
+
+    [Fact]
+    public void AircraftDrop_ForAnotherVoltage_IsOpen()
+    {
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(2)), LeadAcid(4), insulation: InsulationMaterial.Etfe, upstreamMilliOhms: 60);
+        DesignCheck drop = CircuitDesigner.Design(asked, DesignRules.LightAircraft).Of(CheckKind.VoltageDrop);
+        Assert.Equal(CheckOutcome.Open, drop.Outcome);
+        Assert.Contains("nominal 48 V; state one", drop.Note, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void DropLimit_InWords()
+    {
+        Assert.Equal("3 %", DropLimit.Percent(3).ToString());
+        Assert.Equal("0.4 V", DropLimit.Volts(V(0.4)).ToString());
+        Assert.Equal("FAA AC 43.13-1B Table 11-6", DropLimit.AircraftTable.ToString());
+    }
+
+    [Fact]
+    public void Circuit_WithItsOwnAllowance_IsJudgedByIt()
+    {
+        // A charging lead is judged in tenths of a volt.
+        CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(8)), drop: DropLimit.Volts(V(0.2))), DesignRules.Bench);
+        Assert.Equal(0.2, design.Of(CheckKind.VoltageDrop).Limit);
+        Assert.Equal("allowance stated by the caller", design.Of(CheckKind.VoltageDrop).Reference.Title);
+    }
+
+    [Fact]
+    public void Rules_Copied_KeepEverythingButWhatIsChanged()
+    {
+        DesignRules copy = new(DesignRules.SmallCraft) { Name = "mine" };
+        Assert.Equal("mine", copy.ToString());
+        Assert.Same(DesignRules.SmallCraft.Conductors, copy.Conductors);
+        Assert.Same(DesignRules.SmallCraft.Fuses, copy.Fuses);
+        Assert.Same(DesignRules.SmallCraft.Ampacity, copy.Ampacity);
+        Assert.Same(DesignRules.SmallCraft.DropLimit, copy.DropLimit);
+        Assert.Same(DesignRules.SmallCraft.FusePractice, copy.FusePractice);
+        Assert.Same(DesignRules.SmallCraft.MinimumSectionReference, copy.MinimumSectionReference);
+        Assert.Equal(DesignRules.SmallCraft.MinimumSection, copy.MinimumSection);
+        Assert.Equal(["road vehicle", "small craft", "light aircraft", "bench"], DesignRules.Presets.Select(rules => rules.Name));
+    }
+
+    [Fact]
+    public void Insulation_WithoutShortCircuitLimit_IsHeldToItsContinuousLimitFromTheServiceTemperature()
+    {
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(4)), insulation: InsulationMaterial.Rated("125 °C rated", C(125)));
+        CircuitDesign design = CircuitDesigner.Design(asked, DesignRules.Bench);
+        Assert.Equal(DesignVerdict.Pass, design.Verdict);
+        DesignCheck check = design.Of(CheckKind.ShortCircuitTemperature);
+        Assert.Equal(125, check.Limit);
+        Assert.StartsWith($"from {design.Of(CheckKind.ConductorTemperature).Value.ToString("G6", System.Globalization.CultureInfo.InvariantCulture)} °C", check.Note, StringComparison.Ordinal);
+
+        // With a limit of its own the fault finds the wire as hot as it may be.
+        CircuitRequirements known = Circuit(Load.ConstantCurrent(A(4)), insulation: InsulationMaterial.Rated("125 °C rated", C(125), C(200)));
+        Assert.StartsWith("from 125 °C", CircuitDesigner.Design(known, DesignRules.Bench).Of(CheckKind.ShortCircuitTemperature).Note, StringComparison.Ordinal);
+    }
+}
