@@ -13,6 +13,9 @@ internal struct ChainLink
     internal double RiseKelvins;
     internal double BaseCelsius;
 
+    /// <summary>The conductor that the rating is of: a return of its own keeps its rating while candidates for the feed come and go.</summary>
+    internal Conductor? RatedConductor;
+
     internal readonly bool IsRated => RatedAmperes > 0;
 
     internal readonly double Ohms20 => Conductor.OhmsPerMeter20 * Meters / Parallel;

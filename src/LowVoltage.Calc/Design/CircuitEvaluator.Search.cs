@@ -22,7 +22,7 @@ internal sealed partial class CircuitEvaluator
         double conductorOhms = 0;
         for (int i = 0; i < links.Length; i++)
         {
-            if (links[i].Conductor.AreaSquareMillimeters < rules.MinimumSquareMillimeters)
+            if (links[i].Conductor.AreaSquareMillimeters < rules.MinimumSquareMillimeters * (1 - Rounding))
             {
                 return true;
             }

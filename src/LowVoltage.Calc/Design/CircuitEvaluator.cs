@@ -215,10 +215,16 @@ internal sealed partial class CircuitEvaluator
 
     private bool Rate(ref CheckList list, ref ChainLink link, bool first)
     {
-        bool rated = rating.TryAmperes(link.Conductor, out double amperes);
-        link.RatedAmperes = rated ? amperes * link.Parallel : 0;
-        link.RiseKelvins = rated ? Math.Max(0, rating.LimitCelsius - Ambient) : 0;
-        link.BaseCelsius = rated ? Ambient : UnratedCelsius;
+        if (!ReferenceEquals(link.RatedConductor, link.Conductor))
+        {
+            bool known = rating.TryAmperes(link.Conductor, out double amperes);
+            link.RatedAmperes = known ? amperes * link.Parallel : 0;
+            link.RiseKelvins = known ? Math.Max(0, rating.LimitCelsius - Ambient) : 0;
+            link.BaseCelsius = known ? Ambient : UnratedCelsius;
+            link.RatedConductor = link.Conductor;
+        }
+
+        bool rated = link.IsRated;
         if (!rated && first)
         {
             string why = rating.Gap.Length > 0 ? rating.Gap : $"{rules.Ampacity.Name} does not cover {link.Conductor}";

@@ -37,10 +37,13 @@ internal sealed class HeatBalanceAmpacity : AmpacityBasis
     }
 }
 
-/// <summary>The heat balance in one place.</summary>
+/// <summary>The heat balance in one place. Remembers the last conductor asked: one instance serves one call of the designer.</summary>
 internal sealed class HeatBalancePrepared(Installation at, Surroundings? air) : PreparedRating
 {
     private const double Margin = 1 - Heating.HeatBalance.Margin;
+
+    private Conductor? last;
+    private HeatBalanceKernel kernel;
 
     internal override bool TryAmperes(Conductor conductor, out double amperes)
     {
@@ -61,7 +64,18 @@ internal sealed class HeatBalancePrepared(Installation at, Surroundings? air) : 
             + $"wall {Accept.Text(wall)} mm{(at.WallMillimeters is null ? " (assumed)" : "")}, current lowered by its margin of 3 %.";
     }
 
-    private HeatBalanceKernel Kernel(Conductor conductor)
+    private ref readonly HeatBalanceKernel Kernel(Conductor conductor)
+    {
+        if (!ReferenceEquals(conductor, last))
+        {
+            kernel = Make(conductor);
+            last = conductor;
+        }
+
+        return ref kernel;
+    }
+
+    private HeatBalanceKernel Make(Conductor conductor)
     {
         double wall = at.WallMillimeters ?? InsulationWall.UsualMillimeters(conductor.AreaSquareMillimeters);
         Wire wire = Wire.Create(conductor, at.Insulation, Length.FromMillimeters(wall));
