@@ -186,8 +186,8 @@ public class DesignInputTests
             })
             {
                 ArgumentOutOfRangeException thrown = Assert.Throws<ArgumentOutOfRangeException>("requirements", act);
-                Assert.Contains("at or below 60 V (extra-low-voltage DC", thrown.Message, StringComparison.Ordinal);
-                Assert.Contains(" V.", thrown.Message, StringComparison.Ordinal);
+                Assert.Contains("accepted is a source of at most 60 V. This is a library for extra-low-voltage DC", thrown.Message, StringComparison.Ordinal);
+                Assert.Contains("the source can reach 6", thrown.Message, StringComparison.Ordinal);
             }
         }
 

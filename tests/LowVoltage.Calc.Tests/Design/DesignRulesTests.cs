@@ -279,7 +279,7 @@ public class DesignRulesTests
         Assert.Equal(DesignVerdict.Pass, design.Verdict);
         DesignCheck check = design.Of(CheckKind.ShortCircuitTemperature);
         Assert.Equal(125, check.Limit);
-        Assert.StartsWith($"from {design.Of(CheckKind.ConductorTemperature).Value.ToString("G6", System.Globalization.CultureInfo.InvariantCulture)} °C", check.Note, StringComparison.Ordinal);
+        Assert.StartsWith($"from {design.Of(CheckKind.ConductorTemperature).Value.ToString("G4", System.Globalization.CultureInfo.InvariantCulture)} °C", check.Note, StringComparison.Ordinal);
 
         // With a limit of its own the fault finds the wire as hot as it may be.
         CircuitRequirements known = Circuit(Load.ConstantCurrent(A(4)), insulation: InsulationMaterial.Rated("125 °C rated", C(125), C(200)));

@@ -14,7 +14,7 @@ public class InfeasibleDesignTests
     [Fact]
     public void ConstantPower_BeyondReach_SaysHowMuchCouldBeDelivered()
     {
-        CircuitDesign design = Nothing(Circuit(Load.ConstantPower(W(50_000)), feed: 10), Bench, CheckKind.PowerDelivery, "larger wire");
+        CircuitDesign design = Nothing(Circuit(Load.ConstantPower(W(50_000)), feed: 10), Bench, CheckKind.PowerDelivery, "two wires in parallel");
 
         // 400 mm² class 5 (0.0486 Ω/km) and the battery at its weakest, cold copper: P = V²/(4R), and less since it heats.
         double most = 11.89 * 11.89 / (4 * (0.018 + 0.020 + (20 * Plain.PerMeter(0.0486, 30))));
@@ -75,7 +75,7 @@ public class InfeasibleDesignTests
     [Fact]
     public void Series_TooSmall_NamesWhatStoppedTheLargest()
     {
-        CircuitDesign design = Nothing(Circuit(Load.ConstantCurrent(A(300)), feed: 2, insulation: InsulationMaterial.CrossLinkedPolyethylene, conductors: 8), DesignRules.SmallCraft, CheckKind.VoltageDrop, "larger wire");
+        CircuitDesign design = Nothing(Circuit(Load.ConstantCurrent(A(300)), feed: 2, insulation: InsulationMaterial.CrossLinkedPolyethylene, conductors: 8), DesignRules.SmallCraft, CheckKind.VoltageDrop, "two wires in parallel");
         Assert.Equal(DesignRules.SmallCraft.Conductors.Conductors.Count, design.Rejected.Count);
         Assert.Equal("4/0 AWG stranded copper", design.Rejected[^1].Conductor.Name);
         Assert.Equal(0, design.ConductorMass.Kilograms);
@@ -149,7 +149,7 @@ public class InfeasibleDesignTests
         DesignCheck room = design.Of(CheckKind.FuseProtectsWire);
         Assert.Equal((CheckOutcome.Fail, 0, -1), (room.Outcome, room.Limit, room.Margin));
         Everything.AssertFinite(design);
-        Nothing(Circuit(Load.ConstantCurrent(A(4)), back: back), DesignRules.RoadVehicle, CheckKind.ConductorTemperature, "fewer loaded conductors together");
+        Nothing(Circuit(Load.ConstantCurrent(A(4)), back: back), DesignRules.RoadVehicle, CheckKind.ContinuousCurrent, "fewer loaded conductors together");
     }
 
     [Fact]
