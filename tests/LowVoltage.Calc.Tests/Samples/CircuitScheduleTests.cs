@@ -71,7 +71,7 @@ public sealed class CircuitScheduleTests : IDisposable
         Assert.Contains("line 8, insulation: expected", text, StringComparison.Ordinal);
         Assert.Contains("line 9, feed_m: Feed must be greater than zero", text, StringComparison.Ordinal);
         Assert.Contains("line 10, supply: ", text, StringComparison.Ordinal);
-        Assert.Contains("it was 72 V.", text, StringComparison.Ordinal);
+        Assert.Contains("the source can reach 72 V;", text, StringComparison.Ordinal);
         Assert.Contains("line 11, cold_cranking_A: expected an empty cell", text, StringComparison.Ordinal);
         Assert.Contains("line 12: expected 25 cells, as in the header; found 4.", text, StringComparison.Ordinal);
         Assert.Contains("Van: kettle inverter: no wire of the series fits", text, StringComparison.Ordinal);
