@@ -129,6 +129,12 @@ public class HeatingProperties
     {
         double steady = HeatBalance.CurrentFor(x.Wire, x.Air, x.Limit).Amperes;
         double current = OverloadHeating.CurrentToReach(x.Wire, x.Air, x.Limit, S(x.Seconds)).Amperes;
+        if (current > 1e7)
+        {
+            // A thick wire in microseconds: more than the library takes as a current.
+            return x.Seconds < 1e-3;
+        }
+
         double time = OverloadHeating.TimeToReach(x.Wire, x.Air, A(current), x.Limit)?.Seconds ?? double.PositiveInfinity;
 
         // Where the current is nearly that of the steady state its last digits decide the time; compare the current then.
