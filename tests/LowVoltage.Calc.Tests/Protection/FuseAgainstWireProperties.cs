@@ -89,6 +89,17 @@ public class FuseAgainstWireProperties
         return hottest <= limit + (1e-6 * (limit - wire.StartCelsius)) + 1e-6;
     }
 
+    /// <summary>The drawn cases hold enough of every outcome for the properties to mean something.</summary>
+    [Fact]
+    public void Cases_HoldEveryOutcome()
+    {
+        WireProtection[] outcomes = [.. ProtectionCases.Case().Generator.Sample(500).Select(c => FuseAgainstWire.Check(c.Fuse, c.Wire, A(c.ProspectiveAmperes)))];
+        Assert.True(outcomes.Count(o => o.Verdict == ProtectionVerdict.Protected && o.TimeRatio < 20) > 20);
+        Assert.True(outcomes.Count(o => o.Verdict == ProtectionVerdict.NotProtected && o.Regime == ProtectionRegime.Overload) > 20);
+        Assert.True(outcomes.Count(o => o.Verdict == ProtectionVerdict.NotProtected && o.Regime == ProtectionRegime.Sustained) > 20);
+        Assert.True(outcomes.Count(o => o.Regime == ProtectionRegime.ShortCircuit) > 20);
+    }
+
     /// <summary>Not protected means that it fails where it says: there the wire passes the limit before the longest time is over.</summary>
     [Property]
     public bool NotProtected_AtTheTightestCurrent_PassesTheLimit(ProtectionCase c)
@@ -119,7 +130,11 @@ public class FuseAgainstWireProperties
         double amperes = first * Math.Pow(c.ProspectiveAmperes / first, c.Share);
         _ = c.Fuse.TryLongestSeconds(amperes, out double seconds);
         WireLimits wire = c.Wire.Limits();
-        double time = OverloadHeating.Seconds(wire.Heat, wire.Capacity, amperes, wire.StartCelsius, seconds > 5 ? wire.OverloadCelsius : wire.ShortCircuitCelsius);
+        double limit = seconds > 5 ? wire.OverloadCelsius : wire.ShortCircuitCelsius;
+
+        // At its limit from the start: the time is nothing, or for ever where the current is carried.
+        bool stays = wire.StartCelsius >= limit && wire.Heat.AmperesFor(limit) >= amperes;
+        double time = stays ? double.PositiveInfinity : OverloadHeating.Seconds(wire.Heat, wire.Capacity, amperes, wire.StartCelsius, limit);
         return time / seconds >= outcome.TimeRatio * (1 - 0.01);
     }
 
