@@ -39,6 +39,9 @@ internal sealed class LogLogLine
 
     internal double Y(int index) => ys[index];
 
+    /// <summary>d ln y / d ln x from a point to the next one, or beyond the last.</summary>
+    internal double Slope(int index) => slopes[index];
+
     /// <summary>Whether x is at or beyond the first point.</summary>
     internal bool Covers(double x) => x >= xs[0] * (1 - SamePoint);
 

@@ -47,6 +47,13 @@ public sealed class TimeCurrentCurve
 
     internal double FusingAmperes => longest.FirstX;
 
+    internal LogLogLine LongestLine => longest;
+
+    internal LogLogLine? LeastLine => least;
+
+    /// <summary>Whether the longest time stays beyond the last point, as a circuit-breaker's does: its Joule integral then says nothing.</summary>
+    internal bool IsBreaker => longest.Slope(longest.Count - 1) == 0;
+
     internal double? NonFusingAmperes => nonFusing?.Amperes;
 
     /// <summary>A fuse's curve from points of its maker or standard.</summary>

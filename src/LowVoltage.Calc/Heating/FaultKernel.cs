@@ -1,0 +1,135 @@
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Numerics;
+
+namespace LowVoltage.Calc.Heating;
+
+/// <summary>Adiabatic short circuit of a chain of conductors on doubles, written in the Joule integral J = ∫I²dt that all of them share.</summary>
+/// <remarks>
+/// No heat leaves, so every conductor's temperature depends on J alone, and its resistance grows exponentially with it:
+/// <code>
+/// C′·dθ/dJ = R′(θ)/n²     ⇒  R(J) = R₀·exp(κJ),  κ = α·R′20/(C′·n²),  θ(J) = θ₀ + R′₀/(C′·n²)·(exp(κJ) − 1)/κ
+/// I(J)     = E/(Rs + ΣR(J))
+/// dt/dJ    = 1/I²         ⇒  E²·t = Rs²·J + 2·Rs·ΣRᵢ·g(κᵢ) + ΣΣRᵢ·Rⱼ·g(κᵢ + κⱼ),  g(κ) = (exp(κJ) − 1)/κ, g(0) = J
+/// </code>
+/// n conductors lie in parallel, R₀ is that of all of them. The time is a closed form, convex and rising in J: Newton's method from the right finds
+/// J after a time. Units: J in A²s, R in Ω, C′ in J/(m·K), κ in 1/(A²s).
+/// </remarks>
+internal readonly struct FaultKernel
+{
+    private const int MostIterations = 100;
+
+    private readonly double volts;
+    private readonly double fixedOhms;
+    private readonly double[] ohms;
+    private readonly double[] growth;
+    private readonly double[] kelvinPerJoule;
+    private readonly double[] initial;
+
+    internal FaultKernel(double volts, double fixedOhms, FaultSegment[] segments)
+    {
+        this.volts = volts;
+        this.fixedOhms = fixedOhms;
+        int count = segments.Length;
+        (ohms, growth, kelvinPerJoule, initial) = (new double[count], new double[count], new double[count], new double[count]);
+        MeltingJoules = double.PositiveInfinity;
+        for (int i = 0; i < count; i++)
+        {
+            FaultSegment segment = segments[i];
+            Conductor conductor = segment.Conductor;
+            double capacity = conductor.Material.HeatCapacityJoulesPerCubicMeterKelvin * conductor.EffectiveAreaSquareMillimeters * 1e-6;
+            double shared = capacity * segment.Parallel * segment.Parallel;
+            initial[i] = segment.InitialCelsius;
+            ohms[i] = conductor.OhmsPerMeterAt(segment.InitialCelsius) * segment.Meters / segment.Parallel;
+            growth[i] = conductor.Material.TemperatureCoefficient * conductor.OhmsPerMeter20 / shared;
+            kelvinPerJoule[i] = conductor.OhmsPerMeterAt(segment.InitialCelsius) / shared;
+            MeltingJoules = Math.Min(MeltingJoules, JoulesTo(i, conductor.Material.MeltingPointCelsius));
+        }
+    }
+
+    internal int Count => ohms.Length;
+
+    /// <summary>The Joule integral at which the first conductor reaches its melting point.</summary>
+    internal double MeltingJoules { get; }
+
+    internal double AmperesAt(double joules) => volts / OhmsAt(joules);
+
+    /// <summary>Temperature of a conductor after a Joule integral; not limited by melting.</summary>
+    internal double CelsiusAt(int index, double joules) => initial[index] + (kelvinPerJoule[index] * Growth(growth[index], joules));
+
+    /// <summary>The conductor that is hottest after a Joule integral.</summary>
+    internal int HottestAt(double joules)
+    {
+        int hottest = 0;
+        for (int i = 1; i < ohms.Length; i++)
+        {
+            hottest = CelsiusAt(i, joules) > CelsiusAt(hottest, joules) ? i : hottest;
+        }
+
+        return hottest;
+    }
+
+    /// <summary>The Joule integral that takes a conductor to a temperature; zero when it is that hot already.</summary>
+    internal double JoulesTo(int index, double celsius)
+    {
+        double rise = (celsius - initial[index]) / kelvinPerJoule[index];
+        return !(rise > 0) ? 0 : growth[index] > 0 ? ExpLog.Log1p(growth[index] * rise) / growth[index] : rise;
+    }
+
+    /// <summary>Seconds in which a Joule integral has flowed.</summary>
+    internal double SecondsTo(double joules)
+    {
+        double sum = fixedOhms * fixedOhms * joules;
+        for (int i = 0; i < ohms.Length; i++)
+        {
+            double cross = 2 * fixedOhms * Growth(growth[i], joules);
+            for (int j = 0; j < ohms.Length; j++)
+            {
+                cross += ohms[j] * Growth(growth[i] + growth[j], joules);
+            }
+
+            sum += ohms[i] * cross;
+        }
+
+        return sum / (volts * volts);
+    }
+
+    /// <summary>The Joule integral that has flowed after a time; false when a conductor melts before, and then that of its melting.</summary>
+    internal bool TryJoulesAfter(double seconds, out double joules)
+    {
+        joules = MeltingJoules;
+        if (SecondsTo(MeltingJoules) < seconds)
+        {
+            return false;
+        }
+
+        // The current only falls, so I₀²·t is too much, and the convex time brings Newton back from there without passing the root.
+        double first = AmperesAt(0);
+        double next = Math.Min(first * first * seconds, MeltingJoules);
+        for (int i = 0; i < MostIterations; i++)
+        {
+            joules = next;
+            double amperes = AmperesAt(joules);
+            next = Math.Max(0, joules - ((SecondsTo(joules) - seconds) * amperes * amperes));
+            if (next >= joules * (1 - 1e-15))
+            {
+                break;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>(exp(κJ) − 1)/κ.</summary>
+    private static double Growth(double perJoule, double joules) => perJoule > 0 ? ExpLog.Expm1(perJoule * joules) / perJoule : joules;
+
+    private double OhmsAt(double joules)
+    {
+        double sum = fixedOhms;
+        for (int i = 0; i < ohms.Length; i++)
+        {
+            sum += ohms[i] * Math.Exp(growth[i] * joules);
+        }
+
+        return sum;
+    }
+}

@@ -1,0 +1,97 @@
+using LowVoltage.Calc.Heating;
+using LowVoltage.Calc.Quantities;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Protection;
+
+/// <summary>The outcome of a fuse against a wire: the verdict, and the current at which it is tightest.</summary>
+/// <remarks>Immutable and thread-safe.</remarks>
+public sealed class WireProtection
+{
+    private readonly double amperes;
+    private readonly double limit;
+    private readonly double? fuseSeconds;
+    private readonly double? reached;
+
+    internal WireProtection(string reason) => Reason = reason;
+
+    internal WireProtection(TimeCurrentCurve curve, string device, in WireLimits wire, int index, double prospective)
+    {
+        TightestPoint point = FuseAgainstWireKernel.Tightest(wire, curve, prospective);
+        amperes = point.Amperes;
+        Regime = point.Regime;
+        WeakestWire = index;
+        limit = Regime switch
+        {
+            ProtectionRegime.Sustained => wire.SustainedCelsius,
+            ProtectionRegime.Overload => wire.OverloadCelsius,
+            _ => wire.ShortCircuitCelsius,
+        };
+        Verdict = point.Ratio >= 1 ? ProtectionVerdict.Protected : ProtectionVerdict.NotProtected;
+        double exact = FuseAgainstWireKernel.ExactRatio(wire, curve, point);
+
+        // Within a millionth of 1 the table's understatement decides, and the ratio must not contradict the verdict.
+        TimeRatio = Verdict == ProtectionVerdict.NotProtected && exact >= 1 ? point.Ratio : exact;
+        if (Regime != ProtectionRegime.Sustained && curve.TryLongestSeconds(amperes, out double seconds))
+        {
+            fuseSeconds = seconds;
+        }
+
+        reached = Reached(wire, amperes, fuseSeconds);
+        Reason = Say(device);
+    }
+
+    /// <summary>The verdict.</summary>
+    public ProtectionVerdict Verdict { get; }
+
+    /// <summary>Which limit is the tightest.</summary>
+    public ProtectionRegime Regime { get; }
+
+    /// <summary>Index of the wire that decides.</summary>
+    public int WeakestWire { get; }
+
+    /// <summary>The current at which the fuse is closest to failing the wire, or fails it worst; null when nothing was evaluated.</summary>
+    public ElectricCurrent? TightestCurrent => Verdict == ProtectionVerdict.NotEvaluated ? null : ElectricCurrent.FromAmperes(amperes);
+
+    /// <summary>
+    /// Wire time over fuse time there: at least 1 when protected, infinite when the wire never reaches its limit; 0 when the fuse need not open at a
+    /// current that the wire does not stand, and when nothing was evaluated.
+    /// </summary>
+    public double TimeRatio { get; }
+
+    /// <summary>The fuse's longest time there; null where it need not open.</summary>
+    public Duration? FuseTime => fuseSeconds is double seconds ? Duration.FromSeconds(seconds) : null;
+
+    /// <summary>Temperature of the conductor when the fuse has opened at that current, or that it settles at; null when the metal melts, and when nothing was evaluated.</summary>
+    public Temperature? TemperatureReached => reached is double celsius ? Temperature.FromDegreesCelsius(celsius) : null;
+
+    /// <summary>The limit that it is held against; null when nothing was evaluated.</summary>
+    public Temperature? Limit => Verdict == ProtectionVerdict.NotEvaluated ? null : Temperature.FromDegreesCelsius(limit);
+
+    /// <summary>The reason in a sentence with the numbers.</summary>
+    public string Reason { get; }
+
+    /// <inheritdoc/>
+    public override string ToString() => Reason;
+
+    private static double? Reached(in WireLimits wire, double amperes, double? seconds)
+    {
+        if (seconds is not double time)
+        {
+            return HeatBalance.TrySteady(wire.Heat, amperes, out _, out double steady) ? steady : null;
+        }
+
+        OverloadKernel overload = new(wire.Heat, amperes, wire.Capacity, wire.Heat.SurfaceFor(wire.StartCelsius));
+        return overload.TryAdvance(time, wire.Heat.SurfaceFor(wire.Heat.MostCelsius), out double surface) ? wire.Heat.ConductorAt(surface) : null;
+    }
+
+    private string Say(string device)
+    {
+        string hot = reached is double celsius ? $"the wire is at {Accept.Text(celsius)} °C" : "the wire melts";
+        string held = $"against {Accept.Text(limit)} °C";
+        string when = fuseSeconds is double seconds
+            ? $"at {Accept.Text(amperes)} A the {device} opens within {Accept.Text(seconds)} s, when {hot} {held}"
+            : $"up to {Accept.Text(amperes)} A the {device} need not open, and {hot} in the long run {held}";
+        return (Verdict == ProtectionVerdict.Protected ? "Protected; tightest " : "Not protected: ") + when + ".";
+    }
+}
