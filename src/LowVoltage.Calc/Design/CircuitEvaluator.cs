@@ -71,10 +71,6 @@ internal sealed partial class CircuitEvaluator
 
     internal double Ambient { get; }
 
-    internal PreparedRating Rating => rating;
-
-    internal ReadOnlySpan<ChainLink> Links => links;
-
     /// <summary>Puts a candidate wire into the first link.</summary>
     internal void Try(Conductor conductor)
     {

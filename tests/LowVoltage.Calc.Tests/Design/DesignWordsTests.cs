@@ -1,0 +1,86 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Design;
+using static LowVoltage.Calc.Tests.Design.Ask;
+
+namespace LowVoltage.Calc.Tests.Design;
+
+public class DesignWordsTests
+{
+    private static readonly DesignRules Bench = DesignRules.Bench;
+
+    [Theory]
+    [InlineData(CheckKind.PowerDelivery, "W", true)]
+    [InlineData(CheckKind.MechanicalMinimum, "mm²", true)]
+    [InlineData(CheckKind.VoltageDrop, "V", false)]
+    [InlineData(CheckKind.LoadVoltage, "V", true)]
+    [InlineData(CheckKind.ContinuousCurrent, "A", false)]
+    [InlineData(CheckKind.ConductorTemperature, "°C", false)]
+    [InlineData(CheckKind.FuseCarriesLoad, "A", true)]
+    [InlineData(CheckKind.FuseProtectsWire, "A", false)]
+    [InlineData(CheckKind.FuseVoltage, "V", true)]
+    [InlineData(CheckKind.BreakingCapacity, "A", false)]
+    [InlineData(CheckKind.InrushHeld, "s", false)]
+    [InlineData(CheckKind.FaultOpensFuse, "s", false)]
+    [InlineData(CheckKind.ShortCircuitTemperature, "°C", false)]
+    [InlineData(CheckKind.FuseDistance, "m", false)]
+    public void Check_OfEveryKind_HasItsUnitAndSense(CheckKind kind, string unit, bool least)
+    {
+        // A lamp with a minimum voltage of its own on board: every kind but the one of an impossible load.
+        CircuitDesign design = kind == CheckKind.PowerDelivery
+            ? CircuitDesigner.Verify(Circuit(Load.ConstantPower(W(9000))), Class5(1), Blade(5), Bench)
+            : CircuitDesigner.Design(
+                Circuit(Load.Lamp(W(24), V(12)).WithMinimumVoltage(V(10)), upstreamMilliOhms: 15, insulation: InsulationMaterial.CrossLinkedPolyethylene), DesignRules.SmallCraft);
+        DesignCheck check = design.Of(kind);
+        Assert.Equal((unit, least), (check.Unit, check.LimitIsLeast));
+        Assert.StartsWith(check.Name + " ", check.ToString(), StringComparison.Ordinal);
+        Assert.Contains((least ? "at least " : "at most "), check.ToString(), StringComparison.Ordinal);
+        Near((least ? check.Value - check.Limit : check.Limit - check.Value) / check.Limit, check.Margin, 1e-12);
+    }
+
+    [Fact]
+    public void Check_Equality_IsByValue()
+    {
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(4)));
+        DesignCheck a = CircuitDesigner.Design(asked, Bench).Of(CheckKind.VoltageDrop), b = CircuitDesigner.Design(asked, Bench).Of(CheckKind.VoltageDrop);
+        DesignCheck other = CircuitDesigner.Design(asked, Bench).Of(CheckKind.ContinuousCurrent);
+        Assert.True(a == b && a.Equals((object)b) && a.GetHashCode() == b.GetHashCode());
+        Assert.True(a != other && !a.Equals(other) && !a.Equals("text"));
+    }
+
+    [Fact]
+    public void Assumptions_NameTheWayBackOfEveryKind()
+    {
+        string back(ReturnPath way) => Assert.Single(CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(2)), back: way), Bench).Assumptions, line => line.StartsWith("Feed 3 m one way; ", StringComparison.Ordinal));
+        Segment wire = Segment.Create(Class5(10), M(2));
+        Assert.Contains("return 4 m of the same wire", back(ReturnPath.Wire(M(4))), StringComparison.Ordinal);
+        Assert.Contains("return 2 m of given wire", back(ReturnPath.Wire(wire)), StringComparison.Ordinal);
+        Assert.Contains("through a chassis of 5 mΩ, whose own rating is not checked", back(ReturnPath.Chassis(MilliOhm(5))), StringComparison.Ordinal);
+        Assert.Contains("shared with 3 A of other loads, 5 mΩ, whose own rating is not checked", back(ReturnPath.Shared(MilliOhm(5), A(3))), StringComparison.Ordinal);
+        Assert.Contains("shared with 3 A of other loads, 2 m of given wire", back(ReturnPath.Shared([wire], A(3))), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Mass_CountsOutAndBackButNotWhatIsShared()
+    {
+        // ASTM B496 density 8890 kg/m³; nominal section.
+        double perMeter = 8890 * 0.75e-6;
+        CircuitDesign pair = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(2)), feed: 2, back: ReturnPath.Wire(M(3))), Class5(0.75), Blade(3), Bench);
+        Near(5 * perMeter, pair.ConductorMass.Kilograms, 1e-12);
+        CircuitDesign shared = CircuitDesigner.Verify(
+            Circuit(Load.ConstantCurrent(A(2)), feed: 2, back: ReturnPath.Shared([Segment.Create(Class5(10), M(2))], A(3))), Class5(0.75), Blade(3), Bench);
+        Near(2 * perMeter, shared.ConductorMass.Kilograms, 1e-12);
+    }
+
+    [Fact]
+    public void Summary_SaysVerdictAndWhatGoverns()
+    {
+        CircuitDesign pass = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(4))), Bench);
+        Assert.EndsWith(": pass, governed by voltage drop", pass.ToString(), StringComparison.Ordinal);
+        CircuitDesign open = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(4)), upstreamMilliOhms: null), Bench);
+        Assert.Contains(": no check fails, 1 open, governed by ", open.ToString(), StringComparison.Ordinal);
+        CircuitDesign fail = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(4))), Class5(0.5), Blade(5), Bench);
+        Assert.Contains("voltage drop 1.", fail.ToString(), StringComparison.Ordinal);
+        Assert.Contains("shorten the run", fail.Advice[0], StringComparison.OrdinalIgnoreCase);
+    }
+}
