@@ -6,46 +6,104 @@ using LowVoltage.Calc.Quantities;
 
 namespace LowVoltage.Calc.Benchmarks;
 
-/// <summary>Resistance of a wire at a temperature: one argument.</summary>
+/// <summary>Resistance of a wire at a temperature: one argument. Formulas this short are timed a thousand at a time.</summary>
 public class ResistanceBenchmarks
 {
+    private const int Calls = 1000;
+
     private readonly Conductor wire = Conductor.Solid(AwgSize.FromNumber(14), ConductorMaterial.Copper);
-    private readonly Temperature celsius = Temperature.FromDegreesCelsius(75);
-    private readonly Temperature fahrenheit = Temperature.FromDegreesFahrenheit(167);
+    private readonly double[] raw = [.. Enumerable.Range(0, Calls).Select(i => 20 + (i * 0.1))];
     private readonly double raw20 = 8.282e-3;
     private readonly double rawAlpha = 0.00393;
-    private readonly double rawCelsius = 75;
+    private Temperature[] celsius = [];
+    private Temperature[] fahrenheit = [];
 
-    [Benchmark(Baseline = true)]
-    public double RawDoubles() => raw20 * (1 + (rawAlpha * (rawCelsius - 20)));
+    [GlobalSetup]
+    public void Setup()
+    {
+        celsius = [.. raw.Select(value => Temperature.FromDegreesCelsius(value))];
+        fahrenheit = [.. celsius.Select(value => Temperature.FromDegreesFahrenheit(value.DegreesFahrenheit))];
+    }
 
-    [Benchmark]
-    public LinearResistance Typed() => wire.ResistancePerLength(celsius);
+    [Benchmark(Baseline = true, OperationsPerInvoke = Calls)]
+    public double RawDoubles()
+    {
+        double sum = 0;
+        foreach (double value in raw)
+        {
+            sum += raw20 * (1 + (rawAlpha * (value - 20)));
+        }
 
-    [Benchmark]
-    public LinearResistance TypedOtherUnits() => wire.ResistancePerLength(fahrenheit);
+        return sum;
+    }
+
+    [Benchmark(OperationsPerInvoke = Calls)]
+    public double Typed() => Sum(celsius);
+
+    [Benchmark(OperationsPerInvoke = Calls)]
+    public double TypedOtherUnits() => Sum(fahrenheit);
+
+    private double Sum(Temperature[] temperatures)
+    {
+        double sum = 0;
+        foreach (Temperature temperature in temperatures)
+        {
+            sum += wire.ResistancePerLength(temperature).OhmsPerMeter;
+        }
+
+        return sum;
+    }
 }
 
 /// <summary>Drop along a run: two quantities of UnitsNet and one of ours.</summary>
 public class VoltageDropBenchmarks
 {
+    private const int Calls = 1000;
+
     private readonly LinearResistance perLength = LinearResistance.FromOhmsPerMeter(8.282e-3);
-    private readonly Length meters = Length.FromMeters(11);
-    private readonly Length feet = Length.FromFeet(36);
+    private readonly double rawPerMeter = 8.282e-3;
+    private readonly double rawAmperes = 5;
+    private readonly double[] raw = [.. Enumerable.Range(1, Calls).Select(i => i * 0.01)];
     private readonly ElectricCurrent amperes = ElectricCurrent.FromAmperes(5);
     private readonly ElectricCurrent milliamperes = ElectricCurrent.FromMilliamperes(5000);
-    private readonly double rawPerMeter = 8.282e-3;
-    private readonly double rawMeters = 11;
-    private readonly double rawAmperes = 5;
+    private Length[] meters = [];
+    private Length[] feet = [];
 
-    [Benchmark(Baseline = true)]
-    public double RawDoubles() => rawPerMeter * rawMeters * rawAmperes;
+    [GlobalSetup]
+    public void Setup()
+    {
+        meters = [.. raw.Select(value => Length.FromMeters(value))];
+        feet = [.. meters.Select(value => Length.FromFeet(value.Feet))];
+    }
 
-    [Benchmark]
-    public ElectricPotential Typed() => VoltageDrop.Along(perLength, meters, amperes);
+    [Benchmark(Baseline = true, OperationsPerInvoke = Calls)]
+    public double RawDoubles()
+    {
+        double sum = 0;
+        foreach (double value in raw)
+        {
+            sum += rawPerMeter * value * rawAmperes;
+        }
 
-    [Benchmark]
-    public ElectricPotential TypedOtherUnits() => VoltageDrop.Along(perLength, feet, milliamperes);
+        return sum;
+    }
+
+    [Benchmark(OperationsPerInvoke = Calls)]
+    public double Typed() => Sum(meters, amperes);
+
+    [Benchmark(OperationsPerInvoke = Calls)]
+    public double TypedOtherUnits() => Sum(feet, milliamperes);
+
+    private double Sum(Length[] lengths, ElectricCurrent current)
+    {
+        double sum = 0;
+        foreach (Length length in lengths)
+        {
+            sum += VoltageDrop.Along(perLength, length, current).Value;
+        }
+
+        return sum;
+    }
 }
 
 /// <summary>Temperature after a short circuit: three arguments.</summary>

@@ -18,7 +18,7 @@ if (args.Contains("--first-use"))
 
 // --short: run each benchmark once, to prove that it runs; the times mean nothing.
 bool prove = args.Contains("--short");
-Job job = (prove ? Job.Dry : Job.Default.WithWarmupCount(3).WithIterationCount(7).WithIterationTime(TimeInterval.FromMilliseconds(60)))
+Job job = (prove ? Job.Dry : Job.Default.WithWarmupCount(8).WithIterationCount(7).WithIterationTime(TimeInterval.FromMilliseconds(60)))
     .WithToolchain(InProcessEmitToolchain.Instance);
 ManualConfig config = ManualConfig.CreateEmpty()
     .AddJob(job)

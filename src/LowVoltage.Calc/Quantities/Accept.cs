@@ -138,5 +138,11 @@ internal static class Accept
 
     private static double Raw(in Duration q) => q.Unit == DurationUnit.Second ? q.Value : q.Seconds;
 
-    private static double Raw(in Temperature q) => q.Unit == TemperatureUnit.DegreeCelsius ? q.Value : q.DegreesCelsius;
+    // UnitsNet goes by way of the kelvin and allocates for °F.
+    private static double Raw(in Temperature q) => q.Unit switch
+    {
+        TemperatureUnit.DegreeCelsius => q.Value,
+        TemperatureUnit.DegreeFahrenheit => (q.Value - 32) * 5 / 9,
+        _ => q.DegreesCelsius,
+    };
 }
