@@ -193,6 +193,18 @@ public class InfeasibleDesignTests
     }
 
     [Fact]
+    public void Fault_AtTheEndOfALongThinWire_DoesNotCountAsHarmlessBecauseItIsSmall()
+    {
+        // 60 m of 0.75 mm² out and back: at most 3.3 A at the far end, far below what the wire carries; near the fuse 610 A can flow.
+        CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(0.3)), feed: 60, drop: DropLimit.Percent(20)), Class5(0.75), Blade(3), Bench);
+        DesignCheck fault = design.Of(CheckKind.FaultOpensFuse);
+        double farEnd = 11.89 / (0.038 + (120 * Plain.PerMeter(26.0, 70)));
+        Assert.True(farEnd < design.Of(CheckKind.ContinuousCurrent).Limit && farEnd < 1.35 * 3);
+        Assert.Equal((CheckOutcome.Fail, -1), (fault.Outcome, fault.Margin));
+        Assert.Contains("the fuse need not open", fault.Note, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Supply_AtItsLimit_IsACaution()
     {
         CircuitDesign design = CircuitDesigner.Design(Circuit(Load.Resistance(ElectricResistance.FromOhms(1)), Source.CurrentLimited(V(12), A(5)), upstreamMilliOhms: 0), Bench);
