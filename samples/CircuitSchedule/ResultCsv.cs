@@ -55,11 +55,15 @@ public static class ResultCsv
 
     private static string? Six(double? value) => value is { } number ? Numbers.Six(number) : null;
 
+    // A spreadsheet runs a cell that begins like a formula; an apostrophe makes it text.
+    private static string? Harmless(string? cell) =>
+        cell is { Length: > 0 } && cell[0] is '=' or '+' or '@' or '\t' ? "'" + cell : cell;
+
     private static void WriteRow(CsvWriter csv, IEnumerable<string?> cells)
     {
         foreach (string? cell in cells)
         {
-            csv.WriteField(cell);
+            csv.WriteField(Harmless(cell));
         }
 
         csv.NextRecord();

@@ -77,7 +77,7 @@ public sealed partial class CircuitDesign
         : SupplyRange.Solve(Requirements.Source, Path, Requirements.Load, ConductorTemperature.At(Requirements.Ambient));
 
     /// <summary>The steps from the published table to the wire's continuous current; <c>null</c> where no table is used or no wire fits.</summary>
-    public DeratedAmpacity? Ampacity => Wire is null ? null : Rules.Ampacity.Derate(Wire, Requirements);
+    public DeratedAmpacity? Ampacity => Wire is null ? null : Rules.Ampacity.Prepare(At).Derate(Wire);
 
     /// <summary>What was taken for granted, to be confirmed by whoever installs the circuit.</summary>
     public IReadOnlyList<string> Assumptions => DesignText.Assumptions(this);
@@ -90,6 +90,9 @@ public sealed partial class CircuitDesign
 
     /// <summary>The wiring that was verified, without the supply lead; null for a design, or when one size was verified.</summary>
     internal CircuitPath? Existing { get; init; }
+
+    /// <summary>Where the wire runs, its own conductors counted.</summary>
+    internal Installation At => Existing is null ? new Installation(Requirements) : new Installation(Requirements, Existing);
 
     /// <summary>How many sizes of the series, from the smallest, were tried and not taken; none in a verification.</summary>
     internal int Tried { get; init; }
@@ -124,7 +127,7 @@ public sealed partial class CircuitDesign
 
     private CircuitPath RatedPath(Conductor wire)
     {
-        CircuitEvaluator evaluator = new(Requirements, Rules, new Installation(Requirements));
+        CircuitEvaluator evaluator = new(Requirements, Rules, At);
         return Existing is null ? evaluator.PathWith(wire) : evaluator.Rated(Existing);
     }
 

@@ -110,7 +110,7 @@ public static partial class CircuitDesigner
     /// <param name="wire">The conductor.</param>
     /// <param name="fuse">The fuse.</param>
     /// <param name="rules">The practice to follow.</param>
-    /// <returns>The number, searched from 1 to 1000.</returns>
+    /// <returns>The number, searched from the circuit's own (two, or one with a chassis return) to 1000.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
     public static DesignLimit<int> MostLoadedConductors(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
@@ -118,7 +118,7 @@ public static partial class CircuitDesigner
         Check(requirements, wire, fuse, rules);
         Installation at = new(requirements);
         return LimitSearch.Find(
-            1,
+            at.OwnConductors,
             1000,
             0.5,
             count => Verify(requirements, rules, at.With(at.AmbientCelsius, (int)count), requirements.Load, wire, fuse),

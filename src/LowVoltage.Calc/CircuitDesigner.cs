@@ -1,3 +1,4 @@
+using System.Globalization;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -48,8 +49,7 @@ public static partial class CircuitDesigner
             }
         }
 
-        CheckList last = Ask(evaluator, sizes[sizes.Count - 1]);
-        return new CircuitDesign(requirements, rules, null, null, last.ToArray()) { Tried = sizes.Count };
+        return new CircuitDesign(requirements, rules, null, null, AskLargest(evaluator, sizes).ToArray()) { Tried = sizes.Count };
     }
 
     /// <summary>Why the sizes below the one chosen were not taken: the search did not stop to write it down.</summary>
@@ -85,6 +85,21 @@ public static partial class CircuitDesigner
     {
         CheckList list = Ask(evaluator, size);
         return new RejectedSize(size, list.Failed > 0 ? list.Worst : list.Last);
+    }
+
+    // What stopped the largest size that the rating's source knows; where it knows none, what it says of the largest.
+    private static CheckList AskLargest(CircuitEvaluator evaluator, IReadOnlyList<Conductor> sizes)
+    {
+        for (int i = sizes.Count - 1; i >= 0; i--)
+        {
+            CheckList list = Ask(evaluator, sizes[i]);
+            if (list.Failed > 0 && list.Worst.Kind != CheckKind.MechanicalMinimum)
+            {
+                return list;
+            }
+        }
+
+        return Ask(evaluator, sizes[sizes.Count - 1]);
     }
 
     // All that is to be said of a size that does not pass.
@@ -129,7 +144,7 @@ public static partial class CircuitDesigner
         Refuse(requirements, rules);
         _ = path ?? throw new ArgumentNullException(nameof(path));
         _ = fuse ?? throw new ArgumentNullException(nameof(fuse));
-        CircuitEvaluator evaluator = new(requirements, rules, new Installation(requirements), path);
+        CircuitEvaluator evaluator = new(requirements, rules, new Installation(requirements, path), path);
         CheckList list = Run(evaluator, fuse);
         return new CircuitDesign(requirements, rules, path.FeedArray[0].Conductor, fuse, list.ToArray()) { Existing = path };
     }
@@ -166,7 +181,7 @@ public static partial class CircuitDesigner
             throw new ArgumentOutOfRangeException(
                 nameof(requirements),
                 volts,
-                $"{nameof(requirements)}: the source can reach {Accept.Text(volts)} V; accepted is a source of at most {Accept.Text(HighestVolts)} V. "
+                $"{nameof(requirements)}: the source can reach {volts.ToString("R", CultureInfo.InvariantCulture)} V; accepted is a source of at most {Accept.Text(HighestVolts)} V. "
                 + "This is a library for extra-low-voltage DC: above that voltage other rules apply, and they are not in it.");
         }
     }

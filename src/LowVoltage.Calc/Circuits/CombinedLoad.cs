@@ -21,6 +21,8 @@ internal sealed class CombinedLoad : Load
         }
     }
 
+    internal override bool Starts => Array.Exists(parts, part => part.Starts);
+
     internal override LoadLaw LawAt(LoadState state)
     {
         LoadLaw law = new(0, 0, 0, true);

@@ -9,7 +9,7 @@ namespace LowVoltage.Calc.Circuits;
 /// </remarks>
 public abstract class Load
 {
-    private double dutyFraction = 1;
+    private DutyCycle duty = DutyCycle.FromFraction(1);
     private double? minimumVolts;
 
     private protected Load(string name) => Name = name;
@@ -21,7 +21,7 @@ public abstract class Load
     public ElectricPotential? MinimumVoltage => MinimumVolts is { } volts ? ElectricPotential.FromVolts(volts) : null;
 
     /// <summary>The duty cycle; 1 when the load is on all the time.</summary>
-    public DutyCycle DutyCycle => DutyCycle.FromFraction(dutyFraction);
+    public DutyCycle DutyCycle => duty;
 
     internal virtual double? MinimumVolts => minimumVolts;
 
@@ -116,7 +116,8 @@ public abstract class Load
     public Load WithDutyCycle(DutyCycle dutyCycle)
     {
         Load copy = (Load)MemberwiseClone();
-        copy.dutyFraction = Accept.Positive(dutyCycle.Fraction, 1, "", nameof(dutyCycle));
+        _ = Accept.Positive(dutyCycle.Fraction, 1, "", nameof(dutyCycle));
+        copy.duty = dutyCycle;
         return copy;
     }
 
@@ -161,6 +162,9 @@ public abstract class Load
 
     internal abstract LoadLaw LawAt(LoadState state);
 
+    /// <summary>Whether it has a start of its own that takes more than running and must succeed: a motor.</summary>
+    internal virtual bool Starts => false;
+
     /// <summary>What a careful reader must know about the load at this voltage, or null.</summary>
     internal virtual string? RemarkAt(double volts, LoadState state) => null;
 
@@ -180,5 +184,5 @@ public abstract class Load
             : throw new ArgumentOutOfRangeException(name, state, $"{name} must be Running, Peak or LockedRotor; it was {(int)state}.");
 
     // A peak passes and a locked rotor stays: neither is thinned by the duty cycle of normal running.
-    private double OwnHeatFactor(LoadState state) => state == LoadState.Running ? Math.Sqrt(dutyFraction) : 1;
+    private double OwnHeatFactor(LoadState state) => state == LoadState.Running ? Math.Sqrt(duty.HeatFraction) : 1;
 }

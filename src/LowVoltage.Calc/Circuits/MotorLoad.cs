@@ -37,6 +37,8 @@ internal sealed class MotorLoad : Load
             ratedVolts);
     }
 
+    internal override bool Starts => peak > running;
+
     internal override LoadLaw LawAt(LoadState state) =>
         state != LoadState.Running && ratedVolts is { } volts
             ? new LoadLaw(At(state) / volts, 0, 0, true)

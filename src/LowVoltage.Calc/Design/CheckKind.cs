@@ -15,6 +15,9 @@ public enum CheckKind
     /// <summary>Does the load see its own minimum voltage? V, at least.</summary>
     LoadVoltage,
 
+    /// <summary>Does the load see its own minimum voltage while it starts, and does the source stay on? V, at least.</summary>
+    StartVoltage,
+
     /// <summary>Is the r.m.s. current within the wire's rating where it runs? A, at most.</summary>
     ContinuousCurrent,
 

@@ -22,6 +22,8 @@ internal enum NoteKind : byte
     ShortFrom,
     DropNotCovered,
     StateDistance,
+    StartAtLimit,
+    StartTrips,
 }
 
 /// <summary>A note in parts: its kind, what it is about, and a number.</summary>
@@ -50,6 +52,8 @@ internal readonly struct CheckNote(NoteKind kind, object? subject, double number
         NoteKind.FarEndNeverOpens => $"least prospective current at the far end {Accept.Short(Number)} A: the fuse need not open",
         NoteKind.ShortFrom => $"from {Accept.Short(((InsulationMaterial)Subject!).ContinuousCelsius)} °C, worst at {Accept.Short(Number)} A",
         NoteKind.DropNotCovered => $"the allowance does not cover a nominal {Accept.Short(Number)} V; state one",
+        NoteKind.StartAtLimit => $"the supply holds {Accept.Short(Number)} A and the start asks for more: whether the load starts is not known",
+        NoteKind.StartTrips => $"the start takes more than the {Accept.Short(Number)} A at which the source disconnects",
         NoteKind.StateDistance => $"state how much conductor lies between the source and the fuse; at most {Accept.Short(Number)} m is allowed",
         _ => (string?)Subject ?? "",
     };

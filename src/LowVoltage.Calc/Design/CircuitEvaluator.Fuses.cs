@@ -26,30 +26,37 @@ internal sealed partial class CircuitEvaluator
     /// <summary>Largest rating that the wire allows, A.</summary>
     internal double MostFuseAmperes() => WeakestAmperes() * rules.FusePractice.ShareOfAmpacity;
 
+    // The other half of the rule, IEC 60364-4-43 433.1: the conventional fusing current is at most 1.45 times the wire's. A caller whose law allows a fuse above
+    // the wire's current has set that half aside too.
+    private double MostByFusingCurrent(FuseRating fuse) => fuse.Curve is { } curve && rules.FusePractice.ShareOfAmpacity <= 1
+        ? OverloadCoordination.FusingFactor * WeakestAmperes() * fuse.Amperes / curve.FusingAmperes
+        : double.PositiveInfinity;
+
     /// <summary>Says why no fuse fits this wire: the failure of the one that came nearest, put into the list.</summary>
-    /// <remarks>A fuse for a lower voltage speaks only where there is none for this voltage.</remarks>
+    /// <remarks>
+    /// Fuses that the wire allows speak first: if there are any, the wire is not what is wrong. A fuse for a lower voltage speaks only where there is none for this voltage.
+    /// </remarks>
     internal void AskFuses(ref CheckList list, in WireDuty duty)
     {
-        double least = LeastFuseAmperes(duty) * (1 - Rounding);
+        double least = LeastFuseAmperes(duty) * (1 - Rounding), most = MostFuseAmperes() * (1 + Rounding);
         CheckList mark = list;
         DesignCheck? nearest = null;
-        bool suited = false;
+        int rank = 0;
         foreach (FuseRating fuse in rules.Fuses.RatingsArray)
         {
-            bool suits = !IsBelowVoltage(fuse);
-            if (fuse.Amperes < least || (suited && !suits))
+            int own = (IsBelowVoltage(fuse) ? 0 : 2) + (fuse.Amperes <= most ? 1 : 0);
+            if (fuse.Amperes < least || own < rank)
             {
                 continue;
             }
 
             list.Rewind(mark);
             CheckFuse(ref list, duty, fuse);
-            if (list.Failed > 0 && (nearest is null || (suits && !suited) || list.Worst.Margin > nearest.Value.Margin))
+            if (list.Failed > 0 && (nearest is null || own > rank || list.Worst.Margin > nearest.Value.Margin))
             {
                 nearest = list.Worst;
+                rank = own;
             }
-
-            suited |= suits;
         }
 
         list.Rewind(mark);
@@ -64,7 +71,7 @@ internal sealed partial class CircuitEvaluator
     {
         FusePractice practice = rules.FusePractice;
         list.Add(new DesignCheck(CheckKind.FuseCarriesLoad, fuse.Amperes, LeastFuseAmperes(duty) * (1 - Rounding), practice.LoadingReference));
-        double most = MostFuseAmperes();
+        double most = Math.Min(MostFuseAmperes(), MostByFusingCurrent(fuse));
         list.Add(IsRated
             ? new DesignCheck(CheckKind.FuseProtectsWire, fuse.Amperes, most * (1 + Rounding), practice.ShareReference)
             : DesignCheck.Open(CheckKind.FuseProtectsWire, fuse.Amperes, practice.ShareReference, "the wire is not rated here"));

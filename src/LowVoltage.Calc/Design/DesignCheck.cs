@@ -53,7 +53,7 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
     public string Unit => Kind switch
     {
         CheckKind.PowerDelivery => "W",
-        CheckKind.VoltageDrop or CheckKind.LoadVoltage or CheckKind.FuseVoltage => "V",
+        CheckKind.VoltageDrop or CheckKind.LoadVoltage or CheckKind.StartVoltage or CheckKind.FuseVoltage => "V",
         CheckKind.MechanicalMinimum => "mm²",
         CheckKind.ConductorTemperature or CheckKind.ShortCircuitTemperature => "°C",
         CheckKind.InrushHeld or CheckKind.FaultOpensFuse => "s",
@@ -72,7 +72,7 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
         : (LimitIsLeast ? Value - Limit : Limit - Value) / Math.Abs(Limit);
 
     // A time that never comes: it failed although its number, zero, is within the limit.
-    private bool IsNever => Outcome == CheckOutcome.Fail && Passes(Kind, Value, Limit);
+    private bool IsNever => Outcome == CheckOutcome.Fail && Value == 0 && (Passes(Kind, Value, Limit) || Kind == CheckKind.StartVoltage);
 
     /// <summary>The check's name in plain words: <c>voltage drop</c>.</summary>
     public string Name => NameOf(Kind);
@@ -107,6 +107,11 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
             return $"{Name}: fail, {Note}";
         }
 
+        if (noteKind == NoteKind.SupplyIsWeak)
+        {
+            return $"{Name}: pass, nothing has to open, {Note}";
+        }
+
         string bound = LimitIsLeast ? "at least" : "at most";
         return $"{Name} {Accept.Short(Value)} {Unit}, {bound} {Accept.Short(Limit)} {Unit}: {(Outcome == CheckOutcome.Pass ? "pass" : "fail")}";
     }
@@ -131,6 +136,7 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
         CheckKind.MechanicalMinimum => "mechanical minimum",
         CheckKind.VoltageDrop => "voltage drop",
         CheckKind.LoadVoltage => "voltage at the load",
+        CheckKind.StartVoltage => "voltage at the load while it starts",
         CheckKind.ContinuousCurrent => "continuous current",
         CheckKind.ConductorTemperature => "conductor temperature",
         CheckKind.FuseCarriesLoad => "fuse carries the load",
@@ -146,5 +152,5 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
     internal static bool Passes(CheckKind kind, double value, double limit) => IsLeast(kind) ? value >= limit : value <= limit;
 
     private static bool IsLeast(CheckKind kind) =>
-        kind is CheckKind.MechanicalMinimum or CheckKind.LoadVoltage or CheckKind.FuseCarriesLoad or CheckKind.FuseVoltage or CheckKind.PowerDelivery;
+        kind is CheckKind.MechanicalMinimum or CheckKind.LoadVoltage or CheckKind.StartVoltage or CheckKind.FuseCarriesLoad or CheckKind.FuseVoltage or CheckKind.PowerDelivery;
 }

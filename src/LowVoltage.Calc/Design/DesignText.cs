@@ -21,7 +21,12 @@ internal static class DesignText
     {
         CircuitRequirements asked = design.Requirements;
         List<string> lines = [.. asked.Source.Assumptions];
-        lines.Add($"Air at {Accept.Text(asked.AmbientCelsius)} °C, {asked.LoadedConductors} loaded conductors together, {(asked.EngineSpace ? "in an engine space" : "not in an engine space")}.");
+        lines.Add($"Air at {Accept.Text(asked.AmbientCelsius)} °C, {Conductors(design.At.LoadedConductors)}{(asked.EngineSpace ? Engine(design) : "")}.");
+        if (design.Existing is { } parallel && parallel.FeedArray.Concat(parallel.BackArray).Any(segment => segment.Parallel > 1))
+        {
+            lines.Add("Wires in parallel are taken to share the current equally. One fuse over them does not protect a single one when its partner opens.");
+        }
+
         IReadOnlyList<Joint> joints = design.Existing is { } laid ? [.. laid.FeedJoints, .. laid.ReturnJoints] : asked.Joints;
         double feed = design.Existing?.FeedArray.Sum(segment => segment.Meters) ?? asked.FeedMeters;
         lines.Add($"Feed {Accept.Text(feed)} m one way; {Return(design.Existing?.Return ?? asked.Return)}.");
@@ -35,11 +40,32 @@ internal static class DesignText
         if (design.Wire is { } wire)
         {
             lines.Add($"{wire}: {wire.Reference}.");
-            lines.AddRange(design.Rules.Ampacity.Prepare(new Installation(asked)).Remarks(wire));
+            lines.AddRange(design.Rules.Ampacity.Prepare(design.At).Remarks(wire));
         }
 
+        if (asked.Load.DutyCycle.Fraction < 1)
+        {
+            lines.Add("The duty cycle heats by its r.m.s. current only when its pulses are short, a second or two; a longer pulse is counted as continuous where its length is known.");
+        }
+
+        lines.AddRange(LoadRemarks(design));
         return lines;
     }
+
+    private static string Conductors(int count) => count == 1 ? "one loaded conductor alone" : $"{count} loaded conductors together";
+
+    // Only the boat table knows engine spaces as such.
+    private static string Engine(CircuitDesign design) => design.Rules.Ampacity is SmallCraftAmpacity
+        ? ", in an engine space"
+        : ", in an engine space: this rating knows no such thing and counts the stated air temperature only";
+
+    // A lamp far from its rated voltage, for example.
+    private static IEnumerable<string> LoadRemarks(CircuitDesign design) => design.SupplyRange is not { } range
+        ? []
+        : new[] { range.Minimum, range.Nominal, range.Maximum }
+            .Where(point => point.Exists)
+            .Select(point => design.Requirements.Load.RemarkAt(point.LoadVolts, LoadState.Running))
+            .OfType<string>();
 
     internal static IReadOnlyList<string> Cautions(CircuitDesign design)
     {
@@ -60,7 +86,7 @@ internal static class DesignText
     }
 
     internal static IReadOnlyList<string> Advice(CircuitDesign design) => design.Verdict == DesignVerdict.Fail
-        ? [.. design.Checks.Where(check => check.Outcome != CheckOutcome.Pass).Select(check => check.Kind).Distinct().Select(kind => For(kind, design.Wire is null))]
+        ? [.. design.Checks.Where(check => check.Outcome != CheckOutcome.Pass).Select(check => check.Kind).Distinct().Select(kind => For(kind, design))]
         : [];
 
     private static OperatingPoint? AtLimit(SupplyRange range) =>
@@ -76,8 +102,10 @@ internal static class DesignText
     };
 
     // Where the largest wire of the series was tried there is no larger one to advise.
-    private static string For(CheckKind kind, bool exhausted) =>
-        exhausted ? For(kind).Replace("a larger wire", "two wires in parallel or another series") : For(kind);
+    private static string For(CheckKind kind, CircuitDesign design) =>
+        kind is CheckKind.LoadVoltage or CheckKind.StartVoltage && design.Requirements.Load.MinimumVolts >= design.Requirements.Source.Numbers.MinimumVolts
+            ? $"The source itself falls to {Accept.Short(design.Requirements.Source.Numbers.MinimumVolts)} V, no wire can help: another source, or a load that works on less."
+        : design.Wire is null ? For(kind).Replace("a larger wire", "two wires in parallel or another series") : For(kind);
 
     private static string For(CheckKind kind) => kind switch
     {
@@ -85,6 +113,7 @@ internal static class DesignText
         CheckKind.MechanicalMinimum => "Use a larger size, or state why the mechanical minimum does not apply.",
         CheckKind.VoltageDrop => "Shorten the run, use a larger wire, better joints and a better supply lead, a higher supply voltage, or allow more drop.",
         CheckKind.LoadVoltage => "The load sees too little at the lowest supply voltage: a larger wire, a shorter run, better joints, or a load that works on less.",
+        CheckKind.StartVoltage => "The load gets too little, or nothing, while it starts: a stronger source, a larger wire, a shorter run, or limit the starting current.",
         CheckKind.ContinuousCurrent => "The wire gets too hot where it runs, or its rating is not published there: a cooler place, fewer loaded conductors together, better insulation, or a larger wire.",
         CheckKind.ConductorTemperature => "The wire gets too hot: a cooler place, fewer loaded conductors together, or better insulation.",
         CheckKind.FuseCarriesLoad => "The fuse is too small for the load: a larger rating, another series, or two circuits.",

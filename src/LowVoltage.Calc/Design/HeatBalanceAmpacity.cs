@@ -60,7 +60,7 @@ internal sealed class HeatBalancePrepared(Installation at, Surroundings? air) : 
     internal override IEnumerable<string> Remarks(Conductor conductor)
     {
         double wall = at.WallMillimeters ?? InsulationWall.UsualMillimeters(conductor.AreaSquareMillimeters);
-        yield return $"Heat balance: {at.LoadedConductors} equal wires at the same current in a round bundle in still air at {Accept.Text(at.AmbientCelsius)} °C, "
+        yield return $"Heat balance: {(at.LoadedConductors == 1 ? "one wire alone" : $"{at.LoadedConductors} equal wires at the same current in a round bundle")} in still air at {Accept.Text(at.AmbientCelsius)} °C, "
             + $"wall {Accept.Text(wall)} mm{(at.WallMillimeters is null ? " (assumed)" : "")}, current lowered by its margin of 3 %.";
     }
 

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 
 namespace LowVoltage.Calc.Design;
@@ -6,10 +7,22 @@ namespace LowVoltage.Calc.Design;
 internal readonly struct Installation
 {
     internal Installation(CircuitRequirements requirements)
+        : this(requirements, requirements.Return.IsOfWire ? 2 : 1)
     {
+    }
+
+    /// <summary>For wiring that exists: wires laid in parallel are loaded conductors of the bundle too.</summary>
+    internal Installation(CircuitRequirements requirements, CircuitPath path)
+        : this(requirements, Most(path.FeedArray) + Most(path.BackArray))
+    {
+    }
+
+    private Installation(CircuitRequirements requirements, int ownConductors)
+    {
+        OwnConductors = ownConductors;
         AmbientCelsius = requirements.AmbientCelsius;
         AltitudeMeters = requirements.AltitudeMeters;
-        LoadedConductors = requirements.LoadedConductors;
+        LoadedConductors = Math.Max(requirements.LoadedConductors, ownConductors);
         LoadingShare = requirements.BundleLoading;
         EngineSpace = requirements.EngineSpace;
         Insulation = requirements.Insulation;
@@ -21,14 +34,18 @@ internal readonly struct Installation
     {
         this = other;
         AmbientCelsius = ambientCelsius;
-        LoadedConductors = loadedConductors;
+        LoadedConductors = Math.Max(loadedConductors, other.OwnConductors);
     }
 
     internal double AmbientCelsius { get; }
 
     internal double AltitudeMeters { get; }
 
+    /// <summary>Never less than the circuit's own.</summary>
     internal int LoadedConductors { get; }
+
+    /// <summary>Conductors of this circuit itself: out and back, and those in parallel.</summary>
+    internal int OwnConductors { get; }
 
     internal double LoadingShare { get; }
 
@@ -44,4 +61,15 @@ internal readonly struct Installation
     internal int Circuits => (LoadedConductors + 1) / 2;
 
     internal Installation With(double ambientCelsius, int loadedConductors) => new(this, ambientCelsius, loadedConductors);
+
+    private static int Most(Segment[] segments)
+    {
+        int most = 0;
+        foreach (Segment segment in segments)
+        {
+            most = Math.Max(most, segment.Parallel);
+        }
+
+        return most;
+    }
 }

@@ -29,8 +29,8 @@ public class DesignRulesTests
     [Fact]
     public void LowerOf_NamesTheSourceThatDecides()
     {
-        // 35 mm², one cable at 30 °C: the table's 158 A lies below the heat balance; 2.5 mm²: the heat balance below the table's 32 A.
-        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(20)), conductors: 1, feed: 1);
+        // 35 mm², one cable alone at 30 °C, the chassis as the way back: the table's 158 A lies below the heat balance; 2.5 mm²: the heat balance below the table's 32 A.
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(20)), conductors: 1, feed: 1, back: ReturnPath.Chassis(ElectricResistance.FromMilliohms(2)));
         DesignRules rules = DesignRules.RoadVehicle;
         DesignCheck thick = CircuitDesigner.Verify(asked, RoadVehicle(35), Blade(25), rules).Of(CheckKind.ContinuousCurrent);
         Assert.Equal(158, thick.Limit);

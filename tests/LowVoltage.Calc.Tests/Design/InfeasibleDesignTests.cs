@@ -127,7 +127,7 @@ public class InfeasibleDesignTests
     [Fact]
     public void Load_NeedingMoreThanTheSupplyHas_FailsOnItsVoltage()
     {
-        CircuitDesign design = Nothing(Circuit(Load.ConstantCurrent(A(1)).WithMinimumVoltage(V(13))), Bench, CheckKind.LoadVoltage, "lowest supply voltage");
+        CircuitDesign design = Nothing(Circuit(Load.ConstantCurrent(A(1)).WithMinimumVoltage(V(13))), Bench, CheckKind.LoadVoltage, "The source itself falls to 11.89 V");
         Assert.True(design.Governing.Value < 11.89);
         Assert.Equal(13, design.Governing.Limit);
     }
