@@ -15,24 +15,32 @@ internal static class FuseAgainstWireKernel
     /// <summary>The source's limit for short circuits: beyond it the overload limit counts.</summary>
     internal const double ShortCircuitSeconds = 5;
 
-    private const int Coarse = 10;
+    // Intervals of the table, and how far the ratio found may lie above the least one. The coarse table understates the wire's time by less than 1 %.
+    private const int Coarse = 6;
+    private const double CoarseAccuracy = 1e-3;
     private const int Fine = 160;
+    private const double FineAccuracy = 1e-7;
 
-    // Half the distance in ln I over which a slope is taken, and the accuracy in ln I of the least ratio, which is flat there.
+    // Half the distance in ln I over which a slope is taken.
     private const double HalfStep = 1e-4;
-    private const double Accuracy = 1e-5;
+    private const int MostIterations = 60;
 
     /// <summary>The current at which the ratio of wire time to fuse time is least, from the fusing current to the prospective one, and below it for ever.</summary>
+    /// <remarks>The ratio is that of the table, on the safe side by less than a millionth. At least 1: protected.</remarks>
     internal static TightestPoint Tightest(in WireLimits wire, TimeCurrentCurve curve, double prospective)
     {
-        TightestPoint rough = Tightest(wire, curve, prospective, stackalloc double[2 * OverloadTable.DoublesFor(Coarse)]);
-        if (rough.Ratio >= 1 || rough.Regime == ProtectionRegime.Sustained || ExactRatio(wire, curve, rough) < 1)
-        {
-            return rough;
-        }
+        TightestPoint found = Tightest(wire, curve, prospective, stackalloc double[2 * OverloadTable.DoublesFor(Fine)], FineAccuracy);
+        return new TightestPoint(found.Amperes, found.Ratio * (1 - FineAccuracy), found.Regime);
+    }
 
-        // The table understates the wire by less than 1 %; so close to 1 it needs more intervals to decide.
-        return Tightest(wire, curve, prospective, stackalloc double[2 * OverloadTable.DoublesFor(Fine)]);
+    /// <summary>The same verdict (ratio at least 1 or not) for a search over many fuses: the current and ratio only roughly the tightest, on the safe side.</summary>
+    internal static TightestPoint Verdict(in WireLimits wire, TimeCurrentCurve curve, double prospective)
+    {
+        TightestPoint rough = Tightest(wire, curve, prospective, stackalloc double[2 * OverloadTable.DoublesFor(Coarse)], CoarseAccuracy);
+        double least = rough.Ratio * (1 - CoarseAccuracy);
+        return least >= 1 || ExactRatio(wire, curve, rough) < 1
+            ? new TightestPoint(rough.Amperes, least, rough.Regime)
+            : Tightest(wire, curve, prospective);
     }
 
     /// <summary>The ratio at a point by quadrature; infinite when the wire never reaches its limit.</summary>
@@ -47,7 +55,7 @@ internal static class FuseAgainstWireKernel
         return OverloadHeating.Seconds(wire.Heat, wire.Capacity, point.Amperes, wire.StartCelsius, limit) / fuse;
     }
 
-    private static TightestPoint Tightest(in WireLimits wire, TimeCurrentCurve curve, double prospective, Span<double> room)
+    private static TightestPoint Tightest(in WireLimits wire, TimeCurrentCurve curve, double prospective, Span<double> room, double accuracy)
     {
         LogLogLine longest = curve.LongestLine;
         double first = Math.Min(longest.FirstX, prospective);
@@ -72,12 +80,12 @@ internal static class FuseAgainstWireKernel
             double split = piece.CurrentAt(ShortCircuitSeconds);
             if (split > piece.From)
             {
-                piece.To(Math.Min(split, end)).Least(overload, ProtectionRegime.Overload, ref best);
+                piece.To(Math.Min(split, end)).Least(overload, ProtectionRegime.Overload, accuracy, ref best);
             }
 
             if (split <= end)
             {
-                piece.Since(Math.Max(split, piece.From)).Least(fault, ProtectionRegime.ShortCircuit, ref best);
+                piece.Since(Math.Max(split, piece.From)).Least(fault, ProtectionRegime.ShortCircuit, accuracy, ref best);
             }
         }
 
@@ -97,7 +105,7 @@ internal static class FuseAgainstWireKernel
 
         internal Piece Since(double begin) => new(begin, to, SecondsAt(begin), power);
 
-        internal void Least(in OverloadTable wire, ProtectionRegime regime, ref TightestPoint best)
+        internal void Least(in OverloadTable wire, ProtectionRegime regime, double accuracy, ref TightestPoint best)
         {
             double low = Math.Max(from, wire.SteadyAmperes * (1 + 1e-9));
             if (wire.IsThere)
@@ -111,12 +119,40 @@ internal static class FuseAgainstWireKernel
             }
 
             Take(to, wire, regime, ref best);
-            if (wire.IsThere || power <= 2 || low >= to || Slope(wire, to) <= 0)
+            if (!wire.IsThere && power > 2 && low < to)
             {
+                LeastBetween(low, wire, regime, accuracy, ref best);
+            }
+        }
+
+        /// <summary>The least ratio inside, where the slope turns. Tangents bound a convex function from below: it stops when they cannot lie under the best any more.</summary>
+        private void LeastBetween(double begin, in OverloadTable wire, ProtectionRegime regime, double accuracy, ref TightestPoint best)
+        {
+            Tangent right = TangentAt(Math.Log(to), wire), left = right;
+            if (right.Slope <= 0 || right.At(Math.Log(begin)) >= Math.Log(best.Ratio) || (left = TangentAt(Math.Log(begin), wire)).Slope >= 0)
+            {
+                // A slope that is upward all along has its least value at the beginning.
+                if (left.Slope >= 0 && right.Slope > 0)
+                {
+                    Take(begin, wire, regime, ref best);
+                }
+
                 return;
             }
 
-            Take(Slope(wire, low) >= 0 ? low : Turn(wire, low), wire, regime, ref best);
+            for (int i = 0; i < MostIterations && left.Bound(right) < Math.Log(best.Ratio) - accuracy && right.X - left.X > 1e-12; i++)
+            {
+                // Where the slope vanishes if it is straight; the middle every third time and where there is no slope yet.
+                double share = double.IsInfinity(left.Slope) || i % 3 == 2 ? 0.5 : -left.Slope / (right.Slope - left.Slope);
+                double x = left.X + ((right.X - left.X) * Math.Max(0.001, Math.Min(0.999, share)));
+                Tangent next = TangentAt(x, wire);
+                if (next.Value < Math.Log(best.Ratio))
+                {
+                    Take(Math.Exp(x), wire, regime, ref best);
+                }
+
+                (left, right) = next.Slope <= 0 ? (next, right) : (left, next);
+            }
         }
 
         private double SecondsAt(double amperes) => amperes.Equals(from) ? seconds : seconds * Math.Exp(-power * Math.Log(amperes / from));
@@ -130,35 +166,39 @@ internal static class FuseAgainstWireKernel
             }
         }
 
-        /// <summary>d ln(ratio)/d ln I; −∞ next to the current that is carried for ever.</summary>
-        private double Slope(in OverloadTable wire, double amperes)
+        /// <summary>ln(ratio) and its slope against ln I; infinite next to the current that is carried for ever.</summary>
+        private Tangent TangentAt(double x, in OverloadTable wire)
         {
-            double before = wire.Seconds(amperes * (1 - HalfStep)), after = wire.Seconds(amperes * (1 + HalfStep));
-            return double.IsInfinity(before) ? double.NegativeInfinity : (Math.Log(after / before) / (2 * HalfStep)) + power;
+            double amperes = Math.Exp(x), before = wire.Seconds(amperes * (1 - HalfStep)), after = wire.Seconds(amperes * (1 + HalfStep));
+            return double.IsInfinity(before)
+                ? new(x, double.PositiveInfinity, double.NegativeInfinity)
+                : new(x, Math.Log(Math.Sqrt(before * after) / SecondsAt(amperes)), (Math.Log(after / before) / (2 * HalfStep)) + power);
         }
+    }
 
-        /// <summary>The current at which the slope turns, between one where it falls and the end, where it rises.</summary>
-        private double Turn(in OverloadTable wire, double begin)
+    /// <summary>ln(ratio) at a place in ln I, and its slope.</summary>
+    private readonly struct Tangent(double x, double value, double slope)
+    {
+        internal double X => x;
+
+        internal double Value => value;
+
+        internal double Slope => slope;
+
+        internal double At(double other) => value + (slope * (other - x));
+
+        /// <summary>Where two tangents meet, at most: no value between can be less. This one falls, the other rises.</summary>
+        internal double Bound(in Tangent right)
         {
-            double low = Math.Log(begin), high = Math.Log(to);
-            double lowSlope = Slope(wire, begin), highSlope = Slope(wire, to);
-            for (int i = 0; i < 60 && high - low > Accuracy; i++)
+            double there = right.At(x);
+            if (double.IsInfinity(slope))
             {
-                // The false position every other time: it converges fast where the slope is straight, the half always.
-                double share = i % 2 == 0 && !double.IsInfinity(lowSlope) ? highSlope / (highSlope - lowSlope) : 0.5;
-                double middle = high - ((high - low) * Math.Max(0.01, Math.Min(0.99, share)));
-                double slope = Slope(wire, Math.Exp(middle));
-                if (slope <= 0)
-                {
-                    (low, lowSlope) = (middle, slope);
-                }
-                else
-                {
-                    (high, highSlope) = (middle, slope);
-                }
+                return there;
             }
 
-            return Math.Exp(0.5 * (low + high));
+            // value + slope·d = there + right·d
+            double bend = right.Slope - slope;
+            return bend > 0 ? value + (slope * ((value - there) / bend)) : Math.Min(value, right.Value);
         }
     }
 }
