@@ -96,7 +96,7 @@ public class FuseAgainstWireProperties
     [Fact]
     public void Cases_HoldEveryOutcome()
     {
-        WireProtection[] outcomes = [.. ProtectionCases.Case().Generator.Sample(500).Select(c => FuseAgainstWire.Check(c.Fuse, c.Wire, A(c.ProspectiveAmperes)))];
+        WireProtection[] outcomes = [.. ProtectionCases.Case().Generator.Sample(4000).Select(c => FuseAgainstWire.Check(c.Fuse, c.Wire, A(c.ProspectiveAmperes)))];
         Assert.True(outcomes.Count(o => o.Verdict == ProtectionVerdict.Protected && o.TimeRatio < 20) > 20);
         Assert.True(outcomes.Count(o => o.Verdict == ProtectionVerdict.NotProtected && o.Regime == ProtectionRegime.Overload) > 20);
         Assert.True(outcomes.Count(o => o.Verdict == ProtectionVerdict.NotProtected && o.Regime == ProtectionRegime.Sustained) > 20);
