@@ -146,7 +146,7 @@ public class HandComputedDesignTests
         Fault(design, Plain.BladeLongest, 7.5, 23.78 / (0.036 + 0.025 + (4 * Plain.PerMeter(26.0, 70))), 28.8 / 0.0322, 26.0, 0.75, 70, 160);
 
         // The conductor temperature by physics: the balance at the current raised by the margin.
-        double theta = HeatBalance.TemperatureAt(Wire.Create(wire, InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.30)), air, A(low.Amperes / 0.97)).DegreesCelsius;
+        double theta = BundleHeat.TemperatureAt(pair, air, A(low.Amperes / 0.97)).DegreesCelsius;
         design.Is(CheckKind.ConductorTemperature, theta, 70);
     }
 
