@@ -71,8 +71,8 @@ internal static class FuseAgainstWireKernel
         }
 
         int half = room.Length / 2;
-        OverloadTable overload = new(room[..half], wire.Heat, wire.Capacity, wire.StartCelsius, wire.OverloadCelsius);
-        OverloadTable fault = new(room[half..], wire.Heat, wire.Capacity, wire.StartCelsius, wire.ShortCircuitCelsius);
+        OverloadTable overload = new(room.Slice(0, half), wire.Heat, wire.Capacity, wire.StartCelsius, wire.OverloadCelsius);
+        OverloadTable fault = new(room.Slice(half), wire.Heat, wire.Capacity, wire.StartCelsius, wire.ShortCircuitCelsius);
         for (int i = 0; i < longest.Count && longest.X(i) <= prospective; i++)
         {
             double end = i + 1 < longest.Count ? Math.Min(longest.X(i + 1), prospective) : prospective;
