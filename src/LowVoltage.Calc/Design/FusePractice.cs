@@ -5,7 +5,7 @@ using UnitsNet;
 namespace LowVoltage.Calc.Design;
 
 /// <summary>How a field chooses fuses: how far one may be loaded, how large it may be for its wire, how soon a fault must open it.</summary>
-/// <remarks>Immutable; every value carries its source. A copy with changes: <c>new FusePractice { … }</c> over the values kept.</remarks>
+/// <remarks>Immutable; every value carries its source. What an initialiser leaves out keeps its default.</remarks>
 public sealed class FusePractice
 {
     private readonly double loading = 0.8;
