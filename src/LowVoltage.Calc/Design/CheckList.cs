@@ -12,7 +12,6 @@ internal struct CheckList
         checks = scratch;
         Count = 0;
         Failed = 0;
-        OpenCount = 0;
         LeavesFaultOpen = false;
         Worst = default;
     }
@@ -20,8 +19,6 @@ internal struct CheckList
     internal int Count { get; private set; }
 
     internal int Failed { get; private set; }
-
-    internal int OpenCount { get; private set; }
 
     /// <summary>The failed check with the smallest margin; meaningful when there is one.</summary>
     internal DesignCheck Worst { get; private set; }
@@ -39,7 +36,6 @@ internal struct CheckList
         checks[Count++] = check;
         if (check.Outcome == CheckOutcome.Open)
         {
-            OpenCount++;
             LeavesFaultOpen |= check.Kind == CheckKind.FaultOpensFuse;
         }
         else if (check.Outcome == CheckOutcome.Fail)
