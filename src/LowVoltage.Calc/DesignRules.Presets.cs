@@ -50,7 +50,7 @@ public sealed partial class DesignRules
         DropLimit = DropLimit.Percent(3, SmallCraftVoltageDrop.AbycReference),
         MinimumSection = Area.FromSquareMillimeters(AwgSize.FromNumber(16).AreaSquareMillimeters),
         MinimumSectionReference = new Reference { Title = "33 CFR 183.425", Edition = "Code of Federal Regulations", Locator = "(e)", Kind = ReferenceKind.Law, Note = "16 AWG installed separately." },
-        FusePractice = new FusePractice { Distance = FuseDistanceRule.SmallCraft },
+        FusePractice = new FusePractice { Distance = SourceDistance.Cfr33 },
     };
 
     /// <summary>Light aircraft: tin-plated aircraft wire rated by FAA AC 43.13-1B Table 11-9, drop by Table 11-6.</summary>

@@ -19,6 +19,11 @@ internal enum NoteKind : byte
     NoTimes,
     FarEnd,
     FarEndNeverOpens,
+    FarEndFalls,
+    FarEndMelts,
+    OverloadOpened,
+    OverloadHeld,
+    OverloadMelts,
     ShortFrom,
     DropNotCovered,
     StateDistance,
@@ -50,6 +55,11 @@ internal readonly struct CheckNote(NoteKind kind, object? subject, double number
         NoteKind.NoTimes => $"no operating times are published for the {Subject}",
         NoteKind.FarEnd => $"least prospective current at the far end {Accept.Short(Number)} A",
         NoteKind.FarEndNeverOpens => $"least prospective current at the far end {Accept.Short(Number)} A: the fuse need not open",
+        NoteKind.FarEndFalls => $"least prospective current at the far end {Accept.Short(Number)} A, which falls as the wire heats: the fuse need not open",
+        NoteKind.FarEndMelts => $"least prospective current at the far end {Accept.Short(Number)} A: the wire melts before the fuse has opened",
+        NoteKind.OverloadOpened => Opened((FuseRating)Subject!),
+        NoteKind.OverloadHeld => $"tightest up to {Accept.Short(Number)} A, at which the {Subject} need not open",
+        NoteKind.OverloadMelts => $"tightest at {Accept.Short(Number)} A, where the {Subject} lets the wire melt; its melting point is shown",
         NoteKind.ShortFrom => $"from {Accept.Short(((InsulationMaterial)Subject!).ContinuousCelsius)} °C, worst at {Accept.Short(Number)} A",
         NoteKind.DropNotCovered => $"the allowance does not cover a nominal {Accept.Short(Number)} V; state one",
         NoteKind.StartAtLimit => $"the supply holds {Accept.Short(Number)} A and the start asks for more: whether the load starts is not known",
@@ -57,6 +67,10 @@ internal readonly struct CheckNote(NoteKind kind, object? subject, double number
         NoteKind.StateDistance => $"state how much conductor lies between the source and the fuse; at most {Accept.Short(Number)} m is allowed",
         _ => (string?)Subject ?? "",
     };
+
+    private string Opened(FuseRating fuse) => fuse.TryLongestSeconds(Number, out double seconds)
+        ? $"tightest at {Accept.Short(Number)} A, which the {fuse} may let pass for {Accept.Short(seconds)} s"
+        : $"tightest at {Accept.Short(Number)} A";
 
     private string NoLeastTime(FuseAndLoad subject) =>
         $"no least operating time is published for the {subject.Fuse} at the {Accept.Short(Number)} A of the {subject.Load}";

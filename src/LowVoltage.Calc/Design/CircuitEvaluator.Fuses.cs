@@ -12,7 +12,6 @@ internal sealed partial class CircuitEvaluator
     // A share of a limit that rounding may take.
     private const double Rounding = 1e-9;
 
-    private static readonly Reference AdiabaticReference = AdiabaticHeating.Reference;
     private static readonly Reference StartReference = Reference.CommonPractice("a fuse must not open while its load starts");
     private static readonly Reference VoltageReference = Reference.CommonPractice("a fuse is rated for at least the highest voltage of its circuit");
     private static readonly Reference InterruptReference = Reference.CommonPractice("a fuse breaks at least the greatest prospective current where it sits");
@@ -91,6 +90,10 @@ internal sealed partial class CircuitEvaluator
 
         CheckFault(ref list, fuse, atFuse);
         CheckDistance(ref list);
+        if (!decide || list.Failed == 0)
+        {
+            CheckOverload(ref list, fuse, atFuse);
+        }
     }
 
     private bool IsBelowVoltage(FuseRating fuse) => fuse.VoltageBasis == RatingBasis.DirectCurrent && fuse.Series.Volts < source.MaximumVolts;
@@ -189,76 +192,6 @@ internal sealed partial class CircuitEvaluator
 
     private static int Rank(in DesignCheck check) => check.Outcome switch { CheckOutcome.Fail => 2, CheckOutcome.Open => 1, _ => 0 };
 
-    private void CheckFault(ref CheckList list, FuseRating fuse, double atFuse)
-    {
-        double hot = requirements.Insulation.ContinuousCelsius;
-
-        // Others keep feeding their current into a shared return: it takes its part of the voltage in a fault too.
-        SourceNumbers weakest = source with { MinimumVolts = Math.Max(0, source.MinimumVolts - sharedVolts) };
-        double farEnd = ProspectiveCurrent.LeastAt(weakest, PathOhmsAt(hot));
-        FusePractice practice = rules.FusePractice;
-        if (atFuse <= WeakestAmperes())
-        {
-            // The supply cannot push more than the wire carries for ever: nothing has to open.
-            list.Add(new DesignCheck(
-                CheckKind.FaultOpensFuse, 0, practice.FaultSeconds, practice.FaultReference, new CheckNote(NoteKind.SupplyIsWeak, null, atFuse)));
-            return;
-        }
-
-        if (fuse.Curve is null)
-        {
-            list.Add(DesignCheck.Open(CheckKind.FaultOpensFuse, 0, practice.FaultReference, new CheckNote(NoteKind.NoTimes, fuse)));
-            list.Add(DesignCheck.Open(CheckKind.ShortCircuitTemperature, 0, AdiabaticReference, new CheckNote(NoteKind.NoTimes, fuse)));
-            return;
-        }
-
-        bool opens = fuse.TryLongestSeconds(farEnd, out double seconds);
-        list.Add(opens
-            ? new DesignCheck(CheckKind.FaultOpensFuse, seconds, practice.FaultSeconds, practice.FaultReference, new CheckNote(NoteKind.FarEnd, null, farEnd))
-            : DesignCheck.Never(CheckKind.FaultOpensFuse, practice.FaultSeconds, practice.FaultReference, new CheckNote(NoteKind.FarEndNeverOpens, null, farEnd)));
-        if (opens && seconds <= practice.FaultSeconds)
-        {
-            CheckShort(ref list, fuse, farEnd, atFuse);
-        }
-    }
-
-    private void CheckShort(ref CheckList list, FuseRating fuse, double least, double greatest)
-    {
-        // The fault finds the wire as hot as it may be. Where the insulation has no short-circuit limit its continuous one stands in for it, which leaves
-        // no room above that: then the fault finds the wire as hot as the load makes it.
-        Conductors.InsulationMaterial insulation = requirements.Insulation;
-        bool standIn = insulation.ShortCircuitCelsius <= insulation.ContinuousCelsius;
-        double initialCelsius = standIn ? serviceCelsius ?? insulation.ContinuousCelsius : insulation.ContinuousCelsius;
-        double joules = fuse.Curve!.GreatestLongestJouleIntegral(least, Math.Min(greatest, Accept.MostAmperes), out double worstAmperes);
-        CheckNote note = standIn
-            ? $"from {Accept.Short(initialCelsius)} °C, worst at {Accept.Short(worstAmperes)} A"
-            : new CheckNote(NoteKind.ShortFrom, insulation, worstAmperes);
-        DesignCheck hottest = ShortOf(links[0], joules, initialCelsius, note);
-        foreach (ChainLink[] chain in chains)
-        {
-            for (int i = 0; i < chain.Length; i++)
-            {
-                DesignCheck check = ShortOf(chain[i], joules, initialCelsius, note);
-                hottest = check.Margin < hottest.Margin ? check : hottest;
-            }
-        }
-
-        list.Add(hottest);
-    }
-
-    private DesignCheck ShortOf(in ChainLink link, double joules, double initialCelsius, in CheckNote note)
-    {
-        Conductors.ConductorMaterial metal = link.Conductor.Material;
-        double final = AdiabaticKernel.FinalCelsius(
-            AdiabaticKernel.ConstantSquared(metal), link.Conductor.EffectiveAreaSquareMillimeters * link.Parallel, joules, initialCelsius, -metal.InferredZeroCelsius);
-        return new DesignCheck(
-            CheckKind.ShortCircuitTemperature,
-            Math.Min(final, metal.MeltingPointCelsius),
-            requirements.Insulation.ShortCircuitCelsiusFor(link.Conductor.AreaSquareMillimeters),
-            AdiabaticReference,
-            note);
-    }
-
     private void CheckDistance(ref CheckList list)
     {
         if (rules.FusePractice.Distance is not { } rule)
@@ -266,7 +199,13 @@ internal sealed partial class CircuitEvaluator
             return;
         }
 
-        double most = requirements.SheathedToFuse ? rule.SheathedMeters : rule.OpenMeters;
+        double most = rule.Most(requirements.SheathedToFuse, atBattery: false);
+        if (double.IsInfinity(most))
+        {
+            // Any distance is allowed: nothing to be held to.
+            return;
+        }
+
         list.Add(requirements.FuseDistanceMeters is { } meters
             ? new DesignCheck(CheckKind.FuseDistance, meters, most * (1 + Rounding), rule.Reference, requirements.SheathedToFuse ? "sheathed" : "not sheathed")
             : DesignCheck.Open(CheckKind.FuseDistance, 0, rule.Reference, new CheckNote(NoteKind.StateDistance, null, most)));

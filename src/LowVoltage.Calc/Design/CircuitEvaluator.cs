@@ -145,9 +145,9 @@ internal sealed partial class CircuitEvaluator
         return CircuitPath.Create(feed, back).WithFeedJoints([.. path.FeedJoints]).WithReturnJoints([.. path.ReturnJoints]);
     }
 
-    private Segment Warm(Segment segment) => rating.LimitCelsius > Ambient && rating.TryAmperes(segment.Conductor, out double amperes)
+    private Segment Warm(Segment segment) => rating.TryAmperes(segment.Conductor, out double amperes) && rating.LimitCelsiusFor(segment.Conductor) > Ambient
         ? segment.WithTemperature(ConductorTemperature.SelfHeated(
-            Temperature.FromDegreesCelsius(Ambient), ElectricCurrent.FromAmperes(amperes), Temperature.FromDegreesCelsius(rating.LimitCelsius)))
+            Temperature.FromDegreesCelsius(Ambient), ElectricCurrent.FromAmperes(amperes), Temperature.FromDegreesCelsius(rating.LimitCelsiusFor(segment.Conductor))))
         : AsHotAsAllowed(segment);
 
     private Segment AsHotAsAllowed(Segment segment) =>
@@ -220,7 +220,7 @@ internal sealed partial class CircuitEvaluator
         {
             bool known = rating.TryAmperes(link.Conductor, out double amperes);
             link.RatedAmperes = known ? amperes * link.Parallel : 0;
-            link.RiseKelvins = known ? Math.Max(0, rating.LimitCelsius - Ambient) : 0;
+            link.RiseKelvins = known ? Math.Max(0, rating.LimitCelsiusFor(link.Conductor) - Ambient) : 0;
             link.BaseCelsius = known ? Ambient : UnratedCelsius;
             link.RatedConductor = link.Conductor;
         }
@@ -233,115 +233,6 @@ internal sealed partial class CircuitEvaluator
         }
 
         return rated;
-    }
-
-    private void CheckDrop(ref CheckList list, in WireDuty duty)
-    {
-        if (dropLimit.TryVolts(source.NominalVolts, requirements.Intermittent, out double most))
-        {
-            list.Add(new DesignCheck(CheckKind.VoltageDrop, duty.DropVolts, most, dropLimit.Reference));
-        }
-        else
-        {
-            list.Add(DesignCheck.Open(
-                CheckKind.VoltageDrop, duty.DropVolts, dropLimit.Reference, new CheckNote(NoteKind.DropNotCovered, null, source.NominalVolts)));
-        }
-
-        if (load.MinimumVolts is { } least)
-        {
-            list.Add(new DesignCheck(CheckKind.LoadVoltage, duty.LeastLoadVolts, least, LoadReference));
-        }
-    }
-
-    // The start is over before the conductors warm up: they are as warm as in running.
-    private void CheckStartVoltage(ref CheckList list, in WireDuty duty)
-    {
-        if (!load.Starts)
-        {
-            return;
-        }
-
-        double ohms = 0, lowest = double.PositiveInfinity;
-        for (int i = 0; i < links.Length; i++)
-        {
-            ohms += links[i].OhmsAt(links[i].CelsiusAt(duty.HeatingAmperes));
-        }
-
-        for (SupplyLevel level = SupplyLevel.Minimum; level <= SupplyLevel.Maximum; level++)
-        {
-            KernelPoint point = OperatingPointKernel.Solve(
-                source.VoltsAt(level) - sharedVolts,
-                source.OhmsAt(level) + fixedOhms,
-                ohms,
-                new FixedConductorTemperature(Ambient, 1),
-                load,
-                LoadState.Peak,
-                source.HeldAmperes);
-            bool held = point.Limited || (!point.Exists && point.Reason == NoOperatingPoint.SourceLimit);
-            bool off = source.Action == LimitAction.Disconnects && point.Exists && point.Amperes > source.LimitAmperes;
-            if (held)
-            {
-                list.Add(DesignCheck.Open(CheckKind.StartVoltage, point.Volts, StartedReference, new CheckNote(NoteKind.StartAtLimit, null, source.HeldAmperes)));
-                return;
-            }
-
-            if (off || !point.Exists)
-            {
-                list.Add(DesignCheck.Never(
-                    CheckKind.StartVoltage, load.MinimumVolts ?? 0, StartedReference, off ? new CheckNote(NoteKind.StartTrips, null, source.LimitAmperes) : "the start takes more than can come through this path"));
-                return;
-            }
-
-            lowest = Math.Min(lowest, point.Volts);
-        }
-
-        if (load.MinimumVolts is { } least)
-        {
-            list.Add(new DesignCheck(CheckKind.StartVoltage, lowest, least, LoadReference));
-        }
-    }
-
-    private static Reference StartedReference { get; } = Reference.CommonPractice("a load must get enough while it starts, and its source must stay on");
-
-    private static Reference LoadReference { get; } = Reference.CommonPractice("least voltage stated for the load");
-
-    private void CheckHeat(ref CheckList list, in WireDuty duty)
-    {
-        HeatFinding finding = new() { HottestCelsius = Ambient };
-        Heat(links, duty.HeatingAmperes, ref finding);
-        Heat(shared, duty.HeatingAmperes + othersAmperes, ref finding);
-        serviceCelsius = finding.HottestCelsius;
-        list.Add(finding.Tightest);
-        list.Add(new DesignCheck(
-            CheckKind.ConductorTemperature,
-            finding.HottestCelsius,
-            requirements.Insulation.ContinuousCelsius,
-            requirements.Insulation.Reference,
-            finding.Unsettled ? "the wire finds no steady temperature at this current; its melting point is shown" : ""));
-    }
-
-    private void Heat(ChainLink[] chain, double amperes, ref HeatFinding finding)
-    {
-        for (int i = 0; i < chain.Length; i++)
-        {
-            ref readonly ChainLink link = ref chain[i];
-            DesignCheck check = new(CheckKind.ContinuousCurrent, amperes, link.RatedAmperes, rating.ReferenceFor(link.Conductor));
-            finding.Tightest = finding.Tightest.Limit == 0 || check.Margin < finding.Tightest.Margin ? check : finding.Tightest;
-            if (!rating.TryCelsius(link.Conductor, amperes / link.Parallel, link.RatedAmperes / link.Parallel, Ambient, out double celsius))
-            {
-                finding.Unsettled = true;
-                celsius = link.Conductor.Material.MeltingPointCelsius;
-            }
-
-            finding.HottestCelsius = Math.Max(finding.HottestCelsius, celsius);
-        }
-    }
-
-    private struct HeatFinding
-    {
-        internal DesignCheck Tightest;
-        internal double HottestCelsius;
-        internal bool Unsettled;
     }
 
     private string WhyNoPoint(NoOperatingPoint reason) => reason switch
@@ -384,41 +275,4 @@ internal sealed partial class CircuitEvaluator
 
         return duty;
     }
-
-    private static double SharedOhms(ReturnPath back, double celsius) => back.Kind switch
-    {
-        ReturnKind.SharedResistance => back.Ohms,
-        ReturnKind.SharedSegments => back.Segments.Sum(segment => segment.OhmsAt(celsius)),
-        _ => 0,
-    };
-
-    private static double OhmsOf(IReadOnlyList<Joint> joints)
-    {
-        double ohms = 0;
-        for (int i = 0; i < joints.Count; i++)
-        {
-            ohms += joints[i].Ohms;
-        }
-
-        return ohms;
-    }
-
-    private static ChainLink[] CandidateLinks(CircuitRequirements requirements)
-    {
-        ReturnPath back = requirements.Return;
-        Segment[] own = back.Kind == ReturnKind.Segments ? [.. back.Segments] : [];
-        ChainLink[] links = new ChainLink[own.Length + 1];
-        links[0] = new ChainLink { Meters = requirements.FeedMeters, Parallel = 1 };
-        for (int i = 0; i < own.Length; i++)
-        {
-            links[i + 1] = Link(own[i]);
-        }
-
-        return links;
-    }
-
-    private static ChainLink[] PathLinks(CircuitPath path) =>
-        [.. path.FeedArray.Select(Link), .. path.Return.IsShared ? [] : path.BackArray.Select(Link)];
-
-    private static ChainLink Link(Segment segment) => new() { Conductor = segment.Conductor, Meters = segment.Meters, Parallel = segment.Parallel };
 }

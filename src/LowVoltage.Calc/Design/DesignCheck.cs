@@ -55,7 +55,7 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
         CheckKind.PowerDelivery => "W",
         CheckKind.VoltageDrop or CheckKind.LoadVoltage or CheckKind.StartVoltage or CheckKind.FuseVoltage => "V",
         CheckKind.MechanicalMinimum => "mm²",
-        CheckKind.ConductorTemperature or CheckKind.ShortCircuitTemperature => "°C",
+        CheckKind.ConductorTemperature or CheckKind.OverloadTemperature or CheckKind.ShortCircuitTemperature => "°C",
         CheckKind.InrushHeld or CheckKind.FaultOpensFuse => "s",
         CheckKind.FuseDistance => "m",
         _ => "A",
@@ -126,6 +126,10 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
     internal static DesignCheck Open(CheckKind kind, double value, Reference reference, in CheckNote missing) =>
         new(kind, value, 0, CheckOutcome.Open, reference, missing);
 
+    /// <summary>A check that was judged on other numbers than the two it shows.</summary>
+    internal static DesignCheck Judged(CheckKind kind, double value, double limit, bool passes, Reference reference, in CheckNote note) =>
+        new(kind, value, limit, passes ? CheckOutcome.Pass : CheckOutcome.Fail, reference, note);
+
     /// <summary>A failure whose value has no number: the fuse that need never open.</summary>
     internal static DesignCheck Never(CheckKind kind, double limit, Reference reference, in CheckNote note) =>
         new(kind, 0, limit, CheckOutcome.Fail, reference, note);
@@ -144,6 +148,7 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
         CheckKind.FuseVoltage => "fuse voltage rating",
         CheckKind.BreakingCapacity => "breaking capacity",
         CheckKind.InrushHeld => "fuse holds at start",
+        CheckKind.OverloadTemperature => "overload temperature",
         CheckKind.FaultOpensFuse => "fault at the far end opens the fuse",
         CheckKind.ShortCircuitTemperature => "short-circuit temperature",
         _ => "distance of the fuse from the source",

@@ -85,9 +85,41 @@ internal static class DesignText
         return lines;
     }
 
-    internal static IReadOnlyList<string> Advice(CircuitDesign design) => design.Verdict == DesignVerdict.Fail
-        ? [.. design.Checks.Where(check => check.Outcome != CheckOutcome.Pass).Select(check => check.Kind).Distinct().Select(kind => For(kind, design))]
-        : [];
+    internal static IReadOnlyList<string> Advice(CircuitDesign design)
+    {
+        if (design.Verdict != DesignVerdict.Fail)
+        {
+            return [];
+        }
+
+        List<string> lines = [.. design.Checks.Where(check => check.Outcome != CheckOutcome.Pass).Select(check => check.Kind).Distinct().Select(kind => For(kind, design))];
+
+        // A design only fails without a wire: this is wiring that somebody chose, and the rules have a choice of their own.
+        if (design.Wire is not null && CircuitDesigner.Design(design.Requirements, design.Rules) is { IsFeasible: true } own)
+        {
+            lines.Add($"For this duty the rules would take {own.Wire} with {own.Fuse}.");
+        }
+        else if (design.Wire is null && NoFuseFor(design) is { } needed)
+        {
+            lines.Add(needed);
+        }
+
+        return lines;
+    }
+
+    // Which of the two failed, and what size would help.
+    private static string? NoFuseFor(CircuitDesign design)
+    {
+        if (design.Check(CheckKind.FuseCarriesLoad) is not { } carries || design.Check(CheckKind.FuseProtectsWire) is not { Outcome: not CheckOutcome.Open } protects)
+        {
+            return null;
+        }
+
+        string needed = $"The load needs a fuse of {Accept.Short(carries.Limit)} A or more";
+        return protects.Outcome == CheckOutcome.Fail
+            ? $"{needed}, the largest wire of the series is protected by one of at most {Accept.Short(protects.Limit)} A: a wire that carries {Accept.Short(protects.Value)} A where it runs would do."
+            : carries.Outcome == CheckOutcome.Fail ? $"{needed}, and the series has none that passes." : null;
+    }
 
     private static OperatingPoint? AtLimit(SupplyRange range) =>
         Array.Find([range.Minimum, range.Nominal, range.Maximum], point => point.Exists && point.CurrentLimitReached);
@@ -121,6 +153,7 @@ internal static class DesignText
         CheckKind.FuseVoltage => "Choose fuses rated for the highest voltage of the supply, not its nominal one: a pack of 16 lithium iron phosphate cells reaches 58.4 V on charge, more than a 58 V fuse.",
         CheckKind.BreakingCapacity => "Choose a fuse that breaks more, put a main fuse that does so at the source, or count the resistance of the supply lead.",
         CheckKind.InrushHeld => "The fuse may open at start: a slower type or a larger rating with a larger wire, or limit the starting current.",
+        CheckKind.OverloadTemperature => "An overload that the fuse lets pass heats the wire too far: a smaller fuse, a larger wire, a cooler place, fewer conductors together, or better insulation.",
         CheckKind.FaultOpensFuse => "A short at the far end opens the fuse too late or not at all: a larger wire, a shorter run, or a smaller fuse.",
         CheckKind.ShortCircuitTemperature => "The wire overheats before the fuse opens: a larger wire, a faster fuse, or insulation with a higher short-circuit limit.",
         _ => "Move the fuse nearer to the source, or sheathe the conductor up to it.",

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
 using UnitsNet;
@@ -37,6 +38,12 @@ public sealed class FusePractice
         Note = "Load current at most the fuse rating, fuse rating at most the continuous current of the wire.",
     };
 
+    /// <summary>
+    /// How far above its continuous limit an overload that the fuse lets pass may take the conductor: then every current from the conventional fusing current to the
+    /// prospective one is computed (<see cref="FuseAgainstWire"/>). <c>null</c> leaves it at the rule on currents.
+    /// </summary>
+    public OverloadAllowance? Overload { get; init; } = OverloadAllowance.Ageing240Hours;
+
     /// <summary>Longest time for a fault at the far end to open the fuse, at most 5 s: beyond that the adiabatic equation does not hold.</summary>
     public Duration FaultTime
     {
@@ -52,7 +59,7 @@ public sealed class FusePractice
     };
 
     /// <summary>Longest unprotected conductor between source and fuse, where a rule gives one; <c>null</c> for none.</summary>
-    public FuseDistanceRule? Distance { get; init; }
+    public SourceDistance? Distance { get; init; }
 
     internal double FaultSeconds => faultSeconds;
 }

@@ -63,6 +63,8 @@ internal sealed class LowerPrepared(PreparedRating first, PreparedRating second)
         return settled && (one > 0 || other > 0);
     }
 
+    internal override double LimitCelsiusFor(Conductor conductor) => Deciding(conductor).LimitCelsiusFor(conductor);
+
     internal override Reference ReferenceFor(Conductor conductor) => Deciding(conductor).ReferenceFor(conductor);
 
     internal override DeratedAmpacity? Derate(Conductor conductor) => Deciding(conductor).Derate(conductor);

@@ -18,6 +18,9 @@ internal abstract class PreparedRating
 
     internal required Reference Reference { get; init; }
 
+    /// <summary>Conductor temperature that the rating of one conductor stands for, °C.</summary>
+    internal virtual double LimitCelsiusFor(Conductor conductor) => LimitCelsius;
+
     /// <summary>Continuous current of a conductor here, A; false when the basis says nothing of it.</summary>
     internal abstract bool TryAmperes(Conductor conductor, out double amperes);
 

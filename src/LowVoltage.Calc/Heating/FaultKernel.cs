@@ -1,6 +1,3 @@
-using LowVoltage.Calc.Conductors;
-using LowVoltage.Calc.Numerics;
-
 namespace LowVoltage.Calc.Heating;
 
 /// <summary>Adiabatic short circuit of a chain of conductors on doubles, written in the Joule integral J = ∫I²dt that all of them share.</summary>
@@ -20,33 +17,21 @@ internal readonly struct FaultKernel
 
     private readonly double volts;
     private readonly double fixedOhms;
-    private readonly double[] ohms;
-    private readonly double[] growth;
-    private readonly double[] kelvinPerJoule;
-    private readonly double[] initial;
+    private readonly FaultLink[] links;
 
-    internal FaultKernel(double volts, double fixedOhms, FaultSegment[] segments)
+    internal FaultKernel(double volts, double fixedOhms, FaultLink[] links)
     {
         this.volts = volts;
         this.fixedOhms = fixedOhms;
-        int count = segments.Length;
-        (ohms, growth, kelvinPerJoule, initial) = (new double[count], new double[count], new double[count], new double[count]);
+        this.links = links;
         MeltingJoules = double.PositiveInfinity;
-        for (int i = 0; i < count; i++)
+        for (int i = 0; i < links.Length; i++)
         {
-            FaultSegment segment = segments[i];
-            Conductor conductor = segment.Conductor;
-            double capacity = conductor.Material.HeatCapacityJoulesPerCubicMeterKelvin * conductor.EffectiveAreaSquareMillimeters * 1e-6;
-            double shared = capacity * segment.Parallel * segment.Parallel;
-            initial[i] = segment.InitialCelsius;
-            ohms[i] = conductor.OhmsPerMeterAt(segment.InitialCelsius) * segment.Meters / segment.Parallel;
-            growth[i] = conductor.Material.TemperatureCoefficient * conductor.OhmsPerMeter20 / shared;
-            kelvinPerJoule[i] = conductor.OhmsPerMeterAt(segment.InitialCelsius) / shared;
-            MeltingJoules = Math.Min(MeltingJoules, JoulesTo(i, conductor.Material.MeltingPointCelsius));
+            MeltingJoules = Math.Min(MeltingJoules, links[i].JoulesTo(links[i].MeltingCelsius));
         }
     }
 
-    internal int Count => ohms.Length;
+    internal int Count => links.Length;
 
     /// <summary>The Joule integral at which the first conductor reaches its melting point.</summary>
     internal double MeltingJoules { get; }
@@ -54,13 +39,13 @@ internal readonly struct FaultKernel
     internal double AmperesAt(double joules) => volts / OhmsAt(joules);
 
     /// <summary>Temperature of a conductor after a Joule integral; not limited by melting.</summary>
-    internal double CelsiusAt(int index, double joules) => initial[index] + (kelvinPerJoule[index] * Growth(growth[index], joules));
+    internal double CelsiusAt(int index, double joules) => links[index].CelsiusAt(joules);
 
     /// <summary>The conductor that is hottest after a Joule integral.</summary>
     internal int HottestAt(double joules)
     {
         int hottest = 0;
-        for (int i = 1; i < ohms.Length; i++)
+        for (int i = 1; i < links.Length; i++)
         {
             hottest = CelsiusAt(i, joules) > CelsiusAt(hottest, joules) ? i : hottest;
         }
@@ -69,25 +54,21 @@ internal readonly struct FaultKernel
     }
 
     /// <summary>The Joule integral that takes a conductor to a temperature; zero when it is that hot already.</summary>
-    internal double JoulesTo(int index, double celsius)
-    {
-        double rise = (celsius - initial[index]) / kelvinPerJoule[index];
-        return !(rise > 0) ? 0 : growth[index] > 0 ? ExpLog.Log1p(growth[index] * rise) / growth[index] : rise;
-    }
+    internal double JoulesTo(int index, double celsius) => links[index].JoulesTo(celsius);
 
     /// <summary>Seconds in which a Joule integral has flowed.</summary>
     internal double SecondsTo(double joules)
     {
         double sum = fixedOhms * fixedOhms * joules;
-        for (int i = 0; i < ohms.Length; i++)
+        for (int i = 0; i < links.Length; i++)
         {
-            double cross = 2 * fixedOhms * Growth(growth[i], joules);
-            for (int j = 0; j < ohms.Length; j++)
+            double cross = 2 * fixedOhms * FaultLink.Growth(links[i].PerJoule, joules);
+            for (int j = 0; j < links.Length; j++)
             {
-                cross += ohms[j] * Growth(growth[i] + growth[j], joules);
+                cross += links[j].Ohms * FaultLink.Growth(links[i].PerJoule + links[j].PerJoule, joules);
             }
 
-            sum += ohms[i] * cross;
+            sum += links[i].Ohms * cross;
         }
 
         return sum / (volts * volts);
@@ -119,15 +100,12 @@ internal readonly struct FaultKernel
         return true;
     }
 
-    /// <summary>(exp(κJ) − 1)/κ.</summary>
-    private static double Growth(double perJoule, double joules) => perJoule > 0 ? ExpLog.Expm1(perJoule * joules) / perJoule : joules;
-
     private double OhmsAt(double joules)
     {
         double sum = fixedOhms;
-        for (int i = 0; i < ohms.Length; i++)
+        for (int i = 0; i < links.Length; i++)
         {
-            sum += ohms[i] * Math.Exp(growth[i] * joules);
+            sum += links[i].Ohms * Math.Exp(links[i].PerJoule * joules);
         }
 
         return sum;

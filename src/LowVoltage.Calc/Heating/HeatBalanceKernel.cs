@@ -48,6 +48,18 @@ internal readonly struct HeatBalanceKernel
         }
     }
 
+    private HeatBalanceKernel(in HeatBalanceKernel other, double coefficient, double ohmsPerMeter20)
+    {
+        this = other;
+        OhmsPerMeter20 = ohmsPerMeter20;
+        if (coefficient > 0)
+        {
+            givenConductance = Math.PI * Diameter * coefficient;
+            ambient = NoLoadCelsius;
+            ambientKelvin = ambient + AirKernel.ZeroCelsius;
+        }
+    }
+
     internal double Diameter { get; }
 
     /// <summary>W, K·m/W: from the surface to the hottest conductor, per watt and metre of all the heat.</summary>
@@ -74,6 +86,12 @@ internal readonly struct HeatBalanceKernel
     internal static double InsulationResistance(Wire wire) =>
         wire.Insulation.ThermalResistivityKelvinMetersPerWatt
         * Math.Log(wire.OuterDiameterMillimeters / wire.Conductor.DiameterMillimeters) / (2 * Math.PI);
+
+    /// <summary>The same wire losing its heat through a coefficient, W/(m²·K), to what it settles at without current.</summary>
+    internal HeatBalanceKernel WithCoefficient(double coefficient) => new(this, coefficient, OhmsPerMeter20);
+
+    /// <summary>One of n equal wires that share a current evenly, in terms of the current of all of them.</summary>
+    internal HeatBalanceKernel Sharing(int parallel) => new(this, 0, OhmsPerMeter20 / ((double)parallel * parallel));
 
     /// <summary>Heat leaving the surface and its slope against the surface temperature.</summary>
     internal double Loss(double surface, out double slope)

@@ -47,26 +47,28 @@ public static class FaultClearing
         FaultKernel fault = (path ?? throw new ArgumentNullException(nameof(path))).Kernel;
         _ = curve ?? throw new ArgumentNullException(nameof(curve));
         double first = fault.AmperesAt(0);
-        if (!curve.TryLongestSeconds(first, out _))
+        return Latest(fault, curve, out double joules) switch
         {
-            return new FaultOpening(
+            FaultOutcome.Opens => Open(new FaultState(fault, joules, melts: false), "The device has opened after"),
+            FaultOutcome.ConductorMelts => new FaultOpening(
+                FaultOutcome.ConductorMelts, new FaultState(fault, joules, melts: true),
+                $"A conductor melts after {Accept.Text(fault.SecondsTo(joules))} s, before the device has opened for sure."),
+            _ => new FaultOpening(
                 FaultOutcome.NeedNotOpen, null,
-                $"The fault draws {Accept.Text(first)} A, less than the conventional fusing current of {Accept.Text(curve.FusingAmperes)} A.");
-        }
+                curve.TryLongestSeconds(first, out _)
+                    ? $"As the conductors heat, the current falls from {Accept.Text(first)} A below the conventional fusing current of {Accept.Text(curve.FusingAmperes)} A before the device has opened for sure."
+                    : $"The fault draws {Accept.Text(first)} A, less than the conventional fusing current of {Accept.Text(curve.FusingAmperes)} A."),
+        };
+    }
 
-        if (TryOpen(fault, curve, out double joules))
-        {
-            return Open(new FaultState(fault, joules, melts: false), "The device has opened after");
-        }
-
-        double last = fault.AmperesAt(fault.MeltingJoules);
-        return curve.TryLongestSeconds(last, out _)
-            ? new FaultOpening(
-                FaultOutcome.ConductorMelts, new FaultState(fault, fault.MeltingJoules, melts: true),
-                $"A conductor melts after {Accept.Text(fault.SecondsTo(fault.MeltingJoules))} s, before the device has opened for sure.")
-            : new FaultOpening(
-                FaultOutcome.NeedNotOpen, null,
-                $"As the conductors heat, the current falls from {Accept.Text(first)} A below the conventional fusing current of {Accept.Text(curve.FusingAmperes)} A before the device has opened for sure.");
+    /// <summary>The latest clearing on doubles: what happens, and the Joule integral by then, A²s. Does not allocate.</summary>
+    internal static FaultOutcome Latest(in FaultKernel fault, TimeCurrentCurve curve, out double joules)
+    {
+        joules = 0;
+        return !curve.TryLongestSeconds(fault.AmperesAt(0), out _) ? FaultOutcome.NeedNotOpen
+            : TryOpen(fault, curve, out joules) ? FaultOutcome.Opens
+            : curve.TryLongestSeconds(fault.AmperesAt(fault.MeltingJoules), out _) ? FaultOutcome.ConductorMelts
+            : FaultOutcome.NeedNotOpen;
     }
 
     /// <summary>The soonest clearing: the fuse has not opened before.</summary>
@@ -111,6 +113,14 @@ public static class FaultClearing
     // Between two stated points the rule is smooth; one that it meets only between two samples is missed, which makes the answer later, never sooner.
     private static bool TryOpen(in FaultKernel fault, TimeCurrentCurve curve, out double joules)
     {
+        LogLogLine longest = curve.LongestLine;
+        joules = longest.LastX * longest.LastX * longest.LastY;
+        if (!curve.IsBreaker && joules <= fault.MeltingJoules && fault.AmperesAt(joules) >= longest.LastX)
+        {
+            // It ends while the Joule integral of the curve is still constant: that is the one it needs.
+            return true;
+        }
+
         Surplus surplus = new(fault, curve);
         double from = 0, first = fault.AmperesAt(0);
         for (int i = curve.LongestLine.Count - 1; i >= 0; i--)

@@ -81,8 +81,10 @@ public sealed class ProtectedWire
 
     internal WireLimits Limits()
     {
-        HeatBalanceKernel heat = WireLimits.Cooled(
-            HeatBalanceKernel.For(Wire, Surroundings), Wire, Surroundings, ContinuousCurrent is { } current ? Accept.Amperes(current, nameof(ContinuousCurrent)) : null);
+        HeatBalanceKernel free = HeatBalanceKernel.For(Wire, Surroundings);
+        HeatBalanceKernel heat = ContinuousCurrent is { } current
+            ? WireLimits.Cooled(free, Accept.Amperes(current, nameof(ContinuousCurrent)), Wire.Insulation.ContinuousCelsius)
+            : free;
         double? start = Initial is { } initial ? HeatBalance.Conductor(initial, heat, nameof(Initial)) : null;
         return WireLimits.Of(heat, Wire, Allowance, start);
     }

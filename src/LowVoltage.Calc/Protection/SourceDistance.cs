@@ -67,6 +67,26 @@ public sealed class SourceDistance
     /// <summary>Whose rule it is.</summary>
     public Reference Reference { get; }
 
+    /// <summary>A rule of the caller's.</summary>
+    /// <param name="name">Name.</param>
+    /// <param name="open">Largest distance of an open conductor. Zero or greater.</param>
+    /// <param name="sheathed">Largest distance of a sheathed conductor, at least the former.</param>
+    /// <param name="reference">Whose rule it is.</param>
+    /// <returns>The rule.</returns>
+    /// <exception cref="ArgumentNullException">The name or the reference is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A distance is outside its range.</exception>
+    public static SourceDistance Create(string name, Length open, Length sheathed, Reference reference)
+    {
+        double first = Accept.MetersOrZero(open, nameof(open));
+        return new SourceDistance(
+            name ?? throw new ArgumentNullException(nameof(name)),
+            first,
+            Accept.Within(Accept.MetersOrZero(sheathed, nameof(sheathed)), first, Accept.MostMeters, "m", nameof(sheathed)),
+            null,
+            reference ?? throw new ArgumentNullException(nameof(reference)),
+            "as stated by the caller");
+    }
+
     /// <summary>A fuse's distance against the rule.</summary>
     /// <param name="distance">Length of conductor between the source and the fuse. Zero or greater.</param>
     /// <param name="sheathed">Whether the conductor is in a sheath or enclosure over that whole length.</param>
@@ -89,9 +109,10 @@ public sealed class SourceDistance
     /// <inheritdoc/>
     public override string ToString() => Name;
 
+    /// <summary>Largest distance, m; infinite where the rule allows any.</summary>
+    internal double Most(bool sheathed, bool atBattery) =>
+        !sheathed ? openMeters : atBattery && batteryMeters is double battery ? battery : sheathedMeters ?? openMeters;
+
     private static Reference Memory(string title, string edition, string note) =>
         new() { Title = title, Edition = edition, Kind = ReferenceKind.FromMemory, Note = note };
-
-    private double Most(bool sheathed, bool atBattery) =>
-        !sheathed ? openMeters : atBattery && batteryMeters is double battery ? battery : sheathedMeters ?? openMeters;
 }

@@ -24,6 +24,14 @@ internal readonly struct WireLimits(
     /// <summary>Where the fuse takes at most 5 s.</summary>
     internal double ShortCircuitCelsius { get; } = shortCircuitCelsius;
 
+    /// <summary>The limit that counts in a regime, °C.</summary>
+    internal double LimitCelsius(ProtectionRegime regime) => regime switch
+    {
+        ProtectionRegime.Sustained => SustainedCelsius,
+        ProtectionRegime.Overload => OverloadCelsius,
+        _ => ShortCircuitCelsius,
+    };
+
     internal static WireLimits Of(in HeatBalanceKernel heat, Wire wire, OverloadAllowance allowance, double? startCelsius)
     {
         InsulationMaterial insulation = wire.Insulation;
@@ -37,26 +45,31 @@ internal readonly struct WireLimits(
             most);
     }
 
-    /// <summary>The balance with a coefficient at which a current just brings the wire to its continuous limit; never one that cools better than the air.</summary>
-    internal static HeatBalanceKernel Cooled(in HeatBalanceKernel free, Wire wire, Surroundings surroundings, double? amperes)
+    /// <summary>Conductor temperature after a time at a current, °C, or, without a time, where it settles; null when the metal melts.</summary>
+    internal double? ReachedCelsius(double amperes, double? seconds)
     {
-        double limit = Math.Min(wire.Insulation.ContinuousCelsius, free.MostCelsius);
-        double most = free.AmperesFor(limit);
-        if (amperes is not double carried || carried >= most)
+        if (seconds is not double time)
+        {
+            return HeatBalance.TrySteady(Heat, amperes, out _, out double steady) ? steady : null;
+        }
+
+        OverloadKernel overload = new(Heat, amperes, Capacity, Heat.SurfaceFor(StartCelsius));
+        return overload.TryAdvance(time, Heat.SurfaceFor(Heat.MostCelsius), out double surface) ? Heat.ConductorAt(surface) : null;
+    }
+
+    /// <summary>The balance with a coefficient at which a current just brings the wire to a temperature; never one that cools better than free in air.</summary>
+    internal static HeatBalanceKernel Cooled(in HeatBalanceKernel free, double amperes, double celsius)
+    {
+        double limit = Math.Min(celsius, free.MostCelsius);
+        if (amperes >= free.AmperesFor(limit))
         {
             return free;
         }
 
         // Below what free air carries, so the surface stays above the air: less heat, less drop in the insulation.
-        double heat = carried * carried * free.OhmsPerMeterAt(limit);
+        double heat = amperes * amperes * free.OhmsPerMeterAt(limit);
         double surface = limit - (free.InnerResistance * heat);
         double rise = surface - free.NoLoadCelsius;
-        double coefficient = heat / (Math.PI * free.Diameter * rise);
-        Surroundings poorer = new()
-        {
-            Ambient = Temperature.FromDegreesCelsius(free.NoLoadCelsius),
-            SurfaceCoefficient = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(Math.Max(coefficient, 1e-6)),
-        };
-        return HeatBalanceKernel.For(wire, poorer);
+        return free.WithCoefficient(Math.Max(heat / (Math.PI * free.Diameter * rise), 1e-6));
     }
 }

@@ -21,12 +21,7 @@ public sealed class WireProtection
         amperes = point.Amperes;
         Regime = point.Regime;
         WeakestWire = index;
-        limit = Regime switch
-        {
-            ProtectionRegime.Sustained => wire.SustainedCelsius,
-            ProtectionRegime.Overload => wire.OverloadCelsius,
-            _ => wire.ShortCircuitCelsius,
-        };
+        limit = wire.LimitCelsius(Regime);
         Verdict = point.Ratio >= 1 ? ProtectionVerdict.Protected : ProtectionVerdict.NotProtected;
         double exact = FuseAgainstWireKernel.ExactRatio(wire, curve, point);
 
@@ -37,7 +32,7 @@ public sealed class WireProtection
             fuseSeconds = seconds;
         }
 
-        reached = Reached(wire, amperes, fuseSeconds);
+        reached = wire.ReachedCelsius(amperes, fuseSeconds);
         Reason = Say(device);
     }
 
@@ -73,17 +68,6 @@ public sealed class WireProtection
 
     /// <inheritdoc/>
     public override string ToString() => Reason;
-
-    private static double? Reached(in WireLimits wire, double amperes, double? seconds)
-    {
-        if (seconds is not double time)
-        {
-            return HeatBalance.TrySteady(wire.Heat, amperes, out _, out double steady) ? steady : null;
-        }
-
-        OverloadKernel overload = new(wire.Heat, amperes, wire.Capacity, wire.Heat.SurfaceFor(wire.StartCelsius));
-        return overload.TryAdvance(time, wire.Heat.SurfaceFor(wire.Heat.MostCelsius), out double surface) ? wire.Heat.ConductorAt(surface) : null;
-    }
 
     private string Say(string device)
     {

@@ -53,8 +53,8 @@ public class DesignInputTests
         { "drop", "0 V", "greater than zero", () => DropLimit.Volts(V(0)) },
         { "drop", "-0.2 V", "greater than zero", () => DropLimit.Volts(V(-0.2)) },
         { "nominal", "0 V", "greater than zero", () => DropLimit.Percent(3).TryFor(V(0), false, out _) },
-        { "open", "-0.1 m", "zero or greater", () => FuseDistanceRule.Create(M(-0.1), M(1), Reference.CommonPractice("x")) },
-        { "sheathed", "0.1 m", "from 0.2 m", () => FuseDistanceRule.Create(M(0.2), M(0.1), Reference.CommonPractice("x")) },
+        { "open", "-0.1 m", "zero or greater", () => SourceDistance.Create("x", M(-0.1), M(1), Reference.CommonPractice("x")) },
+        { "sheathed", "0.1 m", "from 0.2 m", () => SourceDistance.Create("x", M(0.2), M(0.1), Reference.CommonPractice("x")) },
     };
 
     public static TheoryData<string, Action> Null => new()
@@ -77,7 +77,7 @@ public class DesignInputTests
         { "LoadingReference", () => _ = new FusePractice { LoadingReference = null! } },
         { "ShareReference", () => _ = new FusePractice { ShareReference = null! } },
         { "FaultReference", () => _ = new FusePractice { FaultReference = null! } },
-        { "reference", () => FuseDistanceRule.Create(M(0.1), M(1), null!) },
+        { "reference", () => SourceDistance.Create("x", M(0.1), M(1), null!) },
         { "first", () => AmpacityBasis.LowerOf(null!, AmpacityBasis.HeatBalance) },
         { "second", () => AmpacityBasis.LowerOf(AmpacityBasis.HeatBalance, null!) },
         { "conductor", () => AmpacityBasis.HeatBalance.TryRate(null!, Good, out _) },
@@ -130,7 +130,7 @@ public class DesignInputTests
         Assert.Equal(1.5, new FusePractice { ShareOfAmpacity = 1.5 }.ShareOfAmpacity);
         Assert.Equal(0.1, new FusePractice { Loading = 0.1 }.Loading);
         Assert.Equal(5, new FusePractice { FaultTime = Duration.FromSeconds(5) }.FaultTime.Seconds);
-        Assert.Equal(0, FuseDistanceRule.Create(Length.Zero, Length.Zero, Reference.CommonPractice("at the source")).Sheathed.Meters);
+        Assert.Equal(0, SourceDistance.Create("x", Length.Zero, Length.Zero, Reference.CommonPractice("at the source")).Sheathed!.Value.Meters);
     }
 
     [Fact]

@@ -159,7 +159,7 @@ public class DesignRulesTests
         CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(100)), feed: 0.5, conductors: 1, upstreamMilliOhms: 5, drop: DropLimit.Percent(10));
         CircuitDesign open = CircuitDesigner.Design(asked, new DesignRules(DesignRules.RoadVehicle) { Fuses = FuseSeries.RoadVehicleStrip51 });
         Assert.Equal(DesignVerdict.OpenPoints, open.Verdict);
-        Assert.Equal([CheckKind.FaultOpensFuse, CheckKind.ShortCircuitTemperature], open.OpenPoints.Select(check => check.Kind));
+        Assert.Equal([CheckKind.FaultOpensFuse, CheckKind.ShortCircuitTemperature, CheckKind.OverloadTemperature], open.OpenPoints.Select(check => check.Kind));
         Assert.All(open.OpenPoints, check => Assert.Contains("no operating times are published for the 125 A strip fuse", check.Note, StringComparison.Ordinal));
         CircuitDesign known = CircuitDesigner.Design(
             asked, new DesignRules(DesignRules.RoadVehicle) { Fuses = FuseSeries.RoadVehicleStrip51.WithLimits(OperatingTimeLimits.RoadVehicleStrip) });
@@ -209,7 +209,7 @@ public class DesignRulesTests
     [Fact]
     public void FuseDistance_OfZero_FailsWithAMarginThatIsANumber()
     {
-        DesignRules rules = new(DesignRules.Bench) { FusePractice = new FusePractice { Distance = FuseDistanceRule.Create(Length.Zero, Length.Zero, Reference.CommonPractice("at the source")) } };
+        DesignRules rules = new(DesignRules.Bench) { FusePractice = new FusePractice { Distance = SourceDistance.Create("x", Length.Zero, Length.Zero, Reference.CommonPractice("at the source")) } };
         DesignCheck check = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(4))), Class5(1), Blade(5), rules).Of(CheckKind.FuseDistance);
         Assert.Equal((CheckOutcome.Fail, -1), (check.Outcome, check.Margin));
         DesignCheck at = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(4)), fuseDistance: 0), Class5(1), Blade(5), rules).Of(CheckKind.FuseDistance);

@@ -105,7 +105,7 @@ public class InfeasibleDesignTests
         // A 32 V fuse of the same current stands first in the series; it never hides what really stops a small wire.
         CircuitDesign larger = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(45)), LeadAcid(4), feed: 1, upstreamMilliOhms: 60, drop: DropLimit.Percent(20)), Bench);
         Assert.Equal(60, larger.Fuse!.Current.Amperes);
-        Assert.Equal(CheckKind.FuseProtectsWire, larger.Governing.Kind);
+        Assert.Equal(CheckKind.OverloadTemperature, larger.Governing.Kind);
         Assert.DoesNotContain(larger.Rejected, size => size.Check.Kind == CheckKind.FuseVoltage);
 
         // Beyond 100 A there are strip fuses of 32 V only.
@@ -273,7 +273,7 @@ public class InfeasibleDesignTests
         Assert.Equal(DesignVerdict.Pass, design.Verdict);
         design.Is(CheckKind.FuseCarriesLoad, 25, 25, 1e-8);
         Near(20 * 1e-3, design.Of(CheckKind.ContinuousCurrent).Value, 1e-9);
-        Assert.Equal(CheckKind.FuseProtectsWire, design.Governing.Kind);
+        Assert.Equal(CheckKind.OverloadTemperature, design.Governing.Kind);
         Assert.True(design.Of(CheckKind.FuseProtectsWire).Limit >= 25);
     }
 

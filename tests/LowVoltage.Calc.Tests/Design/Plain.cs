@@ -81,6 +81,46 @@ internal static class Plain
         return most;
     }
 
+    /// <summary>A fault whose current falls as its one stretch of copper heats, by small steps of the Joule integral, until the fuse has had what it needs at the current by then.</summary>
+    /// <returns>Time and current at that moment.</returns>
+    public static (double Seconds, double Amperes) Clear(
+        (double Multiple, double Seconds)[] gates, double rating, double volts, double fixedOhms, double meters, double ohmsPerKilometer, double nominalArea, double initial)
+    {
+        double area = Math.Min(Rho / (ohmsPerKilometer / 1000), nominalArea) * 1e-6;
+        double amperes(double celsius) => volts / (fixedOhms + (meters * PerMeter(ohmsPerKilometer, celsius)));
+        double warming(double celsius) => PerMeter(ohmsPerKilometer, celsius) / (HeatCapacity * area);
+        double first = amperes(initial), most = first * first * Time(gates, rating, first), theta = initial, joule = 0, time = 0, step = most / 20_000;
+        while (true)
+        {
+            double middle = theta + (0.5 * step * warming(theta)), next = theta + (step * warming(middle));
+            double i = amperes(next), needed = i * i * Time(gates, rating, i);
+            double spent = step / (amperes(middle) * amperes(middle));
+            if (joule + step >= needed)
+            {
+                // The last step in proportion.
+                double before = (amperes(theta) * amperes(theta) * Time(gates, rating, amperes(theta))) - joule, after = joule + step - needed;
+                double share = before / (before + after);
+                return (time + (share * spent), amperes(theta + (share * (next - theta))));
+            }
+
+            (theta, joule, time) = (next, joule + step, time + spent);
+        }
+    }
+
+    /// <summary>A wire that loses its heat in proportion to its rise, so that a rated current holds a rated temperature: its temperature after a time, or settled.</summary>
+    /// <remarks>C·dθ/dt = I²·R(θ) − G·(θ − ambient), R straight in θ: an exponential.</remarks>
+    public static double Heated(
+        double ohmsPerKilometer, double nominalArea, double ambient, double rated, double ratedCelsius, double initial, double amperes, double seconds)
+    {
+        double capacity = HeatCapacity * Math.Min(Rho / (ohmsPerKilometer / 1000), nominalArea) * 1e-6;
+        double loss = rated * rated * PerMeter(ohmsPerKilometer, ratedCelsius) / (ratedCelsius - ambient);
+        double heat = amperes * amperes * PerMeter(ohmsPerKilometer, ambient), more = amperes * amperes * ohmsPerKilometer / 1000 * Alpha;
+        double rate = (more - loss) / capacity, pole = ambient + (heat / (loss - more));
+        return double.IsInfinity(seconds)
+            ? (more < loss ? pole : double.PositiveInfinity)
+            : pole + ((initial - pole) * Math.Exp(rate * seconds));
+    }
+
     /// <summary>IEC 60949: θf of copper after I²t.</summary>
     public static double Adiabatic(double ohmsPerKilometer, double nominalArea, double joule, double initial)
     {

@@ -46,9 +46,9 @@ public sealed class CircuitScheduleTests : IDisposable
         Assert.All(designs, design => Assert.Equal(DesignVerdict.Pass, design.Verdict));
         CheckKind[] governing = [.. designs.Select(design => design.Governing.Kind)];
         Assert.Contains(CheckKind.VoltageDrop, governing);
-        Assert.Contains(CheckKind.ContinuousCurrent, governing);
+        Assert.Contains(CheckKind.OverloadTemperature, governing);
         Assert.Contains(CheckKind.MechanicalMinimum, governing);
-        Assert.Contains(CheckKind.FuseProtectsWire, governing);
+        Assert.Contains(CheckKind.StartVoltage, governing);
         Assert.Contains(CheckKind.FaultOpensFuse, governing);
         Assert.Equal(DesignRules.Presets, designs.Select(design => design.Rules).Distinct());
         Assert.Equal(4, designs.Select(design => design.Requirements.Source.Name).Distinct().Count());

@@ -1,0 +1,237 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Heating;
+using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.References;
+using static LowVoltage.Calc.Tests.Design.Ask;
+
+namespace LowVoltage.Calc.Tests.Design;
+
+/// <summary>The fuse against the wire in a design: every current from the conventional fusing current to the prospective one.</summary>
+/// <remarks>
+/// Where a table rates a wire below what it carries free in air, the designer cools it so that the rated current brings it to the rated temperature. Its heat then leaves in
+/// proportion to its rise, and the whole of an overload is an exponential (<see cref="Plain.Heated"/>): no part of the library is needed to follow it.
+/// Allowance 25 K: ISO 6722-1, 240 h ageing, from memory.
+/// </remarks>
+public class OverloadDesignTests
+{
+    private static readonly InsulationMaterial Xlpe = InsulationMaterial.CrossLinkedPolyethylene;
+
+    [Theory]
+    [InlineData(10)]
+    [InlineData(15)]
+    [InlineData(20)]
+    public void SmallCraft_TwelveGaugeInAnEngineSpace_AsTheExponentialSays(double fuse)
+    {
+        // 33 CFR 183.425 Table 5, 90 °C, notes 1 and 2: 40 · 0.82 · 0.60 = 19.68 A at 45 °C. XLPE: 90 °C, short circuit 250 °C.
+        CircuitDesign design = CircuitDesigner.Verify(
+            Circuit(Load.ConstantCurrent(A(6)), feed: 1, ambient: 45, conductors: 5, insulation: Xlpe, engineSpace: true), Awg(12), Blade(fuse), DesignRules.SmallCraft);
+        Case wire = new(Plain.AwgPerKilometer(12), Plain.AwgArea(12), 45, 40 * 0.82 * 0.60, 90, 90, 250);
+        AssertOverload(design, wire, Plain.BladeLongest, fuse, 14.4 / (0.0036 + 0.020));
+    }
+
+    [Theory]
+    [InlineData(7.5)]
+    [InlineData(10)]
+    [InlineData(15)]
+    [InlineData(20)]
+    [InlineData(30)]
+    public void RoadVehicleTable_FourMillimetersInABundle_AsTheExponentialSays(double fuse)
+    {
+        // 42 A at 30 °C; six circuits: 0.57, IEC 60364-5-52; PVC 70 °C, short circuit 160 °C.
+        DesignRules rules = new(DesignRules.RoadVehicle) { Ampacity = AmpacityBasis.RoadVehicleTable };
+        CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(5)), conductors: 12), RoadVehicle(4), Blade(fuse), rules);
+        AssertOverload(design, new(4.71, 4, 30, 42 * 0.57, 70, 70, 160), Plain.BladeLongest, fuse, 14.4 / (0.0036 + 0.020));
+    }
+
+    [Fact]
+    public void BuildingTable_SlowFuse_TheWeakStretchOfTwoDecides()
+    {
+        // 10 mm² and two 1.5 mm² side by side, method C at 30 °C, two circuits by the wires laid: 63 and 19.5 A, times 0.80. Each of the two takes half.
+        DesignRules rules = new(DesignRules.Bench) { Ampacity = AmpacityBasis.BuildingTable, DropLimit = DropLimit.Percent(10) };
+        CircuitPath path = CircuitPath.Create([Segment.Create(Class5(10), M(2)), Segment.Create(Class5(1.5), M(1), 2)], ReturnPath.Chassis(MilliOhm(2)));
+        CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(6)), conductors: 4), path, Blade(20), rules);
+        Near(2 * 19.5 * 0.80, design.Of(CheckKind.FuseProtectsWire).Limit, 1e-8);
+        Case half = new(13.3, 1.5, 30, 19.5 * 0.80, 70, 70, 160) { Share = 0.5 };
+        AssertOverload(design, half, Plain.BladeLongest, 20, 14.4 / (0.0036 + 0.020));
+    }
+
+    [Fact]
+    public void Shared_OthersCurrent_IsTakenFromWhatTheWireCarries()
+    {
+        // 6 mm² in a bundle of six circuits carries 54 · 0.57 = 30.8 A (road-vehicle table), of which others take 20 A.
+        DesignRules rules = new(DesignRules.RoadVehicle) { Ampacity = AmpacityBasis.RoadVehicleTable, DropLimit = DropLimit.Percent(10) };
+        CircuitRequirements asked = Circuit(
+            Load.ConstantCurrent(A(4)), feed: 1, back: ReturnPath.Shared([Segment.Create(RoadVehicle(6), M(1))], A(20)), conductors: 12);
+        CircuitDesign design = CircuitDesigner.Verify(asked, RoadVehicle(6), Blade(7.5), rules);
+        AssertOverload(design, new(3.14, 6, 30, (54 * 0.57) - 20, 70, 70, 160), Plain.BladeLongest, 7.5, 14.4 / (0.0036 + 0.020));
+    }
+
+    [Fact]
+    public void Design_ByDefault_NamesTheAllowanceAndTheCurrent()
+    {
+        CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(8))), DesignRules.RoadVehicle);
+        DesignCheck check = design.Of(CheckKind.OverloadTemperature);
+        Assert.Equal(("overload temperature", "°C", CheckOutcome.Pass, 160.0), (check.Name, check.Unit, check.Outcome, check.Limit));
+        Assert.StartsWith("tightest at ", check.Note, StringComparison.Ordinal);
+        Assert.Contains("10 A blade fuse (ISO 8820-3 type C) may let pass for", check.Note, StringComparison.Ordinal);
+        Assert.Same(OverloadAllowance.Ageing240Hours.Reference, check.Reference);
+    }
+
+    [Fact]
+    public void Verify_FuseTheWireCannotStandUpTo_FailsWithWhatWouldHelp()
+    {
+        // 19.5 A · 0.80 = 15.6 A; a 15 A fuse need not open below 20.25 A, which 1.5 mm² does not stand for ever at 70 °C + 25 K:
+        // 30 + 40 · (20.25/15.6)² · R(95)/R(70) = 103 °C.
+        DesignRules rules = new(DesignRules.Bench) { Ampacity = AmpacityBasis.BuildingTable, DropLimit = DropLimit.Percent(10) };
+        CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(6)), feed: 1, conductors: 4), Class5(1.5), Blade(15), rules);
+        DesignCheck check = design.Of(CheckKind.OverloadTemperature);
+        Assert.Equal(CheckOutcome.Fail, check.Outcome);
+        Assert.Equal(CheckOutcome.Pass, design.Of(CheckKind.FuseProtectsWire).Outcome);
+        Assert.Contains("tightest up to 20.25 A, at which the 15 A blade fuse", check.Note, StringComparison.Ordinal);
+        Near(Plain.Heated(13.3, 1.5, 30, 15.6, 70, 70, 20.25, double.PositiveInfinity), check.Value, 1e-6);
+        Assert.Contains(design.Advice, line => line.StartsWith("An overload that the fuse lets pass heats the wire too far: a smaller fuse", StringComparison.Ordinal));
+
+        // The designer's own answer to the same duty is named.
+        CircuitDesign own = CircuitDesigner.Design(design.Requirements, rules);
+        Assert.True(own.IsFeasible);
+        Assert.Contains(design.Advice, line => line == $"For this duty the rules would take {own.Wire} with {own.Fuse}.");
+    }
+
+    [Fact]
+    public void Verify_WithoutAllowance_LeavesTheRuleOnCurrents()
+    {
+        DesignRules rules = new(DesignRules.Bench) { FusePractice = new FusePractice { Overload = null } };
+        CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(6)), feed: 1), Class5(1.5), Blade(15), rules);
+        Assert.Null(design.Check(CheckKind.OverloadTemperature));
+        Assert.Same(OverloadAllowance.Ageing240Hours, new FusePractice().Overload);
+    }
+
+    [Fact]
+    public void Verify_StricterAllowance_LowersTheLimit()
+    {
+        static DesignCheck at(OverloadAllowance allowance) => CircuitDesigner.Verify(
+            Circuit(Load.ConstantCurrent(A(6)), feed: 1), Class5(0.75), Blade(7.5), new DesignRules(DesignRules.Bench) { FusePractice = new FusePractice { Overload = allowance } })
+            .Of(CheckKind.OverloadTemperature);
+        Assert.Equal(70, at(OverloadAllowance.None).Limit);
+        Assert.Equal(95, at(OverloadAllowance.Ageing240Hours).Limit);
+        Assert.Same(OverloadAllowance.None.Reference, at(OverloadAllowance.None).Reference);
+    }
+
+    [Fact]
+    public void Verify_WeakSupply_CannotOverloadTheWire()
+    {
+        CircuitDesign design = CircuitDesigner.Verify(
+            Circuit(Load.ConstantCurrent(A(4)), Source.CurrentLimited(V(12), A(5)), feed: 0.5, conductors: 1, upstreamMilliOhms: 0), Class5(0.75), Blade(5), DesignRules.Bench);
+        Assert.Null(design.Check(CheckKind.OverloadTemperature));
+        Assert.Equal(DesignVerdict.Pass, design.Verdict);
+    }
+
+    [Fact]
+    public void Verify_WireThatIsNotRated_IsOpen()
+    {
+        CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(4)), ambient: 75), Class5(4), Blade(5), DesignRules.Bench);
+        DesignCheck check = design.Of(CheckKind.OverloadTemperature);
+        Assert.Equal((CheckOutcome.Open, "the wire is not rated here"), (check.Outcome, check.Note));
+    }
+
+    [Fact]
+    public void Verify_SupplyThatHoldsItsLimit_TakesThatCurrentUntilTheFuseOpens()
+    {
+        // 24 V behind 40 A limit into 2 m of 2.5 mm²: 40 A is 4 · 10 A; the wire would let far more through. 350 %: 0.5 s, 600 %: 0.1 s.
+        CircuitDesign design = CircuitDesigner.Verify(
+            Circuit(Load.ConstantCurrent(A(6)), Source.CurrentLimited(V(24), A(40)), feed: 1, upstreamMilliOhms: 5), Class5(2.5), Blade(10), DesignRules.Bench);
+        design.Is(CheckKind.FaultOpensFuse, Plain.Time(Plain.BladeLongest, 10, 40), 5);
+    }
+
+    [Fact]
+    public void Verify_SupplyThatHoldsItsLimitOverALongLead_CountsTheFallBeyondIt()
+    {
+        // 12 V, 20 A limit, 0.5 mm² class 5 (39 Ω/km), 12.6 m at 70 °C: 12/(12.6·0.0467) = 20.4 A, just above the limit when the fault begins. A 7.5 A fuse takes 1.7 s
+        // at 20 A; by then the wire has heated and the current has fallen below the limit: counted as a loop that starts at 20 A, which gives less than the supply does.
+        CircuitDesign design = CircuitDesigner.Verify(
+            Circuit(Load.ConstantCurrent(A(1)), Source.CurrentLimited(V(12), A(20)), feed: 6.3, upstreamMilliOhms: 0, drop: DropLimit.Percent(50)), Class5(0.5), Blade(7.5), DesignRules.Bench);
+        DesignCheck check = design.Of(CheckKind.FaultOpensFuse);
+        double held = Plain.Time(Plain.BladeLongest, 7.5, 20);
+        double behind = (12 / 20.0) - (12.6 * Plain.PerMeter(39, 70));
+        (double late, _) = Plain.Clear(Plain.BladeLongest, 7.5, 12, behind, 12.6, 39, 0.5, 70);
+        Assert.True(late > 1.05 * held);
+        Near(late, check.Value, 1e-5);
+    }
+
+    [Fact]
+    public void Verify_FaultThatFallsBelowTheFusingCurrentAsTheWireHeats_NeedNotOpenTheFuse()
+    {
+        // A 15 A fuse at 70 A would open within half a second for ever colder wire; over a very long thin lead at 21 A it takes the wire's heat, and the current falls below 20.25 A.
+        Source source = Source.BehindResistance(V(12), V(12), V(12), MilliOhm(1), MilliOhm(1));
+        double perMeter = Plain.PerMeter(39, 70);
+        double meters = 12 / 33.0 / perMeter / 2;
+        CircuitDesign design = CircuitDesigner.Verify(
+            Circuit(Load.ConstantCurrent(A(1)), source, feed: meters, upstreamMilliOhms: 0, drop: DropLimit.Percent(50)), Class5(0.5), Blade(15), new DesignRules(DesignRules.Bench) { FusePractice = new FusePractice { Overload = null } });
+
+        // 33 A, 220 %: at a constant current 3.5 s, within the 5 s. By small steps the current falls first.
+        double constant = Plain.Time(Plain.BladeLongest, 15, 12 / (0.001 + (2 * meters * perMeter)));
+        Assert.InRange(constant, 2, 5);
+        DesignCheck check = design.Of(CheckKind.FaultOpensFuse);
+        Assert.Equal(CheckOutcome.Fail, check.Outcome);
+        Assert.True(check.Value == 0 || check.Value > constant, check.ToString());
+    }
+
+    [Fact]
+    public void SourceDistance_OfTheCaller_IsHeldTo()
+    {
+        SourceDistance rule = SourceDistance.Create("house rule", M(0.15), M(0.3), Reference.CommonPractice("house rule"));
+        Assert.Equal(("house rule", 0.15, 0.3, "house rule"), (rule.Name, rule.Open.Meters, rule.Sheathed!.Value.Meters, rule.ToString()));
+        DesignRules rules = new(DesignRules.Bench) { FusePractice = new FusePractice { Distance = rule } };
+        CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(4)), fuseDistance: 0.2), Class5(2.5), Blade(5), rules).Is(CheckKind.FuseDistance, 0.2, 0.15, 1e-8);
+        DesignRules any = new(DesignRules.Bench) { FusePractice = new FusePractice { Distance = SourceDistance.Iso10133 } };
+        CircuitRequirements sheathed = new()
+        {
+            Source = LeadAcid(), Load = Load.ConstantCurrent(A(4)), Feed = M(2), Return = ReturnPath.Wire(M(2)), Ambient = C(25), Insulation = Xlpe, Upstream = MilliOhm(15),
+            FuseDistance = M(7), SheathedToFuse = true,
+        };
+        Assert.Null(CircuitDesigner.Verify(sheathed, Class5(2.5), Blade(5), any).Check(CheckKind.FuseDistance));
+    }
+
+    /// <summary>One stretch: Ω/km, mm², ambient, rated current at a temperature, continuous and short-circuit limit; its share of the fuse's current.</summary>
+    private readonly record struct Case(
+        double PerKilometer, double Area, double Ambient, double Rated, double RatedCelsius, double Continuous, double ShortCircuit)
+    {
+        public double Share { get; init; } = 1;
+
+        public double After(double amperes, double seconds) =>
+            Plain.Heated(PerKilometer, Area, Ambient, Rated, RatedCelsius, Continuous, amperes * Share, seconds);
+    }
+
+    private static void AssertOverload(CircuitDesign design, Case wire, (double Multiple, double Seconds)[] gates, double fuse, double prospective)
+    {
+        DesignCheck check = design.Of(CheckKind.OverloadTemperature);
+
+        // By trying many currents: is the wire within its limit whenever the fuse must have opened?
+        double fusing = gates[0].Multiple * fuse, overload = Math.Min(wire.Continuous + 25, wire.ShortCircuit);
+        bool holds = wire.After(fusing, double.PositiveInfinity) <= overload;
+        for (int k = 0; k <= 20_000 && holds; k++)
+        {
+            double i = fusing * Math.Pow(prospective / fusing, k / 20_000.0), t = Plain.Time(gates, fuse, i);
+            holds = wire.After(i, t) <= (t > 5 ? overload : wire.ShortCircuit);
+        }
+
+        Assert.True(holds == (check.Outcome == CheckOutcome.Pass), check + ", " + check.Note);
+
+        // The temperature shown is that at the current that is named.
+        double at = Number(check.Note, @"tightest (?:at|up to) ([\d.]+) A");
+        bool held = check.Note.Contains("need not open", StringComparison.Ordinal);
+        double reached = wire.After(at, held ? double.PositiveInfinity : Plain.Time(gates, fuse, at));
+
+        // The note rounds the current to four digits: 0.05 % of it, 0.1 % of the heat, and the time with it.
+        Assert.Equal(reached, check.Value, 0.006 * (reached - wire.Ambient));
+        // At 5 s, where the two limits meet, the rounded current may stand on either side.
+        double seconds = held ? double.PositiveInfinity : Plain.Time(gates, fuse, at);
+        Assert.True(Math.Abs(seconds - 5) < 0.03 || check.Limit.Equals(seconds <= 5 ? wire.ShortCircuit : overload), check + ", " + check.Note);
+        Assert.Contains(check.Limit, new[] { overload, wire.ShortCircuit });
+    }
+
+    private static double Number(string text, string pattern) => double.Parse(
+        System.Text.RegularExpressions.Regex.Match(text, pattern).Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+}
