@@ -160,8 +160,9 @@ public sealed class TimeCurrentCurve
             double joules = amperes * amperes * longest.At(amperes);
             if (amperes > leastAmperes && amperes <= greatestAmperes && joules > greatest)
             {
+                // Where the integral is constant, the least current stands for all: rounding shall not choose.
+                worstAmperes = joules > greatest * (1 + 1e-9) ? amperes : worstAmperes;
                 greatest = joules;
-                worstAmperes = amperes;
             }
         }
 
