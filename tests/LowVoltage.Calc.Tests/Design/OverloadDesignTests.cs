@@ -100,6 +100,22 @@ public class OverloadDesignTests
     }
 
     [Fact]
+    public void Design_NoFuseBetweenLoadAndWire_SaysWhichOfTheTwoAndWhatWouldHelp()
+    {
+        // 15 A load: a fuse of 18.75 A, the next is 20 A. One size only, 1.5 mm²: 19.5 A by method C, two loaded.
+        DesignRules rules = new(DesignRules.Bench)
+        {
+            Conductors = ConductorSeries.Iec60228Class5.Only("one size", ConductorSize.FromMetric(MetricSize.FromSquareMillimeters(1.5))),
+            Ampacity = AmpacityBasis.BuildingTable,
+            DropLimit = DropLimit.Percent(20),
+        };
+        CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(15)), feed: 0.5), rules);
+        Assert.Null(design.Wire);
+        Assert.Contains(
+            "The load needs a fuse of 18.75 A or more, the largest wire of the series is protected by one of at most 19.5 A: a wire that carries 20 A where it runs would do.", design.Advice);
+    }
+
+    [Fact]
     public void Verify_WithoutAllowance_LeavesTheRuleOnCurrents()
     {
         DesignRules rules = new(DesignRules.Bench) { FusePractice = new FusePractice { Overload = null } };
