@@ -99,7 +99,7 @@ public static partial class ResistorNetwork
     private static Symbol[] Numbered(SolutionBuilder board, ElectricResistance[] resistances, string meaning) =>
         [.. resistances.Select((r, k) => board.Given(meaning, "R_" + (k + 1).ToString(CultureInfo.InvariantCulture), Accept.OhmsOrZero(r, nameof(resistances)), "Ω"))];
 
-    private static Formula SumOf(Symbol[] parts) => parts.Skip(1).Aggregate((Formula)parts[0], (sum, part) => sum + part);
+    private static Formula SumOf(Symbol[] parts) => Formula.Total(parts);
 
     private static Formula Reciprocals(Symbol[] parts) => parts.Skip(1).Aggregate(1 / parts[0], (sum, part) => sum + (1 / part));
 }

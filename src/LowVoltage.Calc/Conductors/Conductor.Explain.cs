@@ -53,14 +53,14 @@ public sealed partial class Conductor
     }
 
     /// <summary>Writes how the resistance per metre at a temperature comes about.</summary>
-    internal Symbol ExplainPerMeter(SolutionBuilder board, Symbol celsius)
+    internal Symbol ExplainPerMeter(SolutionBuilder board, Symbol celsius, string mark = "")
     {
         Symbol cold = ExplainPerMeter20(board);
         Symbol alpha = board.LookUp(
             $"temperature coefficient of {Material.Name} at 20 °C", "α_20", Material.TemperatureCoefficient, "1/K", Material.Reference);
         return board.Step(
             "resistance per metre at the conductor's temperature",
-            "R′",
+            mark.Length == 0 ? "R′" : "R′_" + mark,
             cold * (1 + (alpha * (celsius - Formula.FromNumber(20, "°C")))),
             OhmsPerMeterAt(celsius.Value),
             "Ω/m",

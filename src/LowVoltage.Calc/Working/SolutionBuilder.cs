@@ -50,11 +50,12 @@ internal sealed class SolutionBuilder(string title)
         return symbol;
     }
 
-    internal bool Compare(string sought, Symbol left, Relation relation, Symbol limit, Reference? source, string reason = "")
+    /// <summary>A comparison. The verdict is the calculation's own where it has one.</summary>
+    internal bool Compare(string sought, Symbol left, Relation relation, Symbol limit, Reference? source, string reason = "", bool? verdict = null)
     {
-        SolutionStep step = new(StepKind.Comparison, sought, left, reason) { Section = section, Source = source, Relation = relation, Limit = limit };
-        steps.Add(step);
-        return step.Holds!.Value;
+        bool holds = verdict ?? Comparison.Holds(left.Value, relation, limit.Value);
+        steps.Add(new SolutionStep(StepKind.Comparison, sought, left, reason) { Section = section, Source = source, Relation = relation, Limit = limit, Holds = holds });
+        return holds;
     }
 
     internal void State(string sought, string words, Reference? source = null) =>
@@ -73,6 +74,7 @@ internal sealed class SolutionBuilder(string title)
                 Rounding = step.Rounding,
                 Relation = step.Relation,
                 Limit = step.Limit,
+                Holds = step.Holds,
                 Source = step.Source,
             });
         }

@@ -56,7 +56,8 @@ public sealed class SolutionStep
     public Symbol? Limit { get; internal init; }
 
     /// <summary>Whether the comparison holds; null when the step is none.</summary>
-    public bool? Holds => Relation is { } relation ? Comparison.Holds(Symbol!.Value, relation, Limit!.Value) : null;
+    /// <remarks>The verdict is the calculation's own: a difference of rounding alone (1e-9) may be forgiven.</remarks>
+    public bool? Holds { get; internal init; }
 
     /// <summary>Where the formula or the value comes from; null when the step needs no source.</summary>
     public Reference? Source { get; internal init; }
@@ -118,15 +119,16 @@ public sealed class SolutionStep
         }
     }
 
-    /// <summary>The fewest digits that show the two sides as they stand to each other.</summary>
+    /// <summary>The fewest digits that show the two sides standing to each other as the verdict says.</summary>
     internal int ComparedDigits
     {
         get
         {
             double left = Symbol!.Value, right = Limit!.Value;
+            Relation relation = Relation!.Value;
             for (int digits = Digits; digits < MostDigits; digits++)
             {
-                if (NumberText.Round(left, digits).CompareTo(NumberText.Round(right, digits)) == left.CompareTo(right))
+                if (Comparison.Holds(NumberText.Round(left, digits), relation, NumberText.Round(right, digits)) == Holds)
                 {
                     return digits;
                 }
