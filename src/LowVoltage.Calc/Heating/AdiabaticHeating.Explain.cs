@@ -87,18 +87,15 @@ public static partial class AdiabaticHeating
     {
         Symbol i = Amperes(board, current), t = board.Given("duration", "t", Accept.Seconds(duration, nameof(duration)), "s");
         Symbol start = board.Given("temperature at the start", "θ_i", Initial(material, initial), "°C");
-        (Symbol square, Symbol beta) = Constant(board, material);
         double joule = i.Value * i.Value * t.Value;
         Symbol energy = board.Step("Joule integral of the current", "I²t", Formula.Square(i) * t, joule, "A²·s", Reference, "What heats the metal.");
         if (celsius is { } final)
         {
-            Symbol x = board.Step(
-                "Joule integral over what the metal stands for a factor e", "x", energy / (square * Formula.Square(s)), joule / (square.Value * s.Value * s.Value), "", Reference, Inside);
-            board.Step(
-                "temperature at the end", "θ_f", start + ((start + beta) * (Formula.Exponential(x) - 1)), final, "°C", Reference, "Resistance grows as the metal warms, so the temperature grows faster and faster.", RoundingDirection.Up);
+            WriteFinal(board, material, s, energy, start, final);
             return board.Build();
         }
 
+        (Symbol square, Symbol beta) = Constant(board, material);
         Symbol melting = board.LookUp($"melting point of {material.Name}", "θ_m", material.MeltingPointCelsius, "°C", material.Reference);
         Symbol log = Log(board, start, melting, beta);
         Symbol most = board.Step(
@@ -107,6 +104,24 @@ public static partial class AdiabaticHeating
         board.Compare("does the metal stay solid", energy, Relation.AtMost, most, Reference, "", verdict: false);
         board.State("temperature at the end", "There is none: the metal melts before the time is over.");
         return board.Build();
+    }
+
+    /// <summary>Writes how a Joule integral leads to a temperature.</summary>
+    internal static void WriteFinal(SolutionBuilder board, ConductorMaterial material, Symbol s, Symbol energy, Symbol start, double final)
+    {
+        (Symbol square, Symbol beta) = Constant(board, material);
+        Symbol x = board.Step(
+            "Joule integral over what the metal stands for a factor e", "x", energy / (square * Formula.Square(s)), energy.Value / (square.Value * s.Value * s.Value), "", Reference, Inside);
+        Formula hot = start + ((start + beta) * (Formula.Exponential(x) - 1));
+        bool melts = final >= material.MeltingPointCelsius;
+        if (melts)
+        {
+            Symbol melting = board.LookUp($"melting point of {material.Name}", "θ_m", material.MeltingPointCelsius, "°C", material.Reference, "No temperature is given above it.");
+            hot = Formula.Least(hot, melting);
+        }
+
+        board.Step(
+            "temperature at the end", "θ_f", hot, final, "°C", Reference, "Resistance grows as the metal warms, so the temperature grows faster and faster.", RoundingDirection.Up);
     }
 
     private static WorkedSolution Time(

@@ -73,7 +73,7 @@ public sealed class SolutionStep
     {
         StepKind.Calculation => $"{Symbol!.Name} = {Formula}",
         StepKind.LookUp => Symbol!.Name,
-        StepKind.Comparison => $"{Symbol!.Name} {Comparison.Sign(Relation!.Value)} {Limit!.Name}",
+        StepKind.Comparison => $"{Symbol!.Name} {RelationWords.Sign(Relation!.Value)} {Limit!.Name}",
         _ => "",
     };
 
@@ -82,7 +82,7 @@ public sealed class SolutionStep
     {
         StepKind.Calculation => $"{Symbol!.Name} = {FormulaText.Write(Formula!, OperandDigits)} = {Rounded}",
         StepKind.LookUp => $"{Symbol!.Name} = {Rounded}",
-        StepKind.Comparison => $"{NumberText.WithUnit(Symbol!.Value, ComparedDigits, Unit)} {Comparison.Sign(Relation!.Value)} "
+        StepKind.Comparison => $"{NumberText.WithUnit(Symbol!.Value, ComparedDigits, Unit)} {RelationWords.Sign(Relation!.Value)} "
             + $"{NumberText.WithUnit(Limit!.Value, ComparedDigits, Limit.Unit)}: {Verdict}",
         _ => "",
     };
@@ -92,9 +92,22 @@ public sealed class SolutionStep
     {
         StepKind.Calculation => $"{Symbol!.Latex} = {Formula!.ToLatex()} = {FormulaLatex.Write(Formula, OperandDigits)} = {FormulaLatex.WithUnit(Shown!.Value, 16, Unit)}",
         StepKind.LookUp => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(Shown!.Value, 16, Unit)}",
-        StepKind.Comparison => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(Symbol.Value, ComparedDigits, Unit)} {Comparison.LatexSign(Relation!.Value, Holds!.Value)} "
+        StepKind.Comparison => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(Symbol.Value, ComparedDigits, Unit)} {RelationWords.LatexSign(Relation!.Value, Holds!.Value)} "
             + $"{FormulaLatex.WithUnit(Limit!.Value, ComparedDigits, Limit.Unit)} = {Limit.Latex}",
         _ => "",
+    };
+
+    /// <summary>The same step as a part of something larger.</summary>
+    internal SolutionStep In(string section) => new(Kind, Sought, Symbol, Reason)
+    {
+        Section = section,
+        Formula = Formula,
+        Digits = Digits,
+        Rounding = Rounding,
+        Relation = Relation,
+        Limit = Limit,
+        Holds = Holds,
+        Source = Source,
     };
 
     internal string Verdict => Holds == true ? "holds" : "does not hold";
@@ -128,7 +141,7 @@ public sealed class SolutionStep
             Relation relation = Relation!.Value;
             for (int digits = Digits; digits < MostDigits; digits++)
             {
-                if (Comparison.Holds(NumberText.Round(left, digits), relation, NumberText.Round(right, digits)) == Holds)
+                if (RelationWords.Holds(NumberText.Round(left, digits), relation, NumberText.Round(right, digits)) == Holds)
                 {
                     return digits;
                 }
