@@ -15,8 +15,7 @@ internal sealed partial class CircuitEvaluator
     {
         double hot = requirements.Insulation.ContinuousCelsius;
 
-        // Others keep feeding their current into a shared return: it takes its part of the voltage in a fault too.
-        SourceNumbers weakest = source with { MinimumVolts = Math.Max(0, source.MinimumVolts - sharedVolts) };
+        SourceNumbers weakest = Weakest;
         double farEnd = ProspectiveCurrent.LeastAt(weakest, PathOhmsAt(hot));
         FusePractice practice = rules.FusePractice;
         if (atFuse <= WeakestAmperes())
@@ -42,6 +41,16 @@ internal sealed partial class CircuitEvaluator
         {
             CheckShort(ref list, fuse, clearing.Amperes, atFuse);
         }
+    }
+
+    /// <summary>The current by the moment that a fault at the far end has opened the fuse, A; false when it need not open.</summary>
+    internal bool TryClear(TimeCurrentCurve curve, out double amperes)
+    {
+        double hot = requirements.Insulation.ContinuousCelsius;
+        SourceNumbers weakest = Weakest;
+        Clearing clearing = Clear(curve, weakest, hot, ProspectiveCurrent.LeastAt(weakest, PathOhmsAt(hot)));
+        amperes = clearing.Amperes;
+        return clearing.Never == NoteKind.Plain;
     }
 
     /// <summary>The latest opening on a fault at the far end, whose current falls as the conductors heat.</summary>
@@ -87,6 +96,9 @@ internal sealed partial class CircuitEvaluator
             _ => new Clearing { Never = NoteKind.FarEndFalls },
         };
     }
+
+    // Others keep feeding their current into a shared return: it takes its part of the voltage in a fault too.
+    private SourceNumbers Weakest => source with { MinimumVolts = Math.Max(0, source.MinimumVolts - sharedVolts) };
 
     private struct Clearing
     {

@@ -46,7 +46,7 @@ internal sealed partial class DesignExplanation
 
         Checks(CheckKind.BreakingCapacity);
         FarEnd(fuse, path, atFuse);
-        Checks(CheckKind.FaultOpensFuse, CheckKind.ShortCircuitTemperature);
+        Checks(CheckKind.FaultOpensFuse, CheckKind.ShortCircuitTemperature, CheckKind.OverloadTemperature);
     }
 
     private void FarEnd(FuseRating fuse, CircuitPath path, double atFuse)
@@ -70,10 +70,34 @@ internal sealed partial class DesignExplanation
 
         Current("least short-circuit current at the far end", "I_f", volts, inner, wires, farEnd, RoundingDirection.Down);
         board.Include(fuse.ExplainOperatingTime(ElectricCurrent.FromAmperes(farEnd)), onlyNew: true);
-        if (design.Check(CheckKind.ShortCircuitTemperature) is { Outcome: not CheckOutcome.Open } check && fuse.Curve is { } curve)
+        if (fuse.Curve is not { } curve || !Evaluator().TryClear(curve, out double fallen))
         {
-            Heat(check, path, curve, farEnd, atFuse);
+            return;
         }
+
+        if (fallen < farEnd)
+        {
+            board.LookUp(
+                "current by the moment the fuse has opened for sure", "I_o", fallen, "A", AdiabaticHeating.Reference,
+                "The wire heats during the fault and its resistance rises: the current falls, and the fuse takes a little longer than at a constant current.");
+        }
+
+        if (design.Check(CheckKind.ShortCircuitTemperature) is { Outcome: not CheckOutcome.Open } check)
+        {
+            Heat(check, path, curve, fallen, atFuse);
+        }
+    }
+
+    private CircuitEvaluator Evaluator()
+    {
+        if (design.Existing is { } path)
+        {
+            return new CircuitEvaluator(asked, design.Rules, design.At, path);
+        }
+
+        CircuitEvaluator evaluator = new(asked, design.Rules, design.At);
+        evaluator.Try(design.Wire!);
+        return evaluator;
     }
 
     private void Current(string sought, string name, Symbol volts, Symbol inner, Symbol outer, double amperes, RoundingDirection rounding)
