@@ -52,7 +52,7 @@ public static class Cfr33Part183EngineSpace
     public static DeratingFactor Factor(Temperature insulationRating) => TryFactor(insulationRating, out DeratingFactor? factor)
         ? factor
         : throw OutsidePublishedRangeException.For(
-            nameof(insulationRating), Accept.Text(insulationRating.DegreesCelsius) + " °C", Name, "insulation ratings from 60 °C to 200 °C");
+            nameof(insulationRating), Accept.Text(Accept.Raw(insulationRating)) + " °C", Name, "insulation ratings from 60 °C to 200 °C");
 
     internal static bool TryValue(double insulationCelsius, out double value, out double columnCelsius)
     {

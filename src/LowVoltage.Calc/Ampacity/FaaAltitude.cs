@@ -60,7 +60,7 @@ public static class FaaAltitude
 
     private static double InFeet(Length altitude)
     {
-        double feet = altitude.Unit == UnitsNet.Units.LengthUnit.Foot ? altitude.Value : altitude.Meters / 0.3048;
+        double feet = altitude.Unit == UnitsNet.Units.LengthUnit.Foot ? altitude.Value : Accept.Raw(altitude) / 0.3048;
         return TableKey.Rounded(Accept.Within(feet, -Accept.MostMeters / 0.3048, Accept.MostMeters / 0.3048, "ft", nameof(altitude)));
     }
 }

@@ -80,5 +80,5 @@ public static class FaaBundle
         return true;
     }
 
-    private static double Percent(Ratio loading) => TableKey.Rounded(Accept.Within(loading.Percent, 0, 100, "%", nameof(loading)));
+    private static double Percent(Ratio loading) => TableKey.Rounded(Accept.Within(Accept.Raw(loading), 0, 100, "%", nameof(loading)));
 }

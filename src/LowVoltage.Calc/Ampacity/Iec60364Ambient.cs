@@ -57,7 +57,7 @@ public static class Iec60364Ambient
         ? factor
         : throw OutsidePublishedRangeException.For(
             nameof(ambient),
-            $"{Accept.Text(ambient.DegreesCelsius)} °C with insulation of {Accept.Text(insulationRating.DegreesCelsius)} °C",
+            $"{Accept.Text(Accept.Raw(ambient))} °C with insulation of {Accept.Text(Accept.Raw(insulationRating))} °C",
             "IEC 60364-5-52 Table B.52.14",
             "ambients from 10 °C to 60 °C for insulation of 70 °C and from 10 °C to 80 °C for insulation of 90 °C");
 

@@ -36,7 +36,7 @@ public static class Iec60364Grouping
         _ = Accept.Count(circuits, 1, MostCircuits, nameof(circuits));
         if (arrangement is not (Iec60364Arrangement.Bunched or Iec60364Arrangement.SingleLayerOnSurface))
         {
-            throw new ArgumentOutOfRangeException(nameof(arrangement), arrangement, $"arrangement must be a value of {nameof(Iec60364Arrangement)}; it was {(int)arrangement}.");
+            throw new ArgumentOutOfRangeException(nameof(arrangement), arrangement, $"arrangement must be a value of {nameof(Iec60364Arrangement)}; it was {Accept.Text((int)arrangement)}.");
         }
 
         factor = TryValue(circuits, arrangement, out double value, out int row)

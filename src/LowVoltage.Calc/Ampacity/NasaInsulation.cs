@@ -44,5 +44,5 @@ public static class NasaInsulation
     public static DeratingFactor Factor(Temperature insulationRating) => TryFactor(insulationRating, out DeratingFactor? factor)
         ? factor
         : throw OutsidePublishedRangeException.For(
-            nameof(insulationRating), Accept.Text(insulationRating.DegreesCelsius) + " °C", "NASA EEE-INST-002", "insulation ratings from 135 °C to 260 °C");
+            nameof(insulationRating), Accept.Text(Accept.Raw(insulationRating)) + " °C", "NASA EEE-INST-002", "insulation ratings from 135 °C to 260 °C");
 }

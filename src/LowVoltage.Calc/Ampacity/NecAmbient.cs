@@ -75,9 +75,9 @@ public static class NecAmbient
             ? factor
             : throw OutsidePublishedRangeException.For(
                 nameof(ambient),
-                $"{Accept.Text(ambient.DegreesCelsius)} °C over a base of {Accept.Text(baseAmbient.DegreesCelsius)} °C",
+                $"{Accept.Text(Accept.Raw(ambient))} °C over a base of {Accept.Text(Accept.Raw(baseAmbient))} °C",
                 "the NEC equation",
-                $"an ambient and a base below the conductor rating of {Accept.Text(conductorRating.DegreesCelsius)} °C");
+                $"an ambient and a base below the conductor rating of {Accept.Text(Accept.Raw(conductorRating))} °C");
 
     internal static bool TryValue(double ambient, double conductor, double baseAmbient, out double value)
     {

@@ -49,7 +49,7 @@ public static class RoadVehicleAmbient
         ? factor
         : throw OutsidePublishedRangeException.For(
             nameof(ambient),
-            $"{Accept.Text(ambient.DegreesCelsius)} °C over a base of {Accept.Text(baseAmbient.DegreesCelsius)} °C",
+            $"{Accept.Text(Accept.Raw(ambient))} °C over a base of {Accept.Text(Accept.Raw(baseAmbient))} °C",
             "the road-vehicle table",
             "ambients from the base of the table (30 °C or 50 °C) to below 70 °C");
 

@@ -44,7 +44,7 @@ public static class RoadVehicleVoltageDrop
         int index = (int)circuit;
         if (index < 0 || index >= At12.Length)
         {
-            throw new ArgumentOutOfRangeException(nameof(circuit), circuit, $"circuit must be a value of {nameof(RoadVehicleCircuit)}; it was {index}.");
+            throw new ArgumentOutOfRangeException(nameof(circuit), circuit, $"circuit must be a value of {nameof(RoadVehicleCircuit)}; it was {Accept.Text(index)}.");
         }
 
         allowance = volts == 12 ? At12[index] : volts == 24 ? At24[index] : null;
@@ -61,7 +61,7 @@ public static class RoadVehicleVoltageDrop
         TryAllowance(circuit, nominalVoltage, out VoltageDropAllowance? allowance)
             ? allowance
             : throw OutsidePublishedRangeException.For(
-                nameof(nominalVoltage), Accept.Text(nominalVoltage.Volts) + " V", Reference.Title, "nominal voltages of 12 V and 24 V");
+                nameof(nominalVoltage), Accept.Text(Accept.Raw(nominalVoltage)) + " V", Reference.Title, "nominal voltages of 12 V and 24 V");
 
     private static VoltageDropAllowance[] List(double nominal, double[] volts) =>
         [.. volts.Select((value, index) => At(nominal, (RoadVehicleCircuit)index, value))];

@@ -59,7 +59,7 @@ public sealed class VoltageDropAllowance
     public ElectricPotential Limit(ElectricPotential baseVoltage) => TryLimit(baseVoltage, out ElectricPotential limit)
         ? limit
         : throw OutsidePublishedRangeException.For(
-            nameof(baseVoltage), Accept.Text(baseVoltage.Volts) + " V", $"the allowance for {Circuit}", $"a nominal voltage of {Accept.Text(NominalVolts ?? 0)} V");
+            nameof(baseVoltage), Accept.Text(Accept.Raw(baseVoltage)) + " V", $"the allowance for {Circuit}", $"a nominal voltage of {Accept.Text(NominalVolts ?? 0)} V");
 
     internal bool TryVolts(double baseVolts, out double volts)
     {

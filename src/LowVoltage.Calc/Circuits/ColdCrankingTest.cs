@@ -38,7 +38,7 @@ public sealed class ColdCrankingTest
         ColdCrankingStandard.Din43539 => Din43539,
         ColdCrankingStandard.Iec95 => Iec95,
         ColdCrankingStandard.MarineCranking => Marine,
-        _ => throw new ArgumentOutOfRangeException(nameof(standard), standard, $"standard must name one of the tests; it was {(int)standard}."),
+        _ => throw new ArgumentOutOfRangeException(nameof(standard), standard, $"standard must name one of the tests; it was {Quantities.Accept.Text((int)standard)}."),
     };
 
     private const string Secondary = "As quoted by vehicle service texts and battery glossaries; the standard itself was not read.";

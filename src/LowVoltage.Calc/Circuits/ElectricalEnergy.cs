@@ -59,7 +59,7 @@ public static partial class ElectricalEnergy
 
     internal static double Coulombs(ElectricCharge charge, string name)
     {
-        double coulombs = charge.Coulombs;
+        double coulombs = Accept.Raw(charge);
         return Accept.Positive(coulombs, MostCoulombs, "C", name);
     }
 }

@@ -62,7 +62,7 @@ public static class LeadAcidCharge
     /// <returns>False when the voltage or the temperature is outside the table.</returns>
     public static bool TryStateOfChargeAt(ElectricPotential voltage, Temperature temperature, out double stateOfCharge)
     {
-        double celsius = temperature.DegreesCelsius, volts = voltage.Volts - (VoltsPerKelvin * (celsius - ReferenceCelsius));
+        double celsius = Accept.Raw(temperature), volts = Accept.Raw(voltage) - (VoltsPerKelvin * (celsius - ReferenceCelsius));
         bool covered = CoversTemperature(celsius) && Covers(volts);
         stateOfCharge = covered ? Between(RestVolts, Shares, Clip(volts)) : 0;
         return covered;

@@ -126,7 +126,7 @@ public abstract class Load
     /// <returns>A load whose <see cref="InrushFrom"/> tells of the capacitor too.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The capacitance is not positive or is absurdly large.</exception>
     public Load WithInputCapacitor(ElectricCapacitance capacitance) =>
-        new CombinedLoad([this, new CapacitorInput(Accept.Positive(capacitance.Farads, 1e6, "F", nameof(capacitance)))]);
+        new CombinedLoad([this, new CapacitorInput(Accept.Positive(Accept.Raw(capacitance), 1e6, "F", nameof(capacitance)))]);
 
     /// <summary>The current drawn at a voltage at the load's terminals.</summary>
     /// <param name="voltage">Voltage U at the load, positive.</param>
@@ -181,7 +181,7 @@ public abstract class Load
     internal static LoadState Check(LoadState state, string name) =>
         state is LoadState.Running or LoadState.Peak or LoadState.LockedRotor
             ? state
-            : throw new ArgumentOutOfRangeException(name, state, $"{name} must be Running, Peak or LockedRotor; it was {(int)state}.");
+            : throw new ArgumentOutOfRangeException(name, state, $"{name} must be Running, Peak or LockedRotor; it was {Accept.Text((int)state)}.");
 
     // A peak passes and a locked rotor stays: neither is thinned by the duty cycle of normal running.
     private double OwnHeatFactor(LoadState state) => state == LoadState.Running ? Math.Sqrt(duty.HeatFraction) : 1;

@@ -40,5 +40,5 @@ internal readonly record struct SourceNumbers(
     internal static SupplyLevel Check(SupplyLevel level, string name) =>
         level is SupplyLevel.Minimum or SupplyLevel.Nominal or SupplyLevel.Maximum
             ? level
-            : throw new ArgumentOutOfRangeException(name, level, $"{name} must be Minimum, Nominal or Maximum; it was {(int)level}.");
+            : throw new ArgumentOutOfRangeException(name, level, $"{name} must be Minimum, Nominal or Maximum; it was {Accept.Text((int)level)}.");
 }

@@ -111,13 +111,13 @@ public static partial class VoltageDrop
 
     internal static double OhmMeters(ElectricResistivity resistivity, string name)
     {
-        double ohmMeters = resistivity.OhmMeters;
+        double ohmMeters = Accept.Raw(resistivity);
         return Accept.Positive(ohmMeters, 1, "Ω·m", name);
     }
 
     private static double Positive(ElectricResistance resistance)
     {
-        double ohms = resistance.Ohms;
+        double ohms = Accept.Raw(resistance);
         return Accept.Positive(ohms, Accept.MostVolts / Accept.Least, "Ω", nameof(resistance));
     }
 }

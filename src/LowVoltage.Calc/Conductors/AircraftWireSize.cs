@@ -73,7 +73,7 @@ public readonly partial struct AircraftWireSize
     public static AircraftWireSize FromNumber(int number) =>
         GaugeRow.TryFind(Table, number, out _)
             ? new AircraftWireSize(number)
-            : throw new ArgumentOutOfRangeException(nameof(number), number, $"number must be a size of the table ({Accepted}); it was {number}.");
+            : throw new ArgumentOutOfRangeException(nameof(number), number, $"number must be a size of the table ({Accepted}); it was {Accept.Text(number)}.");
 
     /// <inheritdoc/>
     public bool Equals(AircraftWireSize other) => number == other.number;

@@ -56,7 +56,7 @@ public static partial class BarResistance
     public static ElectricField FieldStrength(ElectricResistivity resistivity, ElectricCurrent current, Area area) => ElectricField.FromVoltsPerMeter(
         OhmMeters(resistivity) * Accept.AmperesOrZero(current, nameof(current)) / SquareMeters(area));
 
-    private static double OhmMeters(in ElectricResistivity resistivity) => Accept.Positive(resistivity.OhmMeters, Accept.MostOhms, "Ω·m", nameof(resistivity));
+    private static double OhmMeters(in ElectricResistivity resistivity) => Accept.Positive(Accept.Raw(resistivity), Accept.MostOhms, "Ω·m", nameof(resistivity));
 
     private static double SquareMeters(in Area area) => Accept.SquareMillimeters(area, nameof(area)) * 1e-6;
 }

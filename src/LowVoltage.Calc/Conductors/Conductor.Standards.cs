@@ -32,7 +32,7 @@ public sealed partial class Conductor
             : throw new ArgumentOutOfRangeException(
                 nameof(size),
                 size.SquareMillimeters,
-                $"IEC 60228 has no class {(int)conductorClass} conductor of {size} in {Describe(metal)}. Its sizes are 0.5 to 400 mm² (class 6: to 300 mm²; "
+                $"IEC 60228 has no class {Accept.Text((int)conductorClass)} conductor of {size} in {Describe(metal)}. Its sizes are 0.5 to 400 mm² (class 6: to 300 mm²; "
                 + "coated class 1: to 16 mm²; aluminium: classes 1 and 2 from 10 mm²).");
 
     /// <summary>A conductor of IEC 60228, if the standard has it.</summary>

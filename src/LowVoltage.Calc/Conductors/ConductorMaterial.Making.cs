@@ -91,12 +91,12 @@ public sealed partial class ConductorMaterial
         return new ConductorMaterial
         {
             Name = Named(name),
-            OhmMeters20 = Accept.Within(resistivity.OhmMeters, 1e-9, 1e-2, "Ω·m", nameof(resistivity)),
+            OhmMeters20 = Accept.Within(Accept.Raw(resistivity), 1e-9, 1e-2, "Ω·m", nameof(resistivity)),
             TemperatureCoefficient = coefficient,
             InferredZeroCelsius = 20 - (1 / coefficient),
-            DensityKilogramsPerCubicMeter = Accept.Within(density.KilogramsPerCubicMeter, 100, 30_000, "kg/m³", nameof(density)),
+            DensityKilogramsPerCubicMeter = Accept.Within(Accept.Raw(density), 100, 30_000, "kg/m³", nameof(density)),
             HeatCapacityJoulesPerCubicMeterKelvin = Accept.Within(
-                volumetricHeatCapacity.JoulesPerCubicMeterKelvin, 1e5, 1e7, "J/(m³·K)", nameof(volumetricHeatCapacity)),
+                Accept.Raw(volumetricHeatCapacity), 1e5, 1e7, "J/(m³·K)", nameof(volumetricHeatCapacity)),
             MeltingPointCelsius = Accept.Within(Accept.Celsius(meltingPoint, nameof(meltingPoint)), 100, 4000, "°C", nameof(meltingPoint)),
             Reference = reference ?? throw new ArgumentNullException(nameof(reference)),
         };

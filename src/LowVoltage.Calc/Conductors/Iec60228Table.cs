@@ -71,7 +71,7 @@ internal static class Iec60228Table
             Iec60228Class.Stranded => Of(metal, strandedPlain, strandedCoated, strandedAluminium),
             Iec60228Class.Flexible => Of(metal, flexiblePlain, flexibleCoated, 0),
             Iec60228Class.ExtraFlexible => extraFlexibleWire > 0 ? Of(metal, flexiblePlain, flexibleCoated, 0) : 0,
-            _ => throw new ArgumentOutOfRangeException(nameof(conductorClass), conductorClass, $"conductorClass must be 1, 2, 5 or 6; it was {(int)conductorClass}."),
+            _ => throw new ArgumentOutOfRangeException(nameof(conductorClass), conductorClass, $"conductorClass must be 1, 2, 5 or 6; it was {Quantities.Accept.Text((int)conductorClass)}."),
         };
 
         public int Strands(Iec60228Class conductorClass) => conductorClass switch
@@ -91,7 +91,7 @@ internal static class Iec60228Table
             Iec60228Metal.PlainCopper => plain,
             Iec60228Metal.CoatedCopper => coated,
             Iec60228Metal.Aluminium => aluminium,
-            _ => throw new ArgumentOutOfRangeException(nameof(metal), metal, $"metal must be plain copper, coated copper or aluminium; it was {(int)metal}."),
+            _ => throw new ArgumentOutOfRangeException(nameof(metal), metal, $"metal must be plain copper, coated copper or aluminium; it was {Quantities.Accept.Text((int)metal)}."),
         };
     }
 }

@@ -80,7 +80,7 @@ public sealed partial class InsulationMaterial
         temperatureClass is >= RoadVehicleTemperatureClass.A and <= RoadVehicleTemperatureClass.H
             ? RoadVehicleClasses[(int)temperatureClass]
             : throw new ArgumentOutOfRangeException(
-                nameof(temperatureClass), temperatureClass, $"temperatureClass must be A to H; it was {(int)temperatureClass}.");
+                nameof(temperatureClass), temperatureClass, $"temperatureClass must be A to H; it was {Quantities.Accept.Text((int)temperatureClass)}.");
 
     private static InsulationMaterial RoadVehicleOf(int celsius, int index) => Make(
         $"road-vehicle class {(char)('A' + index)} ({celsius} °C)",

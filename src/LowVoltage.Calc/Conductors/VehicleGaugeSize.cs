@@ -70,7 +70,7 @@ public readonly partial struct VehicleGaugeSize
     public static VehicleGaugeSize FromNumber(int number) =>
         GaugeRow.TryFind(Table, number, out _)
             ? new VehicleGaugeSize(number)
-            : throw new ArgumentOutOfRangeException(nameof(number), number, $"number must be a size of the table ({Accepted}); it was {number}.");
+            : throw new ArgumentOutOfRangeException(nameof(number), number, $"number must be a size of the table ({Accepted}); it was {Quantities.Accept.Text(number)}.");
 
     /// <inheritdoc/>
     public bool Equals(VehicleGaugeSize other) => number == other.number;

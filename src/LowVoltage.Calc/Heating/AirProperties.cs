@@ -88,9 +88,9 @@ public sealed class AirProperties
     /// <exception cref="ArgumentOutOfRangeException">Temperature or pressure is outside the range of the fits.</exception>
     public static AirProperties At(Temperature temperature, Pressure pressure)
     {
-        double kelvin = temperature.Kelvins;
+        double kelvin = Accept.Kelvins(temperature);
         _ = Accept.Within(kelvin, LeastKelvin, MostKelvin, "K", nameof(temperature));
-        double pascals = Accept.Within(pressure.Pascals, LeastPascals, MostPascals, "Pa", nameof(pressure));
+        double pascals = Accept.Within(Accept.Raw(pressure), LeastPascals, MostPascals, "Pa", nameof(pressure));
         return new AirProperties(kelvin, pascals);
     }
 }

@@ -40,9 +40,9 @@ public static class CriticalRadius
     /// <returns>The outer radius that carries the most heat.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is not positive, or above 1e6 in its SI unit.</exception>
     public static Length Of(ThermalConductivity conductivity, HeatTransferCoefficient coefficient) =>
-        Radius(Accept.Positive(conductivity.WattsPerMeterKelvin, 1e6, "W/(m·K)", nameof(conductivity)), coefficient);
+        Radius(Accept.Positive(Accept.Raw(conductivity), 1e6, "W/(m·K)", nameof(conductivity)), coefficient);
 
     private static Length Radius(double wattsPerMeterKelvin, in HeatTransferCoefficient coefficient) =>
         Length.FromMeters(
-            wattsPerMeterKelvin / Accept.Positive(coefficient.WattsPerSquareMeterKelvin, 1e6, "W/(m²·K)", nameof(coefficient)));
+            wattsPerMeterKelvin / Accept.Positive(Accept.Raw(coefficient), 1e6, "W/(m²·K)", nameof(coefficient)));
 }

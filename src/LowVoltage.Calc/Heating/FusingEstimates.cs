@@ -98,9 +98,9 @@ public static class FusingEstimates
         TryOnderdonkTime(area, current, ambient, out Duration duration)
             ? duration
             : throw new ArgumentOutOfRangeException(
-                nameof(current), current.Amperes,
+                nameof(current), Accept.Raw(current),
                 $"current must melt the wire within {Accept.Text(OnderdonkLongestSeconds)} s, the end of Onderdonk's range; "
-                + $"{Accept.Text(current.Amperes)} A does not.");
+                + $"{Accept.Text(Accept.Raw(current))} A does not.");
 
     /// <summary>Onderdonk: the time in which a current melts a bare copper wire, when that is within the rule's range.</summary>
     /// <param name="area">Section of the copper, A. Positive.</param>

@@ -91,7 +91,7 @@ public static class NaturalConvection
     public static double RayleighNumber(AirProperties film, TemperatureDelta difference, Length diameter)
     {
         _ = film ?? throw new ArgumentNullException(nameof(film));
-        double kelvins = Math.Abs(Accept.Within(difference.Kelvins, -2000, 2000, "K", nameof(difference)));
+        double kelvins = Math.Abs(Accept.Within(Accept.Raw(difference), -2000, 2000, "K", nameof(difference)));
         double meters = Accept.Meters(diameter, nameof(diameter));
         double viscosity = film.SquareMetersPerSecond;
         return AirKernel.StandardGravity / film.Kelvin * kelvins * meters * meters * meters * film.PrandtlNumber / (viscosity * viscosity);

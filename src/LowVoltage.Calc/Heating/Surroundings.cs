@@ -73,7 +73,7 @@ public sealed class Surroundings
         init
         {
             WattsPerSquareMeterKelvin = value is { } coefficient
-                ? Accept.Positive(coefficient.WattsPerSquareMeterKelvin, MostCoefficient, "W/(m²·K)", nameof(SurfaceCoefficient))
+                ? Accept.Positive(Accept.Raw(coefficient), MostCoefficient, "W/(m²·K)", nameof(SurfaceCoefficient))
                 : null;
             field = value;
         }

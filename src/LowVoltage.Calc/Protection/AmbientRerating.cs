@@ -104,7 +104,7 @@ public sealed class AmbientRerating
     public double FactorAt(Temperature ambient) =>
         TryFactorAt(ambient, out double factor)
             ? factor
-            : Accept.Within(ambient.DegreesCelsius, celsius[0], celsius[celsius.Length - 1], "°C", nameof(ambient));
+            : Accept.Within(Accept.Raw(ambient), celsius[0], celsius[celsius.Length - 1], "°C", nameof(ambient));
 
     /// <summary>The factor at an ambient temperature, when the points cover it.</summary>
     /// <param name="ambient">Temperature around the fuse.</param>

@@ -248,7 +248,7 @@ public sealed partial class FuseSeries
 
     private ArgumentOutOfRangeException Outside(in ElectricCurrent current, string bound, FuseRating rating, string end)
     {
-        double amperes = current.Amperes;
+        double amperes = Accept.Raw(current);
         return new ArgumentOutOfRangeException(
             nameof(current), amperes,
             $"current must be {bound} {Accept.Text(rating.Amperes)} A, the {end} rating of {Name}; it was {Accept.Text(amperes)} A.");

@@ -50,7 +50,7 @@ internal static class FuseSeriesCheck
     {
         if (basis is not (RatingBasis.NotStated or RatingBasis.DirectCurrent or RatingBasis.AlternatingCurrent))
         {
-            throw new ArgumentOutOfRangeException(name, basis, $"{name} must be a value of RatingBasis; it was {(int)basis}.");
+            throw new ArgumentOutOfRangeException(name, basis, $"{name} must be a value of RatingBasis; it was {Accept.Text((int)basis)}.");
         }
     }
 }

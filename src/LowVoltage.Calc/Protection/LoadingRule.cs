@@ -65,7 +65,7 @@ public sealed class LoadingRule
         TryFactorFor(rating, out double factor)
             ? factor
             : throw new ArgumentOutOfRangeException(
-                nameof(rating), rating.Amperes, $"rating must be covered by the rule \"{Name}\" ({Covered()}); it was {Accept.Text(rating.Amperes)} A.");
+                nameof(rating), Accept.Raw(rating), $"rating must be covered by the rule \"{Name}\" ({Covered()}); it was {Accept.Text(Accept.Raw(rating))} A.");
 
     /// <summary>The share of its rating that a fuse may carry for good, when the rule covers the rating.</summary>
     /// <param name="rating">Rated current. Positive.</param>

@@ -61,11 +61,11 @@ public sealed class OverloadAllowance
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static OverloadAllowance Create(string name, TemperatureDelta sustained, TemperatureDelta opened, Reference reference)
     {
-        double least = Accept.Within(sustained.Kelvins, 0, MostKelvins, "K", nameof(sustained));
+        double least = Accept.Within(Accept.Raw(sustained), 0, MostKelvins, "K", nameof(sustained));
         return new OverloadAllowance(
             name ?? throw new ArgumentNullException(nameof(name)),
             least,
-            Accept.Within(opened.Kelvins, least, MostKelvins, "K", nameof(opened)),
+            Accept.Within(Accept.Raw(opened), least, MostKelvins, "K", nameof(opened)),
             reference ?? throw new ArgumentNullException(nameof(reference)));
     }
 

@@ -1,7 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using UnitsNet;
-using UnitsNet.Units;
 
 namespace LowVoltage.Calc.Quantities;
 
@@ -13,7 +12,7 @@ namespace LowVoltage.Calc.Quantities;
 /// textbook problems pass. Common units are tested before the library converts, which halves the cost of a call.
 /// The suffix of a method names the unit of its result.
 /// </remarks>
-internal static class Accept
+internal static partial class Accept
 {
     internal const double MostAmperes = 1e7;
     internal const double MostVolts = 1e6;
@@ -56,7 +55,7 @@ internal static class Accept
         NotNegative(Raw(length), MostMeters, "m", name);
 
     internal static double SquareMillimeters(in Area area, string name) =>
-        Positive(area.Unit == AreaUnit.SquareMillimeter ? area.Value : area.SquareMeters * 1e6, MostSquareMillimeters, "mm²", name);
+        Positive(Raw(area), MostSquareMillimeters, "mm²", name);
 
     internal static double Seconds(in Duration duration, string name) =>
         Positive(Raw(duration), MostSeconds, "s", name);
@@ -99,7 +98,7 @@ internal static class Accept
     internal static int Count(int value, int least, int most, string name) =>
         value >= least && value <= most
             ? value
-            : throw new ArgumentOutOfRangeException(name, value, $"{name} must be from {least} to {most}; it was {value}.");
+            : throw new ArgumentOutOfRangeException(name, value, $"{name} must be from {Text(least)} to {Text(most)}; it was {Text(value)}.");
 
     /// <summary>Throws for a value that is outside its range; the message names parameter, value, unit and range.</summary>
     [DoesNotReturn]
@@ -109,40 +108,11 @@ internal static class Accept
     /// <summary>A number as text in messages: invariant, and never through UnitsNet, whose first formatting costs a third of a second.</summary>
     internal static string Text(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
 
+    /// <summary>A whole number as text in messages: a culture may write even a minus sign in its own way.</summary>
+    internal static string Text(int value) => value.ToString(CultureInfo.InvariantCulture);
+
     /// <summary>A number of four digits, for sentences that a person reads.</summary>
     internal static string Short(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
 
     private static string Spaced(string unit) => unit.Length == 0 ? unit : " " + unit;
-
-    private static double Raw(in ElectricCurrent q) => q.Unit == ElectricCurrentUnit.Ampere ? q.Value : q.Amperes;
-
-    private static double Raw(in ElectricPotential q) => q.Unit == ElectricPotentialUnit.Volt ? q.Value : q.Volts;
-
-    private static double Raw(in ElectricResistance q) => q.Unit switch
-    {
-        ElectricResistanceUnit.Ohm => q.Value,
-        ElectricResistanceUnit.Milliohm => q.Value * 1e-3,
-        _ => q.Ohms,
-    };
-
-    // Power is a decimal in UnitsNet 5; a double is enough for 15 digits.
-    private static double Raw(in Power q) => q.Unit == PowerUnit.Watt ? (double)q.Value : (double)q.Watts;
-
-    private static double Raw(in Length q) => q.Unit switch
-    {
-        LengthUnit.Meter => q.Value,
-        LengthUnit.Millimeter => q.Value * 1e-3,
-        LengthUnit.Foot => q.Value * 0.3048,
-        _ => q.Meters,
-    };
-
-    private static double Raw(in Duration q) => q.Unit == DurationUnit.Second ? q.Value : q.Seconds;
-
-    // UnitsNet goes by way of the kelvin and allocates for °F.
-    private static double Raw(in Temperature q) => q.Unit switch
-    {
-        TemperatureUnit.DegreeCelsius => q.Value,
-        TemperatureUnit.DegreeFahrenheit => (q.Value - 32) * 5 / 9,
-        _ => q.DegreesCelsius,
-    };
 }

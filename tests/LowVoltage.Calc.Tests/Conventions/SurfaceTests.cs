@@ -107,7 +107,7 @@ public class SurfaceTests
         Assert.True(answered > 0 || ordered, $"{name} never answered");
     }
 
-    private static void CheckRefusal(Exception refusal, MethodInfo method)
+    internal static void CheckRefusal(Exception refusal, MethodInfo method)
     {
         string shown = $"{method.DeclaringType!.Name}.{method.Name}: {refusal.GetType().Name}: {refusal.Message}";
         switch (refusal)
@@ -126,7 +126,7 @@ public class SurfaceTests
         }
     }
 
-    private static void CheckFinite(object? value, string path, int depth)
+    internal static void CheckFinite(object? value, string path, int depth)
     {
         switch (value)
         {
@@ -160,7 +160,7 @@ public class SurfaceTests
         }
     }
 
-    private static Dictionary<string, MethodInfo> AllMethods()
+    internal static Dictionary<string, MethodInfo> AllMethods()
     {
         Dictionary<string, MethodInfo> methods = new(StringComparer.Ordinal);
         foreach (Type type in typeof(Conductor).Assembly.GetExportedTypes().Where(t => !t.IsEnum && !t.IsGenericTypeDefinition && !typeof(Exception).IsAssignableFrom(t)))
@@ -180,7 +180,7 @@ public class SurfaceTests
 
     private static bool CanMake(Type type) => TryPick(type, new Random(1), out _);
 
-    private static object? Pick(Type type, Random random) => TryPick(type, random, out object? value) ? value : null;
+    internal static object? Pick(Type type, Random random) => TryPick(type, random, out object? value) ? value : null;
 
     private static bool TryPick(Type type, Random random, out object? value)
     {

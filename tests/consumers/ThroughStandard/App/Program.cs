@@ -1,0 +1,2 @@
+Console.Error.WriteLine($"{LowVoltage.Calc.Bridge.Example.Target()} on {Environment.Version}");
+LowVoltage.Calc.Bridge.Example.Run();
