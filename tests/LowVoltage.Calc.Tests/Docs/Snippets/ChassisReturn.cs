@@ -26,12 +26,12 @@ internal static class ChassisReturn
                     Feed = Length.FromMeters(4),
                     Return = back,
                     Joints = [Joint.Create("fuse, holder and crimps", ElectricResistance.FromMilliohms(6))],
-                    Upstream = ElectricResistance.FromMilliohms(10),
+                    Upstream = ElectricResistance.FromMilliohms(12),
                     Ambient = Temperature.FromDegreesCelsius(40),
                     Insulation = InsulationMaterial.CrossLinkedPolyethylene,
                 },
                 DesignRules.RoadVehicle);
-            Console.WriteLine($"{name}: {design.Wire} with {design.Fuse}, drop {design.Check(CheckKind.VoltageDrop)!.Value.Value:0.00} V");
+            Console.WriteLine($"{name}: {design}");
         }
         #endregion
     }

@@ -36,7 +36,7 @@ internal static class ExistingWiring
         Console.WriteLine($"{found.Verdict}");
         foreach (DesignCheck check in found.Checks.Where(check => check.Outcome != CheckOutcome.Pass))
         {
-            Console.WriteLine($"{check}. {check.Note}");
+            Console.WriteLine(check);
         }
 
         foreach (string advice in found.Advice)

@@ -14,7 +14,7 @@ internal static class HotFuse
             new Reference { Title = "Data sheet of the fuse (invented)", Kind = ReferenceKind.Handbook },
             ambients: [Temperature.FromDegreesCelsius(-40), Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(80), Temperature.FromDegreesCelsius(110)],
             factors: [1.1, 1.0, 0.88, 0.8]);
-        ElectricCurrent load = ElectricCurrent.FromAmperes(10.5);
+        ElectricCurrent load = ElectricCurrent.FromAmperes(11);
 
         foreach (double celsius in new[] { -10.0, 20, 80 })
         {

@@ -16,7 +16,7 @@ internal static class LongRun
             Feed = Length.FromMeters(12),
             Return = ReturnPath.Wire(Length.FromMeters(12)),
             Joints = [Joint.Create("fuse, holder, two plugs", ElectricResistance.FromMilliohms(10))],
-            Upstream = ElectricResistance.FromMilliohms(8),
+            Upstream = ElectricResistance.FromMilliohms(12),
             Ambient = Temperature.FromDegreesCelsius(40),
             Insulation = InsulationMaterial.PolyvinylChloride,
             DropLimit = DropLimit.Percent(3),

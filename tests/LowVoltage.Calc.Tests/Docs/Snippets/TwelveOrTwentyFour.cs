@@ -14,12 +14,12 @@ internal static class TwelveOrTwentyFour
             CircuitDesign design = CircuitDesigner.Design(
                 new CircuitRequirements
                 {
-                    Source = Battery.LeadAcid(coldCranking: ElectricCurrent.FromAmperes(600), blocksInSeries: blocks),
-                    Load = Load.ConstantPower(Power.FromWatts(180), efficiency: 0.9),
+                    Source = Battery.LeadAcid(coldCranking: ElectricCurrent.FromAmperes(250), blocksInSeries: blocks),
+                    Load = Load.ConstantPower(Power.FromWatts(120), efficiency: 0.9),
                     Feed = Length.FromMeters(8),
                     Return = ReturnPath.Wire(Length.FromMeters(8)),
                     Joints = [Joint.Create("fuse, holder and crimps", ElectricResistance.FromMilliohms(5))],
-                    Upstream = ElectricResistance.FromMilliohms(10),
+                    Upstream = ElectricResistance.FromMilliohms(12),
                     Ambient = Temperature.FromDegreesCelsius(40),
                     Insulation = InsulationMaterial.CrossLinkedPolyethylene,
                 },

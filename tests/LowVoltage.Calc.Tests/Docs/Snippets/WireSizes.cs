@@ -23,11 +23,11 @@ internal static class WireSizes
         Temperature cold = Temperature.FromDegreesCelsius(20);
         Conductor[] wires =
         [
-            Conductor.Stranded(AwgSize.Parse("14"), ConductorMaterial.Copper),
-            Conductor.VehicleGauge(VehicleGaugeSize.Parse("14"), ConductorMaterial.Copper),
-            Conductor.AircraftWire(AircraftWireSize.Parse("14")),
-            Conductor.Iec60228(MetricSize.Parse("2.5"), Iec60228Class.Flexible),
-            Conductor.Iso6722(MetricSize.Parse("2.5")),
+            Conductor.Stranded(AwgSize.FromNumber(14), ConductorMaterial.Copper),
+            Conductor.VehicleGauge(VehicleGaugeSize.FromNumber(14), ConductorMaterial.Copper),
+            Conductor.AircraftWire(AircraftWireSize.FromNumber(14)),
+            Conductor.Iec60228(MetricSize.Parse("2.5 mm²"), Iec60228Class.Flexible),
+            Conductor.Iso6722(MetricSize.Parse("2.5 mm²")),
         ];
         foreach (Conductor wire in wires)
         {

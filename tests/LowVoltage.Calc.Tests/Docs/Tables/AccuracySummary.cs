@@ -10,7 +10,7 @@ internal static class AccuracySummary
         MarkdownTable table = new("model against published values", "values", "lowest", "highest", "mean");
         foreach ((string source, string column, Deviations deviations) in ConductorTables.Sources())
         {
-            Add(table, $"{source}, {column.Replace('_', ' ')}", deviations, 2);
+            Add(table, $"{source}, {ConductorTables.Name(column)}", deviations, 2);
         }
 
         Add(table, "k factors of IEC 60364-4-43 and -5-54", ShortCircuitTables.K(), 2);

@@ -32,7 +32,7 @@ internal static class ConductorTables
             row => Conductor.Iso6722(MetricSize.FromSquareMillimeters(row.Number("area_nominal_mm2"))).ResistancePerLength(Twenty).OhmsPerKilometer));
         yield return ("FAA AC 43.13-1B table 11-9", "ohm_per_kft", Compare(
             "faa-ac4313-table-11-9-conductors.csv", "size", "ohm_per_kft",
-            row => Conductor.AircraftWire(AircraftWireSize.Parse(row.Text("size"))).ResistancePerLength(Twenty).OhmsPerThousandFeet));
+            row => Conductor.AircraftWire(Aircraft(row.Text("size"))).ResistancePerLength(Twenty).OhmsPerThousandFeet));
     }
 
     public static string Resistance()
@@ -94,7 +94,10 @@ internal static class ConductorTables
         return conductor.ResistancePerLength(Temperature.FromDegreesCelsius(75)).OhmsPerThousandFeet;
     }
 
-    private static string Name(string column) => column switch
+    private static AircraftWireSize Aircraft(string size) =>
+        AircraftWireSize.FromNumber(size[0] == '0' ? 1 - size.Length : int.Parse(size, System.Globalization.CultureInfo.InvariantCulture));
+
+    internal static string Name(string column) => column switch
     {
         "diameter_mil" => "diameter",
         "area_cmil" => "area",

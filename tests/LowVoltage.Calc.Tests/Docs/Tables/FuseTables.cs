@@ -34,8 +34,8 @@ internal static class FuseTables
             ElectricCurrent current = ElectricCurrent.FromAmperes(10 * percent / 100);
             table.Row(
                 Number(percent) + " %",
-                fuse.Curve!.ProvenLeastTime(current) is { } least ? Number(least.Seconds) + " s" : "not stated",
-                fuse.Curve.LongestTime(current) is { } longest ? Number(longest.Seconds) + " s" : "need not open");
+                fuse.Curve!.ProvenLeastTime(current) is { } least ? Number(least.Seconds, "0.###") + " s" : "not stated",
+                fuse.Curve.LongestTime(current) is { } longest ? Number(longest.Seconds, "0.###") + " s" : "need not open");
         }
 
         return table.ToString();
@@ -55,7 +55,8 @@ internal static class FuseTables
             table.Row(
                 Number(section) + " mm²", Number(rating) + " A", Words(found.Verdict),
                 found.TightestCurrent is { } tightest ? Number(tightest.Amperes) + " A" : "",
-                Number(found.TimeRatio, "G3"), Number(LeastTried(wire, air, fuse, 1000), "G3"));
+                found.Regime == ProtectionRegime.Sustained ? "need not open" : Number(found.TimeRatio, "G3"),
+                found.Regime == ProtectionRegime.Sustained ? "" : Number(LeastTried(wire, air, fuse, 1000), "G3"));
         }
 
         return table.ToString();
