@@ -47,6 +47,8 @@ internal static class Inverter
         {
             Console.WriteLine(open);
         }
+
+        Console.WriteLine($"with the preset's own fuses: {CircuitDesigner.Design(requirements, DesignRules.RoadVehicle)}");
         #endregion
     }
 }
