@@ -25,8 +25,12 @@ internal static class ChargingLead
         DesignCheck drop = design.Check(CheckKind.VoltageDrop)!.Value;
 
         Console.WriteLine($"{design.Wire} with {design.Fuse}: {design.Verdict}");
-        Console.WriteLine($"{drop.Value:0.000} V lost of {drop.Limit:0.0} V, so {14.4 - drop.Value:0.00} V at the battery while it takes 30 A");
-        Console.WriteLine($"{design.ConductorMass.Kilograms:0.0} kg of copper, {(double)design.SupplyRange!.Nominal.PathLoss.Watts:0.0} W of heat");
+        Console.WriteLine(
+            $"{drop.Value:0.000} V lost of {drop.Limit:0.0} V, so "
+            + $"{14.4 - drop.Value:0.00} V at the battery while it takes 30 A");
+        Console.WriteLine(
+            $"{design.ConductorMass.Kilograms:0.0} kg of copper, "
+            + $"{(double)design.SupplyRange!.Nominal.PathLoss.Watts:0.0} W of heat");
         #endregion
     }
 }

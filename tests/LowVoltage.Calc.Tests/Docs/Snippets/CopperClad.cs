@@ -13,11 +13,14 @@ internal static class CopperClad
         ElectricCurrent current = ElectricCurrent.FromAmperes(10);
         AwgSize size = AwgSize.Parse("10 AWG");
 
-        foreach (ConductorMaterial metal in new[] { ConductorMaterial.Copper, ConductorMaterial.CopperCladAluminium(0.15), ConductorMaterial.Aluminium })
+        ConductorMaterial[] metals =
+            [ConductorMaterial.Copper, ConductorMaterial.CopperCladAluminium(0.15), ConductorMaterial.Aluminium];
+        foreach (ConductorMaterial metal in metals)
         {
             Conductor wire = Conductor.Stranded(size, metal);
             ElectricPotential drop = VoltageDrop.Along(wire.ResistancePerLength(warm), loop, current);
-            Console.WriteLine($"{wire.Name}: {drop.Volts:0.000} V over {loop.Meters} m of wire at 10 A, {wire.Mass(loop).Grams:0} g");
+            Console.WriteLine(
+                $"{wire.Name}: {drop.Volts:0.000} V over {loop.Meters} m of wire at 10 A, {wire.Mass(loop).Grams:0} g");
         }
         #endregion
     }
@@ -30,7 +33,8 @@ internal static class CopperClad
         Conductor copper = Conductor.Stranded(AwgSize.Parse("10 AWG"), ConductorMaterial.Copper);
 
         AwgSize size = AwgSize.Parse("10 AWG");
-        while (Conductor.Stranded(size, clad).ResistancePerLength(warm) > copper.ResistancePerLength(warm) && size.TryNextLarger(out AwgSize larger))
+        while (Conductor.Stranded(size, clad).ResistancePerLength(warm) > copper.ResistancePerLength(warm)
+            && size.TryNextLarger(out AwgSize larger))
         {
             size = larger;
         }

@@ -22,7 +22,9 @@ internal static class EngineBay
         {
             Wire wire = Wire.Create(conductor, insulation, InsulationWall.UsualFor(conductor));
             ElectricCurrent most = HeatBalance.CurrentFor(wire, bay, insulation.ContinuousLimit) * (1 - HeatBalance.Margin);
-            Console.WriteLine($"{insulation.Name}, {insulation.ContinuousLimit.DegreesCelsius:0} °C: {most.Amperes:0.0} A alone in still air of 90 °C");
+            Console.WriteLine(
+                $"{insulation.Name}, {insulation.ContinuousLimit.DegreesCelsius:0} "
+                + $"°C: {most.Amperes:0.0} A alone in still air of 90 °C");
         }
         #endregion
     }
@@ -34,7 +36,9 @@ internal static class EngineBay
         TableRating rating = Cfr33Part183Table5.Table.Rating(AwgSize.Parse("10 AWG"), insulation);
         DeratedAmpacity allowed = DeratedAmpacity.From(rating).With(Cfr33Part183EngineSpace.Factor(insulation));
 
-        Console.WriteLine($"10 AWG, 105 °C: {rating.Current.Amperes:0} A in the table, {allowed.Current.Amperes:0.0} A in an engine space (factor {allowed.CombinedFactor:0.00})");
+        Console.WriteLine(
+            $"10 AWG, 105 °C: {rating.Current.Amperes:0} A in the table, "
+            + $"{allowed.Current.Amperes:0.0} A in an engine space (factor {allowed.CombinedFactor:0.00})");
         #endregion
     }
 }

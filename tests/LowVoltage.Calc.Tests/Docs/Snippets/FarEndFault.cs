@@ -18,8 +18,10 @@ internal static class FarEndFault
         foreach (double meters in new[] { 3.0, 6, 10 })
         {
             Segment run = Segment.Create(wire, Length.FromMeters(meters));
-            ElectricCurrent least = ProspectiveCurrent.AtEnd(battery, CircuitPath.Create(run, ReturnPath.Wire(run)), hot, hot).Least!.Value;
-            FaultPath fault = FaultPath.Create(battery.MinimumVoltage, battery.GreatestResistance, FaultSegment.Create(wire, Length.FromMeters(2 * meters), hot));
+            CircuitPath path = CircuitPath.Create(run, ReturnPath.Wire(run));
+            ElectricCurrent least = ProspectiveCurrent.AtEnd(battery, path, hot, cold: hot).Least!.Value;
+            FaultSegment loop = FaultSegment.Create(wire, Length.FromMeters(2 * meters), initial: hot);
+            FaultPath fault = FaultPath.Create(battery.MinimumVoltage, battery.GreatestResistance, loop);
             FaultOpening latest = FaultClearing.Latest(fault, fuse);
             string end = latest is { Outcome: FaultOutcome.Opens, State: { } state }
                 ? $"opens within {state.Time.Seconds:0.00} s, wire at {state.HottestTemperature.DegreesCelsius:0} °C"

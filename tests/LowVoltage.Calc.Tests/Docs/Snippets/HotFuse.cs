@@ -12,7 +12,7 @@ internal static class HotFuse
         AmbientRerating sheet = AmbientRerating.Create(
             "data sheet of the fuse",
             new Reference { Title = "Data sheet of the fuse (invented)", Kind = ReferenceKind.Handbook },
-            ambients: [Temperature.FromDegreesCelsius(-40), Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(80), Temperature.FromDegreesCelsius(110)],
+            ambients: [.. new[] { -40.0, 20, 80, 110 }.Select(celsius => Temperature.FromDegreesCelsius(celsius))],
             factors: [1.1, 1.0, 0.88, 0.8]);
         ElectricCurrent load = ElectricCurrent.FromAmperes(11);
 

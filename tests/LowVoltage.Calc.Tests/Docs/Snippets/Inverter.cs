@@ -29,7 +29,8 @@ internal static class Inverter
         var requirements = new CircuitRequirements
         {
             Source = Battery.LithiumIronPhosphate(cellsInSeries: 4, ElectricCharge.FromAmpereHours(200)),
-            Load = Load.ConstantPower(Power.FromWatts(1000), efficiency: 0.88, minimumVoltage: ElectricPotential.FromVolts(9.5)),
+            Load = Load.ConstantPower(Power.FromWatts(1000), efficiency: 0.88)
+                .WithMinimumVoltage(ElectricPotential.FromVolts(9.5)),
             Feed = Length.FromMeters(1.2),
             Return = ReturnPath.Wire(Length.FromMeters(1.2)),
             Joints = [Joint.Create("fuse, switch, four lugs", ElectricResistance.FromMilliohms(0.8))],
@@ -41,14 +42,17 @@ internal static class Inverter
         CircuitDesign design = CircuitDesigner.Design(requirements, rules);
 
         SupplyRange range = design.SupplyRange!;
-        Console.WriteLine($"full {range.Maximum.Current.Amperes:0} A, nominal {range.Nominal.Current.Amperes:0} A, empty {range.Minimum.Current.Amperes:0} A");
+        Console.WriteLine(
+            $"full {range.Maximum.Current.Amperes:0} A, nominal "
+            + $"{range.Nominal.Current.Amperes:0} A, empty {range.Minimum.Current.Amperes:0} A");
         Console.WriteLine($"{design.Wire} with {design.Fuse}: {design.Verdict}, governed by {design.Governing.Name}");
         foreach (DesignCheck open in design.OpenPoints)
         {
             Console.WriteLine(open);
         }
 
-        Console.WriteLine($"with the preset's own fuses: {CircuitDesigner.Design(requirements, DesignRules.RoadVehicle)}");
+        Console.WriteLine(
+            $"with the preset's own fuses: {CircuitDesigner.Design(requirements, DesignRules.RoadVehicle)}");
         #endregion
     }
 }

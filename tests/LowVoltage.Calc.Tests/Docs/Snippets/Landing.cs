@@ -13,7 +13,8 @@ internal static class Landing
         var requirements = new CircuitRequirements
         {
             Source = Battery.LeadAcid(coldCranking: ElectricCurrent.FromAmperes(600)),
-            Load = Load.ConstantPower(Power.FromWatts(60), efficiency: 0.9, minimumVoltage: ElectricPotential.FromVolts(10.5)),
+            Load = Load.ConstantPower(Power.FromWatts(60), efficiency: 0.9)
+                .WithMinimumVoltage(ElectricPotential.FromVolts(10.5)),
             Feed = Length.FromMeters(5.5),
             Return = ReturnPath.Wire(Length.FromMeters(5.5)),
             Joints = [Joint.Create("fuse, holder and crimps", ElectricResistance.FromMilliohms(8))],

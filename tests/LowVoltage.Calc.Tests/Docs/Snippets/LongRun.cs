@@ -22,7 +22,8 @@ internal static class LongRun
             DropLimit = DropLimit.Percent(3),
         };
         CircuitDesign design = CircuitDesigner.Design(requirements, DesignRules.RoadVehicle);
-        DesignLimit<Length> longest = CircuitDesigner.LongestRun(requirements, design.Wire!, design.Fuse!, DesignRules.RoadVehicle);
+        DesignLimit<Length> longest = CircuitDesigner.LongestRun(
+            requirements, design.Wire!, design.Fuse!, DesignRules.RoadVehicle);
 
         Console.WriteLine($"{design.Wire} with {design.Fuse}: {design.Verdict}");
         Console.WriteLine(design.Check(CheckKind.VoltageDrop));

@@ -16,8 +16,11 @@ internal static class ParallelWires
         foreach (int parallel in new[] { 1, 2 })
         {
             Segment run = Segment.Create(wire, Length.FromMeters(3), parallel);
-            OperatingPoint point = OperatingPoint.Solve(battery, CircuitPath.Create(run, ReturnPath.Wire(run)), heater, warm);
-            Console.WriteLine($"{parallel} × 4 mm²: {point.Drop.Volts:0.00} V lost, {point.Current.Amperes / parallel:0.0} A in each wire");
+            CircuitPath path = CircuitPath.Create(run, ReturnPath.Wire(run));
+            OperatingPoint point = OperatingPoint.Solve(battery, path, heater, warm);
+            Console.WriteLine(
+                $"{parallel} × 4 mm²: {point.Drop.Volts:0.00} V lost, "
+                + $"{point.Current.Amperes / parallel:0.0} A in each wire");
         }
         #endregion
     }

@@ -9,7 +9,8 @@ internal static class SeveralLights
     public static void LightsOnOneRun()
     {
         #region lights-on-one-run
-        LinearResistance wire = Conductor.Iso6722(MetricSize.Parse("1.5 mm²")).ResistancePerLength(Temperature.FromDegreesCelsius(40));
+        Conductor cable = Conductor.Iso6722(MetricSize.Parse("1.5 mm²"));
+        LinearResistance wire = cable.ResistancePerLength(Temperature.FromDegreesCelsius(40));
         Tap light = Tap.Create(section: Length.FromMeters(2.5), current: ElectricCurrent.FromAmperes(0.8));
         TappedRun run = TappedRun.Create(feed: wire, back: wire, light, light, light, light, light, light);
 
@@ -22,7 +23,9 @@ internal static class SeveralLights
         }
 
         Console.WriteLine($"fed at one end: {oneEnd.GreatestDrop.Volts:0.00} V lost at the last light");
-        Console.WriteLine($"fed at both ends: {bothEnds.GreatestDrop.Volts:0.00} V lost, lowest at {bothEnds.Lowest.Distance.Meters:0.0} m");
+        Console.WriteLine(
+            $"fed at both ends: {bothEnds.GreatestDrop.Volts:0.00} V "
+            + $"lost, lowest at {bothEnds.Lowest.Distance.Meters:0.0} m");
         #endregion
     }
 }

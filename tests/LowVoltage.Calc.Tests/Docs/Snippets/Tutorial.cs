@@ -35,9 +35,15 @@ internal static class Tutorial
         Source battery = Pump().Source;
         ProspectiveCurrent shorted = ProspectiveCurrent.AtSource(battery);
 
-        Console.WriteLine($"{battery.MinimumVoltage.Volts:0.00} V empty, {battery.NominalVoltage.Volts:0.0} V nominal, {battery.MaximumVoltage.Volts:0.0} V on charge");
-        Console.WriteLine($"{battery.LeastResistance.Milliohms:0.0} mΩ new and warm, {battery.GreatestResistance.Milliohms:0.0} mΩ aged and cold");
-        Console.WriteLine($"{shorted.Least!.Value.Amperes:0} A to {shorted.Greatest!.Value.Amperes:0} A into a dead short at its terminals");
+        Console.WriteLine(
+            $"{battery.MinimumVoltage.Volts:0.00} V empty, {battery.NominalVoltage.Volts:0.0} "
+            + $"V nominal, {battery.MaximumVoltage.Volts:0.0} V on charge");
+        Console.WriteLine(
+            $"{battery.LeastResistance.Milliohms:0.0} mΩ new and warm, "
+            + $"{battery.GreatestResistance.Milliohms:0.0} mΩ aged and cold");
+        Console.WriteLine(
+            $"{shorted.Least!.Value.Amperes:0} A to "
+            + $"{shorted.Greatest!.Value.Amperes:0} A into a dead short at its terminals");
         #endregion
     }
 
@@ -81,7 +87,9 @@ internal static class Tutorial
         CircuitDesign design = CircuitDesigner.Design(PumpWithSupplyLead(), DesignRules.RoadVehicle);
 
         Console.WriteLine($"{design.Wire} with {design.Fuse}: {design.Verdict}");
-        foreach (CheckKind kind in new[] { CheckKind.VoltageDrop, CheckKind.StartVoltage, CheckKind.InrushHeld, CheckKind.BreakingCapacity, CheckKind.FaultOpensFuse })
+        CheckKind[] some =
+            [CheckKind.VoltageDrop, CheckKind.StartVoltage, CheckKind.InrushHeld, CheckKind.BreakingCapacity, CheckKind.FaultOpensFuse];
+        foreach (CheckKind kind in some)
         {
             Console.WriteLine(design.Check(kind));
         }
@@ -107,7 +115,9 @@ internal static class Tutorial
 
         foreach (OperatingPoint point in new[] { range.Minimum, range.Nominal, range.Maximum })
         {
-            Console.WriteLine($"{point.OpenCircuitVoltage.Volts:0.00} V battery: {point.VoltageAtLoad.Volts:0.00} V at the pump, {point.Current.Amperes:0.00} A, wire at {point.HottestConductor.DegreesCelsius:0} °C");
+            Console.WriteLine(
+                $"{point.OpenCircuitVoltage.Volts:0.00} V battery: {point.VoltageAtLoad.Volts:0.00} V at the "
+                + $"pump, {point.Current.Amperes:0.00} A, wire at {point.HottestConductor.DegreesCelsius:0} °C");
         }
         #endregion
     }
@@ -120,8 +130,12 @@ internal static class Tutorial
         Wire wire = Wire.Create(conductor, design.Requirements.Insulation, InsulationWall.UsualFor(conductor));
         Surroundings air = new() { Ambient = design.Requirements.Ambient };
 
-        WireProtection protection = FuseAgainstWire.Check(design.Fuse!, ProtectedWire.Create(wire, air), ElectricCurrent.FromAmperes(1000));
-        Console.WriteLine($"{protection.Verdict}, tightest at {protection.TightestCurrent!.Value.Amperes:0} A: wire {protection.TemperatureReached!.Value.DegreesCelsius:0} °C, limit {protection.Limit!.Value.DegreesCelsius:0} °C");
+        WireProtection protection = FuseAgainstWire.Check(
+            design.Fuse!, ProtectedWire.Create(wire, air), prospective: ElectricCurrent.FromAmperes(1000));
+        Console.WriteLine(
+            $"{protection.Verdict}, tightest at {protection.TightestCurrent!.Value.Amperes:0} "
+            + $"A: wire {protection.TemperatureReached!.Value.DegreesCelsius:0} "
+            + $"°C, limit {protection.Limit!.Value.DegreesCelsius:0} °C");
         #endregion
     }
 
@@ -129,13 +143,15 @@ internal static class Tutorial
     {
         #region how-far-it-can-be-pushed
         CircuitRequirements pump = PumpWithSupplyLead();
-        CircuitDesign design = CircuitDesigner.Design(pump, DesignRules.RoadVehicle);
+        DesignRules rules = DesignRules.RoadVehicle;
+        CircuitDesign design = CircuitDesigner.Design(pump, rules);
 
-        DesignLimit<Length> longest = CircuitDesigner.LongestRun(pump, design.Wire!, design.Fuse!, DesignRules.RoadVehicle);
-        DesignLimit<Temperature> hottest = CircuitDesigner.HottestAmbient(pump, design.Wire!, design.Fuse!, DesignRules.RoadVehicle);
-        DesignLimit<int> fullest = CircuitDesigner.MostLoadedConductors(pump, design.Wire!, design.Fuse!, DesignRules.RoadVehicle);
+        DesignLimit<Length> longest = CircuitDesigner.LongestRun(pump, design.Wire!, design.Fuse!, rules);
+        DesignLimit<Temperature> hottest = CircuitDesigner.HottestAmbient(pump, design.Wire!, design.Fuse!, rules);
+        DesignLimit<int> fullest = CircuitDesigner.MostLoadedConductors(pump, design.Wire!, design.Fuse!, rules);
         Console.WriteLine($"run up to {longest.Value!.Value.Meters:0.0} m, then {longest.Governing!.Value.Name}");
-        Console.WriteLine($"air up to {hottest.Value!.Value.DegreesCelsius:0} °C, then {hottest.Governing!.Value.Name}");
+        Console.WriteLine(
+            $"air up to {hottest.Value!.Value.DegreesCelsius:0} °C, then {hottest.Governing!.Value.Name}");
         Console.WriteLine($"up to {fullest.Value} loaded conductors, then {fullest.Governing!.Value.Name}");
         #endregion
     }
@@ -168,7 +184,8 @@ internal static class Tutorial
         CircuitRequirements pump = PumpWithSupplyLead();
         CircuitDesign design = CircuitDesigner.Design(pump, DesignRules.RoadVehicle);
         CircuitPath path = CircuitPath.Create(
-            Segment.Create(design.Wire!, Length.FromMeters(6.3)), ReturnPath.Wire(Segment.Create(design.Wire!, Length.FromMeters(6.2))))
+            Segment.Create(design.Wire!, Length.FromMeters(6.3)),
+            ReturnPath.Wire(Segment.Create(design.Wire!, Length.FromMeters(6.2))))
             .WithFeedJoints([.. pump.Joints]);
 
         CircuitDesign corrected = CircuitDesigner.Verify(pump, path, design.Fuse!, DesignRules.RoadVehicle);

@@ -7,7 +7,11 @@ internal static class WireSizes
     public static void ReadAWireSize()
     {
         #region read-a-wire-size
-        string[] labels = ["14 AWG", "14 SAE", "14 aircraft", "2.5 mm²", "2.5mm2", "4/0", "250 kcmil", "#10", "14", "2,5 mm²", "14 gauge"];
+        string[] labels = 
+        [
+            "14 AWG", "14 SAE", "14 aircraft", "2.5 mm²", "2.5mm2", "250 kcmil",
+            "14", "4/0", "#10", "14 gauge", "2,5 mm²",
+        ];
         foreach (string label in labels)
         {
             Console.WriteLine(ConductorSize.TryParse(label, out ConductorSize size)

@@ -1,20 +1,13 @@
 using System.Globalization;
-using System.Text;
 
 namespace LowVoltage.Calc.Tests.Docs.Tables;
 
-/// <summary>A Markdown table under construction, numbers in the invariant culture.</summary>
-internal sealed class MarkdownTable
+/// <summary>A Markdown table under construction, numbers in the invariant culture. A column of numbers is set flush right.</summary>
+internal sealed class MarkdownTable(params string[] heads)
 {
-    private readonly StringBuilder text = new();
+    private readonly List<string[]> rows = [];
 
-    public MarkdownTable(params string[] heads)
-    {
-        Row(heads);
-        Row([.. heads.Select((_, i) => i == 0 ? "---" : "---:")]);
-    }
-
-    public void Row(params string[] cells) => text.Append("| ").AppendJoin(" | ", cells.Select(cell => cell.Replace("|", "\\|", StringComparison.Ordinal))).Append(" |\n");
+    public void Row(params string[] cells) => rows.Add([.. cells.Select(cell => cell.Replace("|", "\\|", StringComparison.Ordinal))]);
 
     public static string Number(double value, string format = "G4") => value.ToString(format, CultureInfo.InvariantCulture);
 
@@ -26,5 +19,12 @@ internal sealed class MarkdownTable
         return percent == 0 ? "0 %" : (percent > 0 ? "+" : "−") + digits + " %";
     }
 
-    public override string ToString() => text.ToString();
+    public override string ToString()
+    {
+        string[] rules = [.. Enumerable.Range(0, heads.Length).Select(column => column > 0 && IsNumeric(column) ? "---:" : "---")];
+        return string.Concat(new[] { heads, rules }.Concat(rows).Select(cells => $"| {string.Join(" | ", cells)} |\n"));
+    }
+
+    // Numbers with at most a unit behind them; text may stand in for a number that is not there.
+    private bool IsNumeric(int column) => rows.Count(row => row[column].Length > 0 && row[column].Length < 12 && "0123456789+−-".Contains(row[column][0], StringComparison.Ordinal)) > rows.Count / 2;
 }

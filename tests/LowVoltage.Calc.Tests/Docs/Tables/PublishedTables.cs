@@ -19,7 +19,7 @@ internal static class PublishedTables
             table.Row($"`{name}`", Number(lines.Count(line => line[0] != '#') - 1), Tidy(head));
         }
 
-        return table.ToString().Replace("---: |\n", "--- |\n", StringComparison.Ordinal);
+        return table.ToString();
     }
 
     public static string Ampacity()
@@ -40,7 +40,7 @@ internal static class PublishedTables
                 item.Reference.ToString().Replace('[', '(').Replace(']', ')'));
         }
 
-        return table.ToString().Replace("---: |\n", "--- |\n", StringComparison.Ordinal);
+        return table.ToString();
     }
 
     public static int Count => Files().Count();
