@@ -23,8 +23,8 @@ internal static class EngineBay
             Wire wire = Wire.Create(conductor, insulation, InsulationWall.UsualFor(conductor));
             ElectricCurrent most = HeatBalance.CurrentFor(wire, bay, insulation.ContinuousLimit) * (1 - HeatBalance.Margin);
             Console.WriteLine(
-                $"{insulation.Name}, {insulation.ContinuousLimit.DegreesCelsius:0} "
-                + $"°C: {most.Amperes:0.0} A alone in still air of 90 °C");
+                $"{insulation.Name}, {insulation.ContinuousLimit.DegreesCelsius:0} °C: "
+                + $"{most.Amperes:0.0} A alone in still air of 90 °C");
         }
         #endregion
     }

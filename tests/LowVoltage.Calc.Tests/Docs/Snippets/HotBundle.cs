@@ -19,8 +19,8 @@ internal static class HotBundle
             Temperature hottest = BundleHeat.TemperatureAt(bundle, air, current);
             ElectricCurrent most = BundleHeat.CurrentFor(bundle, air, Temperature.FromDegreesCelsius(90));
             Console.WriteLine(
-                $"{loaded} of {wires} wires loaded: {hottest.DegreesCelsius:0} "
-                + $"°C at 10 A each, {most.Amperes:0.0} A each for 90 °C");
+                $"{loaded} of {wires} wires loaded: {hottest.DegreesCelsius:0} °C "
+                + $"at 10 A each, {most.Amperes:0.0} A each for 90 °C");
         }
         #endregion
     }

@@ -19,8 +19,8 @@ internal static class MotorStart
             string holds = least > startTime ? "holds one start" : "may open at a start";
             string opens = fuse.Curve.LongestTime(locked) is { } longest ? $"within {longest.Seconds:0} s" : "perhaps never";
             Console.WriteLine(
-                $"{rating} A: {holds} (no sooner than {least?.Seconds:0.##} "
-                + $"s); 1000 starts: {starts.Verdict}; locked, opens {opens}");
+                $"{rating} A: {holds} (no sooner than {least?.Seconds:0.##} s); "
+                + $"1000 starts: {starts.Verdict}; locked, opens {opens}");
         }
         #endregion
     }

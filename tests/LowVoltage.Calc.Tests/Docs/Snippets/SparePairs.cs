@@ -12,7 +12,8 @@ internal static class SparePairs
         Conductor strand = Conductor.Solid(AwgSize.Parse("24 AWG"), ConductorMaterial.Copper);
         Segment pair = Segment.Create(strand, Length.FromMeters(40), parallel: 2);
         CircuitPath path = CircuitPath.Create(pair, ReturnPath.Wire(pair));
-        Load camera = Load.ConstantPower(Power.FromWatts(10), efficiency: 0.85).WithMinimumVoltage(ElectricPotential.FromVolts(9));
+        Load camera = Load.ConstantPower(Power.FromWatts(10), efficiency: 0.85)
+            .WithMinimumVoltage(ElectricPotential.FromVolts(9));
         ConductorTemperature warm = ConductorTemperature.At(Temperature.FromDegreesCelsius(50));
 
         foreach (double volts in new[] { 12.0, 24, 48 })

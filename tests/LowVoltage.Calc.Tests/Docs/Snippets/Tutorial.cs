@@ -9,7 +9,8 @@ namespace LowVoltage.Calc.Tests.Docs.Snippets;
 internal static class Tutorial
 {
     #region pump-requirements
-    // An invented van: a water pump under the bench seat, wired from the fuse panel, back to the panel by a second wire.
+    // An invented van: a water pump under the bench seat, wired from the fuse panel;
+    // a second wire is the way back.
     private static CircuitRequirements Pump() => new()
     {
         Name = "water pump",
@@ -36,8 +37,8 @@ internal static class Tutorial
         ProspectiveCurrent shorted = ProspectiveCurrent.AtSource(battery);
 
         Console.WriteLine(
-            $"{battery.MinimumVoltage.Volts:0.00} V empty, {battery.NominalVoltage.Volts:0.0} "
-            + $"V nominal, {battery.MaximumVoltage.Volts:0.0} V on charge");
+            $"{battery.MinimumVoltage.Volts:0.00} V empty, {battery.NominalVoltage.Volts:0.0} V "
+            + $"nominal, {battery.MaximumVoltage.Volts:0.0} V on charge");
         Console.WriteLine(
             $"{battery.LeastResistance.Milliohms:0.0} mΩ new and warm, "
             + $"{battery.GreatestResistance.Milliohms:0.0} mΩ aged and cold");
@@ -133,9 +134,9 @@ internal static class Tutorial
         WireProtection protection = FuseAgainstWire.Check(
             design.Fuse!, ProtectedWire.Create(wire, air), prospective: ElectricCurrent.FromAmperes(1000));
         Console.WriteLine(
-            $"{protection.Verdict}, tightest at {protection.TightestCurrent!.Value.Amperes:0} "
-            + $"A: wire {protection.TemperatureReached!.Value.DegreesCelsius:0} "
-            + $"°C, limit {protection.Limit!.Value.DegreesCelsius:0} °C");
+            $"{protection.Verdict}, tightest at {protection.TightestCurrent!.Value.Amperes:0} A: "
+            + $"wire {protection.TemperatureReached!.Value.DegreesCelsius:0} °C, "
+            + $"limit {protection.Limit!.Value.DegreesCelsius:0} °C");
         #endregion
     }
 
