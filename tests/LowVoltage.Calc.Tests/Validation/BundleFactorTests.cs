@@ -36,7 +36,7 @@ public class BundleFactorTests(ITestOutputHelper output)
         Assert.All(ratios["IEC 60364-5-52 table B.52.17 item 1"], r => Assert.InRange(r, 0.90, 1.01));
     }
 
-    private static double Model(PublishedTable.Row row, string source)
+    internal static double Model(PublishedTable.Row row, string source)
     {
         int wires = (int)row.Number("wires");
         bool aircraft = source.StartsWith("FAA", StringComparison.Ordinal);
