@@ -1,0 +1,21 @@
+namespace LowVoltage.Calc.Working;
+
+/// <summary>How tightly a node holds together when it is written down.</summary>
+internal static class FormulaPrecedence
+{
+    internal const int Sum = 1;
+    internal const int Product = 2;
+    internal const int Power = 3;
+    internal const int Atom = 4;
+
+    internal static int Of(Formula formula, int digits) => formula.Kind switch
+    {
+        FormulaKind.Sum or FormulaKind.Difference or FormulaKind.Negation => Sum,
+        FormulaKind.Product or FormulaKind.Quotient => Product,
+        FormulaKind.Power => Power,
+        FormulaKind.Symbol when digits == 0 => Atom,
+        // A number: a sign, a unit or a power of ten must be held together under an exponent.
+        FormulaKind.Symbol or FormulaKind.Number => formula.Number < 0 ? Sum : formula.Unit.Length > 0 ? Power : Atom,
+        _ => Atom,
+    };
+}

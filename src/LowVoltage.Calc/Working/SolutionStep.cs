@@ -1,0 +1,141 @@
+using LowVoltage.Calc.References;
+
+namespace LowVoltage.Calc.Working;
+
+/// <summary>One step of a worked solution: what is sought, the formula, the numbers put in, the result, where it comes from and why.</summary>
+/// <remarks>
+/// The numbers put in are shown with as many digits as it takes for whoever works them out to get the result that is shown. Immutable and thread-safe.
+/// </remarks>
+public sealed class SolutionStep
+{
+    private const int FewestDigits = 5;
+    private const int MostDigits = 17;
+
+    internal SolutionStep(StepKind kind, string sought, Symbol? symbol, string reason)
+    {
+        Kind = kind;
+        Sought = sought;
+        Symbol = symbol;
+        Reason = reason;
+    }
+
+    /// <summary>What the step does.</summary>
+    public StepKind Kind { get; }
+
+    /// <summary>The part of the solution that the step belongs to; empty when it has no parts.</summary>
+    public string Section { get; internal init; } = "";
+
+    /// <summary>What is sought, in words.</summary>
+    public string Sought { get; }
+
+    /// <summary>The quantity that comes out, or that is compared, with its value unrounded; null for a statement.</summary>
+    public Symbol? Symbol { get; }
+
+    /// <summary>The formula; null when the step is no calculation.</summary>
+    public Formula? Formula { get; internal init; }
+
+    /// <summary>The result, not rounded, in <see cref="Unit"/>; null for a statement.</summary>
+    public double? Result => Symbol?.Value;
+
+    /// <summary>The unit of the result; empty for a pure number and a statement.</summary>
+    public string Unit => Symbol?.Unit ?? "";
+
+    /// <summary>Significant digits of the result as shown.</summary>
+    public int Digits { get; internal init; } = NumberText.Shown;
+
+    /// <summary>Which way the shown result is rounded.</summary>
+    public RoundingDirection Rounding { get; internal init; }
+
+    /// <summary>The result as shown, without its unit: what <see cref="Rounded"/> reads.</summary>
+    public double? Shown => Result is { } result ? NumberText.Round(result, ShownDigits, Rounding) : null;
+
+    /// <summary>How the result must stand to <see cref="Limit"/>; null when the step is no comparison.</summary>
+    public Relation? Relation { get; internal init; }
+
+    /// <summary>What the result is held against; null when the step is no comparison.</summary>
+    public Symbol? Limit { get; internal init; }
+
+    /// <summary>Whether the comparison holds; null when the step is none.</summary>
+    public bool? Holds => Relation is { } relation ? Comparison.Holds(Symbol!.Value, relation, Limit!.Value) : null;
+
+    /// <summary>Where the formula or the value comes from; null when the step needs no source.</summary>
+    public Reference? Source { get; internal init; }
+
+    /// <summary>Why the step is taken, in a sentence; for a statement what it says. May be empty.</summary>
+    public string Reason { get; }
+
+    /// <summary>The result with its unit, rounded: <c>0.04557 Ω</c>. Empty for a statement.</summary>
+    public string Rounded => Symbol is null ? "" : NumberText.WithUnit(Shown!.Value, 16, Unit);
+
+    /// <summary>The step in symbols: <c>R = ρ·L/A</c>. Empty for a statement.</summary>
+    public string InSymbols => Kind switch
+    {
+        StepKind.Calculation => $"{Symbol!.Name} = {Formula}",
+        StepKind.LookUp => Symbol!.Name,
+        StepKind.Comparison => $"{Symbol!.Name} {Comparison.Sign(Relation!.Value)} {Limit!.Name}",
+        _ => "",
+    };
+
+    /// <summary>The step with numbers and units put in: <c>R = 0.017241 Ω·mm²/m · 5.5 m / 2.0809 mm² = 0.04557 Ω</c>. Empty for a statement.</summary>
+    public string InNumbers => Kind switch
+    {
+        StepKind.Calculation => $"{Symbol!.Name} = {FormulaText.Write(Formula!, OperandDigits)} = {Rounded}",
+        StepKind.LookUp => $"{Symbol!.Name} = {Rounded}",
+        StepKind.Comparison => $"{NumberText.WithUnit(Symbol!.Value, ComparedDigits, Unit)} {Comparison.Sign(Relation!.Value)} "
+            + $"{NumberText.WithUnit(Limit!.Value, ComparedDigits, Limit.Unit)}: {Verdict}",
+        _ => "",
+    };
+
+    /// <summary>The step in LaTeX: symbols, numbers and result in one line, without the dollar signs. Empty for a statement.</summary>
+    public string InLatex => Kind switch
+    {
+        StepKind.Calculation => $"{Symbol!.Latex} = {Formula!.ToLatex()} = {FormulaLatex.Write(Formula, OperandDigits)} = {FormulaLatex.WithUnit(Shown!.Value, 16, Unit)}",
+        StepKind.LookUp => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(Shown!.Value, 16, Unit)}",
+        StepKind.Comparison => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(Symbol.Value, ComparedDigits, Unit)} {Comparison.LatexSign(Relation!.Value, Holds!.Value)} "
+            + $"{FormulaLatex.WithUnit(Limit!.Value, ComparedDigits, Limit.Unit)} = {Limit.Latex}",
+        _ => "",
+    };
+
+    internal string Verdict => Holds == true ? "holds" : "does not hold";
+
+    /// <summary>Digits of a value that a table gives: all it has, in reason.</summary>
+    internal int ShownDigits => Kind == StepKind.LookUp ? Math.Max(Digits, FewestDigits) : Digits;
+
+    /// <summary>The fewest digits of the numbers put in that give the result as shown.</summary>
+    internal int OperandDigits
+    {
+        get
+        {
+            for (int digits = FewestDigits; digits < MostDigits; digits++)
+            {
+                if (NumberText.Round(Formula!.Evaluate(NumberText.Round, digits), ShownDigits, Rounding) == Shown)
+                {
+                    return digits;
+                }
+            }
+
+            return MostDigits;
+        }
+    }
+
+    /// <summary>The fewest digits that show the two sides as they stand to each other.</summary>
+    internal int ComparedDigits
+    {
+        get
+        {
+            double left = Symbol!.Value, right = Limit!.Value;
+            for (int digits = Digits; digits < MostDigits; digits++)
+            {
+                if (NumberText.Round(left, digits).CompareTo(NumberText.Round(right, digits)) == left.CompareTo(right))
+                {
+                    return digits;
+                }
+            }
+
+            return MostDigits;
+        }
+    }
+
+    /// <summary>The step in one line: what is sought and the numbers.</summary>
+    public override string ToString() => Kind == StepKind.Statement ? $"{Sought}: {Reason}" : $"{Sought}: {InNumbers}";
+}

@@ -1,0 +1,77 @@
+using System.Text;
+
+namespace LowVoltage.Calc.Working;
+
+/// <summary>The letters of a quantity in text, LaTeX and MathML, from one spelling: <c>ρ_20</c>.</summary>
+internal static class SymbolName
+{
+    private const string Plain = "0123456789aeioruvxhklmnpst+";
+    private const string Below = "₀₁₂₃₄₅₆₇₈₉ₐₑᵢₒᵣᵤᵥₓₕₖₗₘₙₚₛₜ₊";
+
+    private const string Greek = "αβγδεηθκλμνπρστφωΔΣΩ";
+
+    private static readonly string[] GreekNames =
+    [
+        "alpha", "beta", "gamma", "delta", "varepsilon", "eta", "theta", "kappa", "lambda", "mu", "nu", "pi", "rho", "sigma", "tau", "varphi", "omega", "Delta", "Sigma", "Omega",
+    ];
+
+    internal static string Text(string spec)
+    {
+        (string basis, string sub) = Split(spec);
+        if (sub.Length == 0)
+        {
+            return basis;
+        }
+
+        StringBuilder below = new(basis);
+        foreach (char c in sub)
+        {
+            int at = Plain.IndexOf(c);
+            if (at < 0)
+            {
+                return basis + "_" + sub;
+            }
+
+            below.Append(Below[at]);
+        }
+
+        return below.ToString();
+    }
+
+    internal static string Latex(string spec)
+    {
+        (string basis, string sub) = Split(spec);
+        string letters = LatexLetters(basis);
+        return sub.Length == 0 ? letters : letters + "_{" + (IsWord(sub) ? @"\mathrm{" + sub + "}" : LatexLetters(sub)) + "}";
+    }
+
+    internal static string MathMl(string spec)
+    {
+        (string basis, string sub) = Split(spec);
+        string letters = basis.Length == 1 ? $"<mi>{basis}</mi>" : $"<mi mathvariant=\"italic\">{SolutionHtml.Escape(basis)}</mi>";
+        string below = sub.Length > 0 && char.IsDigit(sub[0]) ? $"<mn>{sub}</mn>" : $"<mtext>{SolutionHtml.Escape(sub)}</mtext>";
+        return sub.Length == 0 ? letters : $"<msub>{letters}{below}</msub>";
+    }
+
+    private static (string Basis, string Sub) Split(string spec)
+    {
+        int at = spec.IndexOf('_');
+        return at < 0 ? (spec, "") : (spec.Substring(0, at), spec.Substring(at + 1));
+    }
+
+    private static bool IsWord(string sub) => sub.Length > 1 && char.IsLetter(sub[0]);
+
+    private static string LatexLetters(string letters)
+    {
+        StringBuilder latex = new();
+        for (int i = 0; i < letters.Length; i++)
+        {
+            char c = letters[i];
+            int greek = Greek.IndexOf(c);
+            bool more = i + 1 < letters.Length && char.IsLetter(letters[i + 1]);
+            latex.Append(greek >= 0 ? @"\" + GreekNames[greek] + (more ? " " : "") : c == '′' ? "'" : c == '²' ? "^{2}" : c.ToString());
+        }
+
+        return latex.ToString();
+    }
+}
