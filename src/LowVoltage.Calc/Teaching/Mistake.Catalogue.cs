@@ -14,8 +14,8 @@ public sealed partial class Mistake
     internal static Mistake ReturnForgotten { get; } = New("way back forgotten",
         "Only the way out was counted; the same current also passes the way back, and its resistance belongs to the path.");
 
-    internal static Mistake LoopDoubled { get; } = New("loop length doubled",
-        "The length given is that of the whole conductor already; it must not be doubled again.");
+    internal static Mistake LoopDoubled { get; } = New("doubled once too often",
+        "What is given is for the whole conductor already, out and back; it must not be doubled again.");
 
     internal static Mistake ReturnTakenAsWire { get; } = New("chassis taken for a second wire",
         "The way back is the chassis with its own resistance, not a second wire like the one that leads out.");
@@ -101,6 +101,18 @@ public sealed partial class Mistake
     internal static Mistake RoundedUp { get; } = New("rounded up to a standard value",
         "Here the number is the most that is allowed, so the next smaller standard value is taken.");
 
+    internal static Mistake TooLargeByOne { get; } = New("one rating more than needed",
+        "A smaller rating already carries the load; a larger one protects the wire less.");
+
+    internal static Mistake LoadingTwice { get; } = New("loading of the fuse applied twice",
+        "The load is divided by the loading share once.");
+
+    internal static Mistake OneMultipleTooLow { get; } = New("row of a smaller multiple",
+        "The row of the table belongs to the multiple of the rating; divide the current by the rating first.");
+
+    internal static Mistake PercentTakenAsVolts { get; } = New("per cent taken for volts",
+        "The allowed drop is a share of the voltage; 3 % of 24 V is 0.72 V, not 3 V.");
+
     internal static Mistake AmpacityForgotten { get; } = New("only the drop looked at",
         "The wire keeps the drop small but would not carry what the fuse lets pass. Both conditions must hold.");
 
@@ -143,6 +155,9 @@ public sealed partial class Mistake
     internal static Mistake SquareForgotten { get; } = New("square forgotten",
         "The quantity enters with its square; it was taken once only.");
 
+    internal static Mistake SectionNotSquared { get; } = New("section not squared",
+        "The section enters with its square, as the current does.");
+
     internal static Mistake SquareAdded { get; } = New("square where none belongs",
         "The quantity enters once; it was squared.");
 
@@ -155,6 +170,9 @@ public sealed partial class Mistake
     internal static Mistake DropForVolts { get; } = New("drop for what is left",
         "That is what is lost on the way; what arrives is the supply less that.");
 
+    internal static Mistake DropInVolts { get; } = New("volts for per cent",
+        "That is the drop in volts; as a share it is divided by the voltage and multiplied by 100.");
+
     internal static Mistake DropAdded { get; } = New("drop added",
         "The drop is lost on the way: it is taken from the supply.");
 
@@ -163,9 +181,6 @@ public sealed partial class Mistake
 
     internal static Mistake CurrentAtSupply { get; } = New("current taken at the supply voltage",
         "A load of constant power draws its current at its own, lower voltage, so it draws more than P/U of the supply.");
-
-    internal static Mistake OtherRoot { get; } = New("the other root",
-        "The quadratic has two roots; the load works at the one with the higher voltage and the smaller current.");
 
     internal static Mistake SourceForgotten { get; } = New("source resistance forgotten",
         "The battery's own resistance lies in the path too.");
@@ -182,8 +197,8 @@ public sealed partial class Mistake
     internal static Mistake MinutesForHours { get; } = New("minutes for hours",
         "Ampere-hours count hours; divide the minutes by 60.");
 
-    internal static Mistake ShareForgotten { get; } = New("usable share forgotten",
-        "Only the stated share of the capacity may be used.");
+    internal static Mistake ShareForgotten { get; } = New("share forgotten",
+        "Only the stated share counts, not the whole.");
 
     internal static Mistake ShareComplement { get; } = New("what must stay in the battery",
         "That is the share which is left in the battery, not the one that is used.");
@@ -208,6 +223,9 @@ public sealed partial class Mistake
 
     internal static Mistake Unchanged { get; } = New("taken as unchanged",
         "The value at the rated voltage was kept; at another voltage it is another.");
+
+    internal static Mistake CurrentUnchanged { get; } = New("current taken as unchanged",
+        "The current at the rated voltage was kept; at another voltage it is another.");
 
     internal static Mistake RatioInverted { get; } = New("ratio upside down",
         "The ratio was turned over; ask whether the result should rise or fall.");
