@@ -62,7 +62,7 @@ internal static class AnswerUnits
         {
             if (c is not (' ' or '^' or '·' or '*' or '.' or '_'))
             {
-                kept[count++] = c;
+                kept[count++] = c == '²' ? '2' : c == '³' ? '3' : c;
             }
         }
 

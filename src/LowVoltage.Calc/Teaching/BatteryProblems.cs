@@ -33,7 +33,7 @@ internal static class BatteryProblems
         DrawnGiven rest = d.Give("voltage at rest", "U_0", 12.6m, "V");
         DrawnGiven end = d.Give("least voltage at the end of the test", "U_e", (decimal)test.EndVoltage.Volts, "V");
         DrawnGiven i = d.Give("current of the starter", "I", (decimal)(120 + (10 * d.Random.Next(19))), "A");
-        d.Say($"The starter battery near {d.World.Place} is marked {cranking}: a cold new battery delivers that current for the whole cold-cranking test and still holds at least {end}, from {rest} at rest. Take from this the greatest internal resistance it can have. Then a starter draws {i}, the battery being as cold.");
+        d.Say($"The starter battery of the vehicle that belongs to {d.World.Place} is marked {cranking}: a cold new battery delivers that current for the whole cold-cranking test and still holds at least {end}, from {rest} at rest. Take from this the greatest internal resistance it can have. Then a starter draws {i}, the battery being as cold.");
         d.Warn(FuseProblems.Paper);
         double ohms = InternalResistance.FromDischarge(Make.V(rest.Value), Make.V(end.Value), Make.A(cranking.Value)).Ohms;
         Symbol r = d.Step("the internal resistance", "R_i", (rest.Symbol - end.Symbol) / cranking.Symbol, ohms, "Ω", test.Reference, "At the end of the test the voltage has fallen by I·R at most.");
@@ -73,7 +73,7 @@ internal static class BatteryProblems
         DrawnGiven r = d.Give("internal resistance", "R_i", d.Random.OnGrid(3m, 24m, 0.5m), "mΩ");
         DrawnGiven l = d.Give("distance, one way", "L", d.DrawDistance(), d.LengthUnit);
         DrawnGiven per = d.Give("resistance per length, cold", "R′", d.PerLengthOf(row), d.PerLengthUnit);
-        d.Say($"In {d.World.Place}, the battery has {u} and an internal resistance of {r}. Two {row.Text} copper wires of {per} lead to a {load.Name}, {l} away (one way). The wires are cold, and their far ends touch.");
+        d.Say($"{d.World.InAtStart}, the battery has {u} and an internal resistance of {r}. Two {row.Text} copper wires of {per} lead to {load.One}, {l} away (one way). The wires are cold, and their far ends touch.");
         d.Warn(FuseProblems.Paper);
         double loop = (d.PerLength(per.Value) * d.LengthOf(2 * l.Value)).Ohms, inner = r.Value / 1000;
         Symbol leads = d.Step("the resistance of the leads, out and back", "R_l", per.Symbol * 2 * l.Symbol / 1000, loop, "Ω", null, "Resistance per length times twice the distance.");
@@ -92,7 +92,7 @@ internal static class BatteryProblems
         LoadDraw load = d.DrawLoad();
         DrawnGiven i = d.Give("current", "I", load.Amperes, 2, "A");
         DrawnGiven t = d.Give("time", "t", d.Random.Pick(Minutes), "min");
-        d.Say($"In {d.World.Place}, a {load.Name} draws {i} for {t}.");
+        d.Say($"{d.World.InAtStart}, {load.One} draws {i} for {t}.");
         double charge = ElectricalEnergy.Charge(Make.A(i.Value), UnitsNet.Duration.FromMinutes(t.Value)).AmpereHours;
         d.Ask("How many ampere-hours does it take?", d.Step("the charge", "Q", i.Symbol * t.Symbol / 60, charge, "Ah", null, "Current times time in hours; 60 minutes are an hour."));
         d.Wrong(Mistake.MinutesForHours, i.Value * t.Value);
@@ -109,7 +109,7 @@ internal static class BatteryProblems
         DrawnGiven share = d.Give("share that may be used", "k", (decimal)(40 + (5 * d.Random.Next(11))), "%");
         DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
         DrawnGiven p = d.Give("power of the load", "P", load.Watts, "W");
-        d.Say($"{Upper(d.World.Place)} has a battery of {c} at {u}, of which {share} may be used. A {load.Name} of {p} runs from it.");
+        d.Say($"{Upper(d.World.Place)} has a battery of {c} at {u}, of which {share} may be used. {load.OneAtStart} of {p} runs from it.");
         Symbol usable = d.Step("the charge that may be used", "Q", c.Symbol * share.Symbol / 100, "Ah", null, "The share of the capacity.");
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
         Symbol i = d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Power over voltage.");
@@ -127,7 +127,7 @@ internal static class BatteryProblems
 
     private static double AtEnd(double volts, double inner, Quantities.LinearResistance per, UnitsNet.Length loop)
     {
-        Conductor wire = Conductor.Stated(per, Make.Mm2(1), ConductorMaterial.Copper);
+        Conductor wire = Conductor.Stated(per, Make.Mm2(1000), ConductorMaterial.Copper);
         CircuitPath path = CircuitPath.Create(Segment.Create(wire, loop), ReturnPath.Chassis(Make.Ohm(0)));
         UnitsNet.Temperature cold = Make.Celsius(20);
         return ProspectiveCurrent.AtEnd(Source.BehindResistance(Make.V(volts), Make.Ohm(inner)), path, cold, cold).Greatest!.Value.Amperes;

@@ -32,8 +32,8 @@ internal sealed class DesignCircuit
         loading = d.Give("share of its rating that a fuse carries without end", "k", 0.8m, "");
         (ambient, bundle, string place, double value) = Place();
         factor = d.Give("factor for the place", "f", (decimal)value, "");
-        string back = chassis is null ? $"stands {L} away (one way)" : $"is fed by {L} of wire; the metal frame is the way back, with {chassis}";
-        d.Say($"In {d.World.Place}, a {load.Name} of {P} at {U} {back}. Choose wire and fuse, and defend your choice. No more than {share} of the voltage may be lost, out and back, with copper at 20 °C and the current at {U}. The fuse is the smallest of {FuseProblems.RatingList()} that is loaded with at most {loading} of its rating. The wire must carry what the fuse is rated for; {place}, it may carry {factor} of the table's current. Take the smallest size that meets both conditions.");
+        string back = chassis is null ? $"stands {L} away (one way)" : $"is fed by {L} of wire. {d.World.Frame} is the way back, with {chassis}";
+        d.Say($"{d.World.InAtStart}, {load.One} of {P} at {U} {back}. Choose wire and fuse, and defend your choice. No more than {share} of the voltage may be lost, out and back, with copper at 20 °C and the current at {U}. The fuse is the smallest of {FuseProblems.RatingList()} that is loaded with at most {loading} of its rating. The wire must carry what the fuse is rated for; {place}, it may carry {factor} of the table's current. Take the smallest size that meets both conditions.");
         d.GiveWords("ratings at hand", FuseProblems.RatingList());
         d.Show(new ProblemTable(
             ["size", "section, mm²", d.PerLengthUnit, "table, A"],

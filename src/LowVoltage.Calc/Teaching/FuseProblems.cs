@@ -10,6 +10,9 @@ internal static class FuseProblems
     internal const string Paper = "Paper exercise. Never try out a short circuit or an overload: wires burn, fuses can burst and batteries can explode.";
 
     private static readonly FuseSeries Blades = FuseSeries.RoadVehicleBlade;
+    // Those that the standard gives times for.
+    private static readonly FuseRating[] Timed = [.. Blades.Ratings.Where(fuse => fuse.Current.Amperes is >= 3 and <= 40)];
+
     private static readonly decimal[] Loadings = [0.75m, 0.8m, 0.7m];
     private static readonly double[] Multiples = [1.35, 1.6, 2, 3.5, 6];
 
@@ -18,7 +21,7 @@ internal static class FuseProblems
         LoadDraw load = d.DrawLoad();
         DrawnGiven i = d.Give("current of the load", "I", load.Amperes, 3, "A");
         DrawnGiven share = d.Give("share of its rating that a fuse carries without end", "k", d.Random.Pick(Loadings), "");
-        d.Say($"In {d.World.Place}, a {load.Name} draws {i} for hours. A blade fuse is loaded with at most {share} of its rating without end. Ratings at hand: {RatingList()}.");
+        d.Say($"{d.World.InAtStart}, {load.One} draws {i} for hours. A blade fuse is loaded with at most {share} of its rating without end. Ratings at hand: {RatingList()}.");
         d.GiveWords("ratings at hand", RatingList());
         double least = FuseLoading.LeastRatingFor(Make.A(i.Value), share.Value).Amperes;
         Symbol needed = d.Step("the least rating", "I_m", i.Symbol / share.Symbol, least, "A", null, "The load may be at most that share of the rating.");
@@ -46,7 +49,7 @@ internal static class FuseProblems
         DrawnGiven share = d.Give("share of its rating that a fuse carries without end", "k", d.Random.Pick(Loadings), "");
         DrawnGiven f = d.Give("factor for the hot place", "f", d.Random.Pick((decimal[])[0.71m, 0.79m, 0.87m, 0.94m, 0.61m]), "");
         IReadOnlyList<DesignRow> rows = DesignRow.Sizes(d.Gauges);
-        d.Say($"In {d.World.Place}, a {load.Name} of {p} at {u} runs for hours through a blade fuse (at hand: {RatingList()}). A fuse is loaded with at most {share} of its rating without end, and the wire must carry what the fuse is rated for. Where the wire lies, it may carry {f} of the table's current:");
+        d.Say($"{d.World.InAtStart}, {load.One} of {p} at {u} runs for hours through a blade fuse (at hand: {RatingList()}). A fuse is loaded with at most {share} of its rating without end, and the wire must carry what the fuse is rated for. Where the wire lies, it may carry {f} of the table's current:");
         d.GiveWords("ratings at hand", RatingList());
         d.Show(new ProblemTable(["size", "table, A"], [.. rows.Select(row => (IReadOnlyList<string>)[row.Text, AnswerText.Of(row.Amperes, "")])]));
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
@@ -76,11 +79,11 @@ internal static class FuseProblems
 
     internal static bool TimeOneStep(ProblemDraft d)
     {
-        FuseRating fuse = d.Random.Pick(Blades.Ratings);
+        FuseRating fuse = d.Random.Pick(Timed);
         DrawnGiven rating = d.Give("rating of the fuse", "I_n", (decimal)fuse.Current.Amperes, "A");
         int gate = 1 + d.Random.Next(3);
         DrawnGiven i = d.Give("current", "I", (decimal)fuse.Current.Amperes * (decimal)Multiples[gate], "A");
-        d.Say($"A faulty {d.DrawLoad().Name} in {d.World.Place} draws {i} through a {rating} blade fuse. The standard lets such a fuse take:");
+        d.Say($"A faulty {d.DrawLoad().Name} {d.World.In} draws {i} through a {rating} blade fuse. The standard lets such a fuse take:");
         Gates(d);
         Symbol m = d.Step("the current as a multiple of the rating", "m", i.Symbol / rating.Symbol, "", null, "The table counts in multiples of the rating.");
         double longest = fuse.OperatingTime(Make.A(i.Value)).Longest.Seconds;
@@ -91,17 +94,17 @@ internal static class FuseProblems
         d.Wrong(Mistake.NeighbouringGate, fuse.OperatingTime(Make.A(rating.Value * Multiples[gate + 1])).Longest.Seconds);
         d.Wrong(Mistake.OneMultipleTooLow, fuse.OperatingTime(Make.A(rating.Value * Multiples[gate - 1])).Longest.Seconds);
         d.Wrong(Mistake.UnitSlip, longest / 1000);
-        return fuse.Current.Amperes >= 5;
+        return true;
     }
 
     internal static bool TimeSeveralSteps(ProblemDraft d)
     {
-        FuseRating fuse = d.Random.Pick(Blades.Ratings);
+        FuseRating fuse = d.Random.Pick(Timed);
         DrawnGiven rating = d.Give("rating of the fuse", "I_n", (decimal)fuse.Current.Amperes, "A");
         int gate = 1 + d.Random.Next(3);
         decimal multiple = d.Random.OnGrid((decimal)Multiples[gate], (decimal)Multiples[gate + 1], 0.05m);
         DrawnGiven i = d.Give("current", "I", Rounding.Trimmed((decimal)fuse.Current.Amperes * multiple), "A");
-        d.Say($"A faulty {d.DrawLoad().Name} in {d.World.Place} draws {i} through a {rating} blade fuse. Between two rows the longest time lies on a straight line when the logarithm of the time is drawn over the logarithm of the current. The standard lets such a fuse take:");
+        d.Say($"A faulty {d.DrawLoad().Name} {d.World.In} draws {i} through a {rating} blade fuse. Between two rows the longest time lies on a straight line when the logarithm of the time is drawn over the logarithm of the current. The standard lets such a fuse take:");
         Gates(d);
         Symbol m = d.Step("the current as a multiple of the rating", "m", i.Symbol / rating.Symbol, "", null, "The table counts in multiples of the rating.");
         double low = Multiples[gate], high = Multiples[gate + 1], slow = Longest(fuse, low), fast = Longest(fuse, high);
@@ -115,7 +118,7 @@ internal static class FuseProblems
         d.Wrong(Mistake.NotInterpolated, slow);
         d.Wrong(Mistake.NeighbouringGate, fast);
         d.Wrong(Mistake.LeastForLongest, fuse.OperatingTime(Make.A(i.Value)).Least.Seconds);
-        return fuse.Current.Amperes >= 5 && (double)multiple > low * 1.05 && (double)multiple < high / 1.05;
+        return (double)multiple > low * 1.05 && (double)multiple < high / 1.05;
     }
 
     internal static string RatingList() => string.Join(", ", Blades.Ratings.Select(fuse => AnswerText.Of((decimal)fuse.Current.Amperes, ""))) + " A";

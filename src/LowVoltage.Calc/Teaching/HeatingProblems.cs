@@ -20,7 +20,7 @@ internal static class HeatingProblems
         DrawnGiven factor = d.Give("k of copper in this insulation", "k", k, "A·√s/mm²");
         DrawnGiven s = d.Give("section", "S", (decimal)d.Random.Pick(Areas), "mm²");
         DrawnGiven i = d.Give("fault current", "I", (decimal)(100 + (10 * d.Random.Next(90))), "A");
-        d.Say($"In {d.World.Place}, a short circuit drives {i} through a copper wire of {s} with {insulation} insulation. Up to the insulation's limit it withstands I²·t = k²·S², with k = {factor}, as long as no heat escapes.");
+        d.Say($"{d.World.InAtStart}, a short circuit drives {i} through a copper wire of {s} with {insulation} insulation. Up to the insulation's limit it withstands I²·t = k²·S², with k = {factor}, as long as no heat escapes.");
         d.Warn(FuseProblems.Paper);
         double seconds = factor.Value * factor.Value * s.Value * s.Value / (i.Value * i.Value);
         Symbol t = d.Step("the time", "t", Formula.Square(factor.Symbol) * Formula.Square(s.Symbol) / Formula.Square(i.Symbol), "s", AdiabaticHeating.Reference, "The equation solved for the time.");
@@ -42,7 +42,7 @@ internal static class HeatingProblems
         DrawnGiven i = d.Give("fault current", "I", (decimal)(100 + (10 * d.Random.Next(90))), "A");
         DrawnGiven t = d.Give("time until the fuse opens", "t", d.Random.OnGrid(0.05m, 1.5m, 0.05m), "s");
         DrawnGiven start = d.Give("temperature before", "θ_i", d.DrawTemperature(20, 70), d.TemperatureUnit);
-        d.Say($"In {d.World.Place}, a short circuit drives {i} through {(copper ? "a copper" : "an aluminium")} wire of {s} for {t}, until the fuse opens. Before, the wire is at {start}. The metal has {rho} at 20 °C, changing by {alpha} counted from 20 °C, and holds {heat}. No heat escapes.");
+        d.Say($"{d.World.InAtStart}, a short circuit drives {i} through {(copper ? "a copper" : "an aluminium")} wire of {s} for {t}, until the fuse opens. Before, the wire is at {start}. The metal has a resistivity of {rho} at 20 °C, which changes by {alpha} counted from 20 °C, and a heat capacity of {heat}. No heat escapes.");
         d.SayConversion();
         d.Warn(FuseProblems.Paper);
         double celsius = d.Fahrenheit ? Temperature.FromDegreesFahrenheit(start.Value).DegreesCelsius : start.Value;
@@ -67,7 +67,9 @@ internal static class HeatingProblems
         return hot > celsius + 40 && hot < 400;
     }
 
-    private static double Final(double initial, double beta, double exponent) => ((initial + beta) * Math.Exp(Math.Min(exponent, 20))) - beta;
+    // Above what three figures can still tell in whole degrees nobody would believe the number.
+    private static double Final(double initial, double beta, double exponent) =>
+        exponent < 2 && ((initial + beta) * Math.Exp(exponent)) - beta is < 999 and var final ? final : double.NaN;
 
     // The metal as the statement describes it: nothing of it comes from elsewhere. Density and melting point do not enter.
     private static ConductorMaterial Metal(double rho, double alpha, double heat) => ConductorMaterial.Create(

@@ -98,9 +98,6 @@ public sealed partial class Mistake
     internal static Mistake RoundedDown { get; } = New("rounded down to a standard value",
         "Between two standard values the next larger one is taken; the smaller one does not do what was asked.");
 
-    internal static Mistake RoundedUp { get; } = New("rounded up to a standard value",
-        "Here the number is the most that is allowed, so the next smaller standard value is taken.");
-
     internal static Mistake TooLargeByOne { get; } = New("one rating more than needed",
         "A smaller rating already carries the load; a larger one protects the wire less.");
 
@@ -232,9 +229,6 @@ public sealed partial class Mistake
 
     internal static Mistake SquaredRatio { get; } = New("ratio squared",
         "The ratio enters with another exponent than two.");
-
-    internal static Mistake WrongEnd { get; } = New("counted from the wrong end",
-        "Gauge numbers count downwards: a smaller number is a thicker wire.");
 
     internal static Mistake SignLost { get; } = New("sign",
         "The size is right, but the sign is not.");

@@ -13,7 +13,7 @@ internal static class NetworkProblems
         DrawnGiven fuse = d.Give("fuse and holder", "R_2", (decimal)(2 + d.Random.Next(15)), "mΩ");
         DrawnGiven switched = d.Give("switch", "R_3", (decimal)(3 + d.Random.Next(25)), "mΩ");
         DrawnGiven back = d.Give("wire back", "R_4", (decimal)(5 + d.Random.Next(90)), "mΩ");
-        d.Say($"The current of a {d.DrawLoad().Name} in {d.World.Place} passes a fuse and its holder ({fuse}), the wire out ({feed}), a switch ({switched}) and the wire back ({back}).");
+        d.Say($"The current of {d.DrawLoad().One} {d.World.In} passes a fuse and its holder ({fuse}), the wire out ({feed}), a switch ({switched}) and the wire back ({back}).");
         double[] parts = [feed.Value, fuse.Value, switched.Value, back.Value];
         double total = ResistorNetwork.Series([.. parts.Select(Make.Milliohm)]).Milliohms;
         Formula sum = feed.Symbol + fuse.Symbol + switched.Symbol + back.Symbol;
@@ -31,7 +31,7 @@ internal static class NetworkProblems
         DrawnGiven u = d.Give("voltage of the supply", "U", load.Volts, "V");
         DrawnGiven r = d.Give("resistance of the load", "R", load.Volts / load.Amperes, 3, "Ω");
         DrawnGiven lead = d.Give("resistance of each of the two leads", "R_1", Rounding.Figures(r.Value * (15 + d.Random.Next(60)) / 1000, 2), "Ω");
-        d.Say($"In {d.World.Place}, a {load.Name} that behaves like a plain resistance of {r} is fed with {u} through two long, thin leads, one out and one back, of {lead} each.");
+        d.Say($"{d.World.InAtStart}, {load.One} that behaves like a plain resistance of {r} is fed with {u} through two long, thin leads, one out and one back, of {lead} each.");
         double total = ResistorNetwork.Series(Make.Ohm(lead.Value), Make.Ohm(r.Value), Make.Ohm(lead.Value)).Ohms;
         Symbol all = d.Step("the resistance of the whole circuit", "R_s", lead.Symbol + r.Symbol + lead.Symbol, total, "Ω", OhmsLaw.Reference, "One after the other, resistances add.");
         double amperes = OhmsLaw.FromVoltageAndResistance(Make.V(u.Value), Make.Ohm(total)).Current.Amperes;
@@ -48,7 +48,7 @@ internal static class NetworkProblems
     internal static bool ParallelOneStep(ProblemDraft d)
     {
         DrawnGiven[] parts = [Draw(d, "R_1"), Draw(d, "R_2"), Draw(d, "R_3")];
-        d.Say($"In {d.World.Place}, three heaters of {parts[0]}, {parts[1]} and {parts[2]} are connected side by side to one switch.");
+        d.Say($"{d.World.InAtStart}, three heaters of {parts[0]}, {parts[1]} and {parts[2]} are connected side by side to one switch.");
         double total = Parallel(parts);
         d.Ask("What resistance does the switch feed?", d.Step(
             "the resistance of the three together", "R", 1 / ((1 / (Formula)parts[0].Symbol) + (1 / (Formula)parts[1].Symbol) + (1 / (Formula)parts[2].Symbol)), total, "Ω", OhmsLaw.Reference,
@@ -66,7 +66,7 @@ internal static class NetworkProblems
         DrawnGiven n = d.Give("number of equal lamps", "n", (decimal)(2 + d.Random.Next(7)), "");
         DrawnGiven lamp = d.Give("resistance of one lamp, hot", "R_1", Rounding.Figures(u.Value * u.Value / (5 + d.Random.Next(36)), 3), "Ω");
         DrawnGiven fan = d.Give("resistance of the heater", "R_2", Rounding.Figures(u.Value * u.Value / (20 + d.Random.Next(81)), 3), "Ω");
-        d.Say($"In {d.World.Place}, {n} equal lamps of {lamp} each (hot) and one heater of {fan} are all connected side by side to {u}.");
+        d.Say($"{d.World.InAtStart}, {n} equal lamps of {lamp} each (hot) and one heater of {fan} are all connected side by side to {u}.");
         ElectricResistance[] all = [Make.Ohm(fan.Value), .. Enumerable.Repeat(Make.Ohm(lamp.Value), (int)n.Value)];
         double ohms = ResistorNetwork.Parallel(all).Ohms;
         Symbol r = d.Step("the resistance of all together", "R", 1 / ((n.Symbol / lamp.Symbol) + (1 / (Formula)fan.Symbol)), ohms, "Ω", OhmsLaw.Reference, "Side by side the conductances add; equal lamps add theirs n times.");

@@ -24,7 +24,7 @@ internal static class OhmsLawProblems
         DrawnGiven i = d.Give("current at the first measurement", "I_1", load.Amperes, 3, "A");
         int percent = d.Random.Next(2) == 0 ? 70 + d.Random.Next(21) : 110 + d.Random.Next(11);
         DrawnGiven low = d.Give("voltage now", "U_2", load.Volts * percent / 100m, "V");
-        d.Say($"In {d.World.Place}, a {load.Name} that behaves like a plain resistance draws {i} at {u}. Later it is fed with {low}.");
+        d.Say($"{d.World.InAtStart}, {load.One} that behaves like a plain resistance draws {i} at {u}. Later it is fed with {low}.");
         double ohms = OhmsLaw.FromVoltageAndCurrent(Make.V(u.Value), Make.A(i.Value)).Resistance.Ohms;
         Symbol r = d.Step("the resistance", "R", u.Symbol / i.Symbol, ohms, "Ω", OhmsLaw.Reference, "The first measurement gives the resistance, which stays.");
         double amperes = OhmsLaw.FromVoltageAndResistance(Make.V(low.Value), Make.Ohm(ohms)).Current.Amperes;
@@ -42,7 +42,7 @@ internal static class OhmsLawProblems
     {
         DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
         DrawnGiven r = d.Give("resistance", "R", load.Volts / load.Amperes, 3, "Ω");
-        d.Say($"In {d.World.Place}, a {load.Name} that behaves like a plain resistance of {r} is fed with {u}.");
+        d.Say($"{d.World.InAtStart}, {load.One} that behaves like a plain resistance of {r} is fed with {u}.");
         double amperes = OhmsLaw.FromVoltageAndResistance(Make.V(u.Value), Make.Ohm(r.Value)).Current.Amperes;
         d.Ask("What current does it draw?", d.Step("the current", "I", u.Symbol / r.Symbol, amperes, "A", OhmsLaw.Reference, "Ohm's law, solved for the current."));
         d.Wrong(Mistake.Inverted, r.Value / u.Value);
@@ -56,7 +56,7 @@ internal static class OhmsLawProblems
     {
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
         DrawnGiven r = d.Give("resistance", "R", load.Volts / load.Amperes, 2, "Ω");
-        d.Say($"In {d.World.Place}, {i} flows through a {load.Name} that behaves like a plain resistance of {r}.");
+        d.Say($"{d.World.InAtStart}, {i} flows through {load.One} that behaves like a plain resistance of {r}.");
         double volts = OhmsLaw.FromCurrentAndResistance(Make.A(i.Value), Make.Ohm(r.Value)).Voltage.Volts;
         d.Ask("What voltage lies across it?", d.Step("the voltage", "U", i.Symbol * r.Symbol, volts, "V", OhmsLaw.Reference, "Ohm's law as it stands."));
         d.Wrong(Mistake.Divided, r.Value / i.Value);
@@ -70,7 +70,7 @@ internal static class OhmsLawProblems
     {
         DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
-        d.Say($"In {d.World.Place}, a {load.Name} draws {i} at {u}.");
+        d.Say($"{d.World.InAtStart}, {load.One} draws {i} at {u}.");
         double ohms = OhmsLaw.FromVoltageAndCurrent(Make.V(u.Value), Make.A(i.Value)).Resistance.Ohms;
         d.Ask("What resistance does the supply see?", d.Step("the resistance", "R", u.Symbol / i.Symbol, ohms, "Ω", OhmsLaw.Reference, "Ohm's law, solved for the resistance."));
         d.Wrong(Mistake.Inverted, i.Value / u.Value);

@@ -13,7 +13,7 @@ internal static class PathProblems
         DrawnGiven n = d.Give("number of joints", "n", (decimal)(3 + d.Random.Next(8)), "");
         DrawnGiven r = d.Give("resistance of one joint", "R_1", d.Random.OnGrid(0.5m, 9m, 0.5m), "mΩ");
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
-        d.Say($"On its way to a {load.Name} in {d.World.Place} and back, {i} pass {n} crimped and plugged joints of about {r} each.");
+        d.Say($"On its way to {load.One} {d.World.In} and back, {i} pass {n} crimped and plugged joints of about {r} each.");
         double ohms = ResistorNetwork.Series([.. Enumerable.Repeat(Make.Milliohm(r.Value), (int)n.Value)]).Ohms;
         double millivolts = OhmsLaw.FromCurrentAndResistance(Make.A(i.Value), Make.Ohm(ohms)).Voltage.Millivolts;
         d.Ask("How many millivolts do the joints cost together?", d.Step("the drop in the joints", "ΔU", n.Symbol * r.Symbol * i.Symbol, millivolts, "mV", OhmsLaw.Reference, "In series the joints add; milliohms times amperes are millivolts."));
@@ -30,7 +30,7 @@ internal static class PathProblems
         DrawnGiven p = d.Give("power of the load", "P", load.Watts, "W");
         DrawnGiven u = d.Give("voltage at the load", "U", load.Volts, "V");
         DrawnGiven r = d.Give("resistance of the bad joint", "R", (decimal)(15 + (5 * d.Random.Next(28))), "mΩ");
-        d.Say($"In {d.World.Place}, a plug on the way to a {load.Name} has corroded to {r}. The load takes {p} at {u}.");
+        d.Say($"{d.World.InAtStart}, a plug on the way to {load.One} has corroded to {r}. The load takes {p} at {u}.");
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
         Symbol i = d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "The joint carries the current of the load.");
         double watts = (double)VoltageDrop.Lost(Make.A(amperes), Make.Milliohm(r.Value)).Watts;
@@ -48,7 +48,7 @@ internal static class PathProblems
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
         DrawnGiven feed = d.Give("resistance of the wire out", "R_1", (decimal)(10 + d.Random.Next(111)), "mΩ");
         DrawnGiven chassis = d.Give("resistance of the way back", "R_2", (decimal)(3 + d.Random.Next(40)), "mΩ");
-        d.Say($"The metal frame of {d.World.Place} is used as the way back. A {load.Name} draws {i}; the wire out has {feed}, the frame with its two bolted joints {chassis}.");
+        d.Say($"{d.World.Frame} is used as the way back. {load.OneAtStart} draws {i}; the wire out has {feed}, the frame with its two bolted joints {chassis}.");
         double volts = Drop(i.Value, feed.Value, chassis.Value);
         d.Ask("How many volts are lost on the way out and back?", d.Step("the voltage drop", "ΔU", i.Symbol * (feed.Symbol + chassis.Symbol) / 1000, volts, "V", OhmsLaw.Reference, "Wire and frame are in series; the milliohms are divided by 1000."));
         Mistakes(d, i.Value, feed.Value, chassis.Value);
@@ -69,7 +69,7 @@ internal static class PathProblems
         DrawnGiven l = d.Give("length of the wire out", "L", d.DrawDistance(), d.LengthUnit);
         DrawnGiven per = d.Give("resistance per length", "R′", d.PerLengthOf(row), d.PerLengthUnit);
         DrawnGiven chassis = d.Give("resistance of the way back", "R_2", (decimal)(3 + d.Random.Next(40)), "mΩ");
-        d.Say($"The metal frame of {d.World.Place} is used as the way back. A {load.Name} of {p} at {u} is fed by {l} of {row.Text} copper wire with {per}; the frame with its two bolted joints has {chassis}. Take the current at {u}.");
+        d.Say($"{d.World.Frame} is used as the way back. {load.OneAtStart} of {p} at {u} is fed by {l} of {row.Text} copper wire with {per}; the frame with its two bolted joints has {chassis}. Take the current at {u}.");
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
         Symbol i = d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Power over voltage.");
         double ohms = (d.PerLength(per.Value) * d.LengthOf(l.Value)).Ohms;
@@ -85,7 +85,7 @@ internal static class PathProblems
     {
         (DrawnGiven rated, DrawnGiven u, LoadDraw load) = Lamp(d);
         DrawnGiven i = d.Give("current at the rated voltage", "I_0", load.Amperes, 3, "A");
-        d.Say($"A filament lamp in {d.World.Place} draws {i} at its rated {rated}. Near that, its current goes with the voltage to the power of {Exponent(d, out DrawnGiven x)}. Now it gets {u}.");
+        d.Say($"A filament lamp {d.World.In} draws {i} at its rated {rated}. Near that, its current goes with the voltage to the power of {Exponent(d, out DrawnGiven x)}. Now it gets {u}.");
         double amperes = Load.Lamp(Make.W(i.Value * rated.Value), Make.V(rated.Value)).CurrentAt(Make.V(u.Value), LoadState.Running).Amperes;
         d.Ask("What current does it draw now?", d.Step("the current now", "I", i.Symbol * Formula.Power(u.Symbol / rated.Symbol, x.Symbol), amperes, "A", LampLoad.CurrentReference, "The filament cools and its resistance falls with the voltage."), 3, 0.005 * amperes);
         d.Wrong(Mistake.LampAsResistor, i.Value * u.Value / rated.Value);
@@ -99,7 +99,7 @@ internal static class PathProblems
     {
         (DrawnGiven rated, DrawnGiven u, LoadDraw load) = Lamp(d);
         DrawnGiven p = d.Give("rated power", "P_0", load.Watts, "W");
-        d.Say($"A filament lamp in {d.World.Place} is rated {p} at {rated}. Near that, its current goes with the voltage to the power of {Exponent(d, out DrawnGiven x)}. Now it gets {u}.");
+        d.Say($"A filament lamp {d.World.In} is rated {p} at {rated}. Near that, its current goes with the voltage to the power of {Exponent(d, out DrawnGiven x)}. Now it gets {u}.");
         double full = OhmsLaw.FromVoltageAndPower(Make.V(rated.Value), Make.W(p.Value)).Current.Amperes;
         Symbol i = d.Step("the current at the rated voltage", "I_0", p.Symbol / rated.Symbol, full, "A", OhmsLaw.Reference, "Power over voltage.");
         double amperes = Load.Lamp(Make.W(p.Value), Make.V(rated.Value)).CurrentAt(Make.V(u.Value), LoadState.Running).Amperes;
@@ -139,7 +139,7 @@ internal static class PathProblems
     // The drop of the path as the library adds it up: a wire out and a chassis back.
     private static double Drop(double amperes, double feed, double chassis)
     {
-        Conductor wire = Conductor.Stated(Quantities.LinearResistance.FromOhmsPerMeter(feed / 1000), Make.Mm2(1), ConductorMaterial.Copper);
+        Conductor wire = Conductor.Stated(Quantities.LinearResistance.FromOhmsPerMeter(feed / 1000), Make.Mm2(1000), ConductorMaterial.Copper);
         CircuitPath path = CircuitPath.Create(Segment.Create(wire, UnitsNet.Length.FromMeters(1)), ReturnPath.Chassis(Make.Milliohm(chassis)));
         return OhmsLaw.FromCurrentAndResistance(Make.A(amperes), path.ResistanceAt(Make.Celsius(20))).Voltage.Volts;
     }

@@ -13,7 +13,7 @@ internal static class PowerProblems
         if (d.Random.Next(2) == 0)
         {
             DrawnGiven p = d.Give("power", "P", load.Watts, "W");
-            d.Say($"In {d.World.Place}, a {load.Name} takes {p} at {u}.");
+            d.Say($"{d.World.InAtStart}, {load.One} takes {p} at {u}.");
             double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
             d.Ask("What current does it draw?", d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Power is voltage times current."));
             d.Wrong(Mistake.WattsForAmperes, p.Value);
@@ -24,7 +24,7 @@ internal static class PowerProblems
         }
 
         DrawnGiven i = d.Give("current", "I", load.Amperes, 2, "A");
-        d.Say($"In {d.World.Place}, a {load.Name} draws {i} at {u}.");
+        d.Say($"{d.World.InAtStart}, {load.One} draws {i} at {u}.");
         double watts = (double)OhmsLaw.FromVoltageAndCurrent(Make.V(u.Value), Make.A(i.Value)).Power.Watts;
         d.Ask("What power does it take?", d.Step("the power", "P", u.Symbol * i.Symbol, watts, "W", OhmsLaw.Reference, "Power is voltage times current."));
         d.Wrong(Mistake.Divided, u.Value / i.Value);
@@ -40,7 +40,7 @@ internal static class PowerProblems
         DrawnGiven u = d.Give("voltage at the load", "U", load.Volts, "V");
         DrawnGiven p = d.Give("power of the load", "P", load.Watts, "W");
         DrawnGiven r = d.Give("resistance of the leads, out and back together", "R", (decimal)(8 + d.Random.Next(143)), "mΩ");
-        d.Say($"In {d.World.Place}, a {load.Name} takes {p} at {u}. Its leads have {r}, out and back together.");
+        d.Say($"{d.World.InAtStart}, {load.One} takes {p} at {u}. Its leads have {r}, out and back together.");
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
         Symbol i = d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "The leads carry the current of the load.");
         double watts = (double)VoltageDrop.Lost(Make.A(amperes), Make.Milliohm(r.Value)).Watts;

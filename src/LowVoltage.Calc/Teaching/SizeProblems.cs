@@ -14,7 +14,7 @@ internal static class SizeProblems
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
         DrawnGiven l = d.Give("length of conductor, out and back", "L", 2 * d.DrawDistance(), d.LengthUnit);
         DrawnGiven drop = d.Give("allowed drop", "ΔU", Rounding.Figures(load.Volts * (2 + d.Random.Next(4)) / 100.0, 2), "V");
-        d.Say($"In {d.World.Place}, a {load.Name} draws {i} through {l} of copper conductor, out and back together. No more than {drop} may be lost in it. Copper has {rho} at 20 °C.");
+        d.Say($"{d.World.InAtStart}, {load.One} draws {i} through {l} of copper conductor, out and back together. No more than {drop} may be lost in it. The resistivity of copper is {rho} at 20 °C.");
         double section = Section(d, rho.Value, l.Value, i.Value, drop.Value);
         string unit = d.Feet ? "cmil" : "mm²";
         d.Ask("What section does the wire need at least?", d.Step("the least section", "S", rho.Symbol * l.Symbol * i.Symbol / drop.Symbol, section, unit, null, "ρ·L/S times I may be at most the allowed drop; solved for S."));
@@ -34,7 +34,7 @@ internal static class SizeProblems
         DrawnGiven share = d.Give("allowed drop, of the voltage", "p", (decimal)(2 + d.Random.Next(4)), "%");
         DrawnGiven l = d.Give("distance, one way", "L", d.DrawDistance(), d.LengthUnit);
         IReadOnlyList<WireRow> rows = WireRow.Sizes(d.Gauges);
-        d.Say($"In {d.World.Place}, a {load.Name} of {p} at {u} stands {l} from the {d.World.Feeder} (one way). No more than {share} of the voltage may be lost, out and back. Take the current at {u} and copper at 20 °C. These sizes are at hand:");
+        d.Say($"{d.World.InAtStart}, {load.One} of {p} at {u} stands {l} from the {d.World.Feeder} (one way). No more than {share} of the voltage may be lost, out and back. Take the current at {u} and copper at 20 °C. These sizes are at hand:");
         d.Show(new ProblemTable(["size", d.PerLengthUnit], [.. rows.Select(row => (IReadOnlyList<string>)[row.Text, AnswerText.Of(d.PerLengthOf(row), "")])]));
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
         Symbol i = d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Power over voltage.");
@@ -57,7 +57,7 @@ internal static class SizeProblems
         int at = IndexOf(rows, fit);
         d.Wrong(Mistake.RoundedDown, at > 0 ? rows[at - 1].Value : double.NaN);
         d.Wrong(Mistake.TooThick, at + 1 < rows.Count ? rows[at + 1].Value : double.NaN);
-        return at > 0 && amperes / fit.SquareMillimeters < 6;
+        return at > 0 && fit.SquareMillimeters < 36 && amperes / fit.SquareMillimeters < 6;
     }
 
     private static double Section(ProblemDraft d, double rho, double length, double amperes, double volts)

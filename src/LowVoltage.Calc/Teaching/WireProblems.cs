@@ -26,7 +26,7 @@ internal static class WireProblems
             ? d.Give("section", "S", row.SquareMillimeters / CircularMil.SquareMillimeters, 3, "cmil")
             : d.Give("section", "S", (decimal)row.Value, "mm²");
         DrawnGiven l = d.Give("length of the wire", "L", 2 * d.DrawDistance(), d.LengthUnit);
-        d.Say($"For {d.World.Place}, {l} of copper wire are taken from the roll. Its section is {s}; copper has {rho} at 20 °C.");
+        d.Say($"For {d.World.Place}, {l} of copper wire are taken from the roll. Its section is {s}; the resistivity of copper is {rho} at 20 °C.");
         double ohms = Of(d, rho.Value, l.Value, s.Value);
         d.Ask("What resistance does this piece of wire have?", d.Step("the resistance of the wire", "R", rho.Symbol * l.Symbol / s.Symbol, ohms, "Ω", BarReference, "Longer means more, thicker means less."));
         d.Wrong(Mistake.Inverted, rho.Value * s.Value / l.Value);
@@ -42,7 +42,7 @@ internal static class WireProblems
         DrawnGiven diameter = d.Feet ? d.Give("diameter", "d", (decimal)d.Random.Pick(Mils), "mil") : d.Give("diameter", "d", d.Random.Pick(Diameters), "mm");
         DrawnGiven l = d.Give("distance, one way", "L", d.DrawDistance(), d.LengthUnit);
         LoadDraw load = d.DrawLoad();
-        d.Say($"In {d.World.Place}, a {load.Name} stands {l} from the {d.World.Feeder} (one way). Two solid copper wires of diameter {diameter} lead there and back; copper has {rho} at 20 °C.");
+        d.Say($"{d.World.InAtStart}, {load.One} stands {l} from the {d.World.Feeder} (one way). Two solid copper wires of diameter {diameter} lead there and back; the resistivity of copper is {rho} at 20 °C.");
         double s = d.Feet ? CircularMil.FromDiameter(Length.FromMils(diameter.Value)) : Conductor.SolidOfDiameter(Length.FromMillimeters(diameter.Value), ConductorMaterial.Copper).Area.SquareMillimeters;
         Symbol area = d.Feet
             ? d.Step("the section in circular mils", "S", Formula.Square(diameter.Symbol), s, "cmil", null, "Circular mils are the square of the diameter in mils.")
@@ -62,7 +62,7 @@ internal static class WireProblems
         if (d.Gauges)
         {
             DrawnGiven mils = d.Give("diameter", "d", (decimal)d.Random.Pick(Mils), "mil");
-            d.Say($"A solid wire in {d.World.Place} measures {mils} across.");
+            d.Say($"A solid wire {d.World.In} measures {mils} across.");
             double cmil = CircularMil.FromDiameter(Length.FromMils(mils.Value));
             d.Ask("What is its section in circular mils?", d.Step("the section", "S", Formula.Square(mils.Symbol), cmil, "cmil", null, "Circular mils are the square of the diameter in mils."));
             d.Wrong(Mistake.PiAdded, cmil * Math.PI / 4);
@@ -73,7 +73,7 @@ internal static class WireProblems
         }
 
         DrawnGiven across = d.Give("diameter", "d", d.Random.Pick(Diameters), "mm");
-        d.Say($"A solid wire in {d.World.Place} measures {across} across.");
+        d.Say($"A solid wire {d.World.In} measures {across} across.");
         double area = Conductor.SolidOfDiameter(Length.FromMillimeters(across.Value), ConductorMaterial.Copper).Area.SquareMillimeters;
         d.Ask("What is its section?", d.Step("the section", "S", Math.PI * Formula.Square(across.Symbol) / 4, area, "mm²", null, "The area of a circle."));
         d.Wrong(Mistake.RadiusForDiameter, 4 * area);
@@ -104,7 +104,7 @@ internal static class WireProblems
     {
         DrawnGiven count = d.Give("number of strands", "n", (decimal)d.Random.Pick(StrandCounts), "");
         DrawnGiven across = d.Feet ? d.Give("diameter of a strand", "d", (decimal)d.Random.Pick(StrandMils), "mil") : d.Give("diameter of a strand", "d", d.Random.Pick(StrandMillimeters), "mm");
-        d.Say($"A flexible wire in {d.World.Place} has {count} strands, each {across} across.{(d.Feet ? " (1 mil is 0.0254 mm.)" : "")}");
+        d.Say($"A flexible wire {d.World.In} has {count} strands, each {across} across.{(d.Feet ? " (1 mil is 0.0254 mm.)" : "")}");
         Symbol thin = across.Symbol;
         double millimeters = across.Value;
         if (d.Feet)
