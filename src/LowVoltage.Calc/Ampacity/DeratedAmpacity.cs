@@ -12,7 +12,7 @@ namespace LowVoltage.Calc.Ampacity;
 /// There is no silent cap: a factor above one is refused or applied in full.</para>
 /// <para>Steps are not rounded. A source that rounds between steps can differ in its last digit. Immutable and thread-safe.</para>
 /// </remarks>
-public sealed class DeratedAmpacity
+public sealed partial class DeratedAmpacity
 {
     private readonly DeratingStep[] steps;
     private readonly string[] remarks;

@@ -9,7 +9,7 @@ namespace LowVoltage.Calc.Circuits;
 /// <para>The numbers are for wiring: a range that holds the battery whatever its state, not a model of it. Where a measured
 /// internal resistance is at hand, <see cref="Source.BehindResistance(ElectricPotential, ElectricPotential, ElectricPotential, ElectricResistance, ElectricResistance)"/> is better.</para>
 /// </remarks>
-public static class Battery
+public static partial class Battery
 {
     // Voltage at rest that the bound on the resistance counts from, six cells.
     private const double TestRestVolts = 12.6;

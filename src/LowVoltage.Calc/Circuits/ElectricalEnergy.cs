@@ -8,7 +8,7 @@ namespace LowVoltage.Calc.Circuits;
 /// <code>W = P·t    Q = I·t    t = C/I    t = C·V/P</code>
 /// <para>Running times count the whole capacity at the stated voltage. A lead-acid battery gives less at a high current than its 20-hour rating.</para>
 /// </remarks>
-public static class ElectricalEnergy
+public static partial class ElectricalEnergy
 {
     private const double MostCoulombs = 1e15;
 

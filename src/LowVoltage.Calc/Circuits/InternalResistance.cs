@@ -10,7 +10,7 @@ namespace LowVoltage.Calc.Circuits;
 /// <para><b>Source.</b> College Physics 2e, section 21.2. A battery is only roughly such a source: the value belongs to the current, the
 /// temperature, the state of charge and the seconds at which it was measured.</para>
 /// </remarks>
-public static class InternalResistance
+public static partial class InternalResistance
 {
     /// <summary>From the open-circuit voltage and the voltage at a discharge current: r = (E − V)/I.</summary>
     /// <param name="openCircuit">Voltage with no current, E, positive.</param>

@@ -19,6 +19,6 @@ public static class MaximumPowerTransfer
     public static OhmsLawPoint Into(ElectricPotential voltage, ElectricResistance resistance)
     {
         double v = Accept.Volts(voltage, nameof(voltage)), r = Accept.Ohms(resistance, nameof(resistance));
-        return new OhmsLawPoint(v / 2, v / (2 * r), r, v * v / (4 * r));
+        return new OhmsLawPoint(v / 2, v / (2 * r), r, v * v / (4 * r), OhmsLawPair.VoltageAndResistance);
     }
 }

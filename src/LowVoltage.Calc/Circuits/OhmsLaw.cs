@@ -30,7 +30,7 @@ public static class OhmsLaw
     public static OhmsLawPoint FromVoltageAndCurrent(ElectricPotential voltage, ElectricCurrent current)
     {
         double v = Accept.Volts(voltage, nameof(voltage)), i = Accept.Amperes(current, nameof(current));
-        return new OhmsLawPoint(v, i, v / i, v * i);
+        return new OhmsLawPoint(v, i, v / i, v * i, OhmsLawPair.VoltageAndCurrent);
     }
 
     /// <summary>From voltage and resistance: I = V/R, P = V²/R.</summary>
@@ -41,7 +41,7 @@ public static class OhmsLaw
     public static OhmsLawPoint FromVoltageAndResistance(ElectricPotential voltage, ElectricResistance resistance)
     {
         double v = Accept.Volts(voltage, nameof(voltage)), r = Accept.Ohms(resistance, nameof(resistance));
-        return new OhmsLawPoint(v, v / r, r, v * v / r);
+        return new OhmsLawPoint(v, v / r, r, v * v / r, OhmsLawPair.VoltageAndResistance);
     }
 
     /// <summary>From voltage and power: I = P/V, R = V²/P.</summary>
@@ -52,7 +52,7 @@ public static class OhmsLaw
     public static OhmsLawPoint FromVoltageAndPower(ElectricPotential voltage, Power power)
     {
         double v = Accept.Volts(voltage, nameof(voltage)), p = Accept.Watts(power, nameof(power));
-        return new OhmsLawPoint(v, p / v, v * v / p, p);
+        return new OhmsLawPoint(v, p / v, v * v / p, p, OhmsLawPair.VoltageAndPower);
     }
 
     /// <summary>From current and resistance: V = I·R, P = I²·R.</summary>
@@ -63,7 +63,7 @@ public static class OhmsLaw
     public static OhmsLawPoint FromCurrentAndResistance(ElectricCurrent current, ElectricResistance resistance)
     {
         double i = Accept.Amperes(current, nameof(current)), r = Accept.Ohms(resistance, nameof(resistance));
-        return new OhmsLawPoint(i * r, i, r, i * i * r);
+        return new OhmsLawPoint(i * r, i, r, i * i * r, OhmsLawPair.CurrentAndResistance);
     }
 
     /// <summary>From current and power: V = P/I, R = P/I².</summary>
@@ -74,7 +74,7 @@ public static class OhmsLaw
     public static OhmsLawPoint FromCurrentAndPower(ElectricCurrent current, Power power)
     {
         double i = Accept.Amperes(current, nameof(current)), p = Accept.Watts(power, nameof(power));
-        return new OhmsLawPoint(p / i, i, p / (i * i), p);
+        return new OhmsLawPoint(p / i, i, p / (i * i), p, OhmsLawPair.CurrentAndPower);
     }
 
     /// <summary>From resistance and power: V = √(P·R), I = √(P/R).</summary>
@@ -85,6 +85,6 @@ public static class OhmsLaw
     public static OhmsLawPoint FromResistanceAndPower(ElectricResistance resistance, Power power)
     {
         double r = Accept.Ohms(resistance, nameof(resistance)), p = Accept.Watts(power, nameof(power));
-        return new OhmsLawPoint(Math.Sqrt(p * r), Math.Sqrt(p / r), r, p);
+        return new OhmsLawPoint(Math.Sqrt(p * r), Math.Sqrt(p / r), r, p, OhmsLawPair.ResistanceAndPower);
     }
 }

@@ -4,19 +4,21 @@ namespace LowVoltage.Calc.Circuits;
 
 /// <summary>Voltage, current, resistance and power of one resistance: four numbers of which any two give the others.</summary>
 /// <remarks>Made by <see cref="OhmsLaw"/>. Immutable.</remarks>
-public readonly struct OhmsLawPoint
+public readonly partial struct OhmsLawPoint
 {
     private readonly double volts;
     private readonly double amperes;
     private readonly double ohms;
     private readonly double watts;
+    private readonly OhmsLawPair given;
 
-    internal OhmsLawPoint(double volts, double amperes, double ohms, double watts)
+    internal OhmsLawPoint(double volts, double amperes, double ohms, double watts, OhmsLawPair given)
     {
         this.volts = volts;
         this.amperes = amperes;
         this.ohms = ohms;
         this.watts = watts;
+        this.given = given;
     }
 
     /// <summary>Voltage across the resistance, V.</summary>

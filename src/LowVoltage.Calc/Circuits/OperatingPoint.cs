@@ -12,7 +12,7 @@ namespace LowVoltage.Calc.Circuits;
 /// what could be delivered; the members of the point itself then throw <see cref="InvalidOperationException"/>.</para>
 /// <para>Immutable and thread-safe.</para>
 /// </remarks>
-public sealed class OperatingPoint
+public sealed partial class OperatingPoint
 {
     private IReadOnlyList<PathElement> elements = [];
 
@@ -37,6 +37,15 @@ public sealed class OperatingPoint
     internal double DropVolts { get => There(field); init; }
 
     internal double? MinimumVolts { get; init; }
+
+    // What was solved, for the working.
+    internal Source Supply { get; init; } = null!;
+
+    internal CircuitPath Path { get; init; } = null!;
+
+    internal Load Fed { get; init; } = null!;
+
+    internal ConductorTemperature Warmth { get; init; } = null!;
 
     /// <summary>Whether there is such a point.</summary>
     public bool Exists => Reason == NoOperatingPoint.None;

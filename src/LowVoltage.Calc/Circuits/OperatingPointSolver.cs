@@ -82,6 +82,10 @@ internal static class OperatingPointSolver
             State = state,
             OpenVolts = openVolts,
             Assumptions = Assumed(source, path, temperature, state),
+            Supply = source,
+            Path = path,
+            Fed = load,
+            Warmth = temperature,
         };
         if (!point.Exists)
         {
@@ -127,6 +131,10 @@ internal static class OperatingPointSolver
             MinimumVolts = load.MinimumVolts,
             Elements = elements,
             Assumptions = Assumed(source, path, temperature, state, load.RemarkAt(point.Volts, state)),
+            Supply = source,
+            Path = path,
+            Fed = load,
+            Warmth = temperature,
         };
     }
 

@@ -8,17 +8,19 @@ namespace LowVoltage.Calc.Circuits;
 /// <code>I = (V1 − V2)/R    V1 gives V1·I    V2 takes V2·I    R turns I²·R into heat</code>
 /// <para><b>Source.</b> Kirchhoff's voltage law; University Physics Volume 2, section 10.3.</para>
 /// </remarks>
-public readonly struct OpposingSources
+public readonly partial struct OpposingSources
 {
     private readonly double amperes;
     private readonly double first;
     private readonly double second;
+    private readonly double ohms;
 
-    private OpposingSources(double amperes, double first, double second)
+    private OpposingSources(double amperes, double first, double second, double ohms)
     {
         this.amperes = amperes;
         this.first = first;
         this.second = second;
+        this.ohms = ohms;
     }
 
     /// <summary>Current in the direction that the first source drives; negative when the second is the higher.</summary>
@@ -42,6 +44,6 @@ public readonly struct OpposingSources
     public static OpposingSources Solve(ElectricPotential first, ElectricPotential second, ElectricResistance resistance)
     {
         double v1 = Accept.VoltsOrZero(first, nameof(first)), v2 = Accept.VoltsOrZero(second, nameof(second));
-        return new OpposingSources((v1 - v2) / Accept.Ohms(resistance, nameof(resistance)), v1, v2);
+        return new OpposingSources((v1 - v2) / Accept.Ohms(resistance, nameof(resistance)), v1, v2, resistance.Ohms);
     }
 }

@@ -12,7 +12,7 @@ namespace LowVoltage.Calc.Circuits;
 /// <para>A source that holds its current limits both. A protection that disconnects is never counted on for the greatest.</para>
 /// <para>Source of the reasoning: Ohm's law; IEEE 946 (battery short-circuit current, peak values added conservatively).</para>
 /// </remarks>
-public sealed class ProspectiveCurrent
+public sealed partial class ProspectiveCurrent
 {
     private ProspectiveCurrent(double least, double greatest, bool limited, IReadOnlyList<string> assumptions)
     {
@@ -41,6 +41,15 @@ public sealed class ProspectiveCurrent
 
     internal double GreatestAmperes { get; }
 
+    // What was solved, for the working.
+    private Source Source { get; init; } = null!;
+
+    private CircuitPath? Path { get; init; }
+
+    private double HotCelsius { get; init; }
+
+    private double ColdCelsius { get; init; }
+
     /// <summary>A short circuit across the terminals of the source.</summary>
     /// <param name="source">The source.</param>
     /// <returns>Least and greatest current.</returns>
@@ -48,7 +57,7 @@ public sealed class ProspectiveCurrent
     public static ProspectiveCurrent AtSource(Source source)
     {
         _ = source ?? throw new ArgumentNullException(nameof(source));
-        return Make(source, 0, 0, "Short circuit across the terminals, without resistance.");
+        return Make(source, null, 0, 0, "Short circuit across the terminals, without resistance.");
     }
 
     /// <summary>A short circuit at the far end of a path: the load is bridged.</summary>
@@ -67,8 +76,9 @@ public sealed class ProspectiveCurrent
         least = Accept.Within(least, -100, most, "°C", nameof(cold));
         return Make(
             source,
-            path.OhmsAt(most),
-            path.OhmsAt(least),
+            path,
+            most,
+            least,
             $"Short circuit at the end of the path, without resistance; conductors at {Accept.Text(most)} °C for the least current and at {Accept.Text(least)} °C for the greatest.");
     }
 
@@ -82,9 +92,10 @@ public sealed class ProspectiveCurrent
 
     private static double Divide(double volts, double ohms) => ohms > 0 ? volts / ohms : double.PositiveInfinity;
 
-    private static ProspectiveCurrent Make(Source source, double hotOhms, double coldOhms, string where)
+    private static ProspectiveCurrent Make(Source source, CircuitPath? path, double hotCelsius, double coldCelsius, string where)
     {
         SourceNumbers numbers = source.Numbers;
+        double hotOhms = path?.OhmsAt(hotCelsius) ?? 0, coldOhms = path?.OhmsAt(coldCelsius) ?? 0;
         double least = LeastAt(numbers, hotOhms), greatest = GreatestAt(numbers, coldOhms);
         List<string> lines = [.. source.Assumptions, where];
         lines.Add($"Least: {Accept.Text(numbers.MinimumVolts)} V behind {Accept.Text(numbers.GreatestOhms * 1000)} mΩ in the source. "
@@ -94,6 +105,12 @@ public sealed class ProspectiveCurrent
             lines.Add($"The protection of the source may disconnect above {Accept.Text(numbers.LimitAmperes)} A before a fuse opens; neither current counts on it.");
         }
 
-        return new ProspectiveCurrent(least, greatest, numbers.Action == LimitAction.Holds && numbers.LimitAmperes <= greatest, lines);
+        return new ProspectiveCurrent(least, greatest, numbers.Action == LimitAction.Holds && numbers.LimitAmperes <= greatest, lines)
+        {
+            Source = source,
+            Path = path,
+            HotCelsius = hotCelsius,
+            ColdCelsius = coldCelsius,
+        };
     }
 }

@@ -9,7 +9,7 @@ namespace LowVoltage.Calc.Circuits;
 /// <para><b>Source.</b> Kirchhoff's laws; Lessons in Electric Circuits, Volume I - DC, chapters 5 to 7.</para>
 /// <para><b>Accuracy.</b> Rounding of a double.</para>
 /// </remarks>
-public static class ResistorNetwork
+public static partial class ResistorNetwork
 {
     /// <summary>Resistances one after another: their sum.</summary>
     /// <param name="resistances">At least one; each zero or greater.</param>

@@ -11,7 +11,7 @@ namespace LowVoltage.Calc.Circuits;
 /// ask <see cref="OutAndBack(LinearResistance, Length, LinearResistance, Length)"/> or add the two lengths yourself.</para>
 /// <para><b>Source.</b> FAA AC 43.13-1B, paragraph 11-66 and tables 11-7 and 11-8; Ohm's law.</para>
 /// </remarks>
-public static class VoltageDrop
+public static partial class VoltageDrop
 {
     /// <summary>The drop along a conductor, ΔV = I·R′·L.</summary>
     /// <param name="resistance">Resistance per length R′ at the conductor's temperature.</param>

@@ -9,7 +9,7 @@ namespace LowVoltage.Calc.Conductors;
 /// <para>ρ in Ω·m at the bar's temperature, L in m, A in m². Exact for a uniform bar and current along it; for a wire's temperature, stranding and size
 /// use <see cref="Conductor"/>. Accepted: ρ from 1e-12 to 1e9 Ω·m, L to 1e7 m, A from 1e-12 to 1e6 mm², R from 1e-12 to 1e9 Ω.</para>
 /// </remarks>
-public static class BarResistance
+public static partial class BarResistance
 {
     /// <summary>Resistance of a bar.</summary>
     /// <param name="resistivity">ρ. Positive.</param>

@@ -8,7 +8,7 @@ namespace LowVoltage.Calc.Conductors;
 /// <code>cmil = d² with d in mils;  1 cmil = π/4 square mils = 5.067075e-4 mm²</code>
 /// Exact by definition. Beware of texts that use 0.785 for π/4: 0.05 % low.
 /// </remarks>
-public static class CircularMil
+public static partial class CircularMil
 {
     internal const double MillimetersPerMil = 0.0254;
 

@@ -12,7 +12,7 @@ namespace LowVoltage.Calc.Conductors;
 /// <para><b>Valid</b> where both factors are positive, which is checked; α from −0.05 to 0.05, so carbon (negative) is included. How far a material follows
 /// a straight line is for the caller to know; metals of <see cref="ConductorMaterial"/> state their range.</para>
 /// </remarks>
-public static class TemperatureCorrection
+public static partial class TemperatureCorrection
 {
     /// <summary>α of copper at 75 °C in the note to NEC chapter 9 table 8, per kelvin.</summary>
     public const double NecCopperAt75 = 0.00323;

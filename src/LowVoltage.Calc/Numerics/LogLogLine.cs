@@ -48,14 +48,24 @@ internal sealed class LogLogLine
     /// <summary>The ordinate at x, which <see cref="Covers"/> accepts.</summary>
     internal double At(double x)
     {
+        int i = PieceAt(x);
+        return IsPoint(x, i) ? ys[i] : ys[i] * Math.Exp(slopes[i] * Math.Log(x / xs[i]));
+    }
+
+    /// <summary>Index of the point at or below x.</summary>
+    internal int PieceAt(double x)
+    {
         int i = xs.Length - 1;
         while (i > 0 && x < xs[i] * (1 - SamePoint))
         {
             i--;
         }
 
-        return x <= xs[i] * (1 + SamePoint) ? ys[i] : ys[i] * Math.Exp(slopes[i] * Math.Log(x / xs[i]));
+        return i;
     }
+
+    /// <summary>Whether x is the point that <see cref="PieceAt"/> gave.</summary>
+    internal bool IsPoint(double x, int index) => x <= xs[index] * (1 + SamePoint);
 
     /// <summary>The ordinate of the first point at or beyond x; false beyond the last point.</summary>
     internal bool TryStepAt(double x, out double y)

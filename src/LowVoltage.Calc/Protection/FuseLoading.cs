@@ -6,7 +6,7 @@ namespace LowVoltage.Calc.Protection;
 
 /// <summary>The fuse that carries a load for good.</summary>
 /// <remarks><code>In ≥ I_load/factor</code> The factor is the product of a loading rule's and, where it applies, an ambient re-rating's.</remarks>
-public static class FuseLoading
+public static partial class FuseLoading
 {
     /// <summary>The least rated current for a continuous load.</summary>
     /// <param name="load">Continuous load current. Positive.</param>

@@ -5,7 +5,7 @@ namespace LowVoltage.Calc.Protection;
 
 /// <summary>One rating of a fuse series: the 15 A blade fuse.</summary>
 /// <remarks>Immutable. One object per rating of a series, so that choosing a fuse allocates nothing; compare by reference.</remarks>
-public sealed class FuseRating
+public sealed partial class FuseRating
 {
     internal FuseRating(FuseSeries series, double amperes, double? breakingAmperes, double? bodyMillimeters, TimeCurrentCurve? curve)
     {

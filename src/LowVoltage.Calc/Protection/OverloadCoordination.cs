@@ -9,7 +9,7 @@ namespace LowVoltage.Calc.Protection;
 /// Ib: current of the load. In: rated current of the fuse. Iz: continuous current of the wire where it runs. I2: conventional fusing current. A rule on currents:
 /// it says nothing of temperatures, and allows an overload below I2 that lasts for hours. <see cref="FuseAgainstWire"/> computes instead.
 /// </remarks>
-public static class OverloadCoordination
+public static partial class OverloadCoordination
 {
     /// <summary>Largest I2 as a multiple of Iz.</summary>
     public const double FusingFactor = 1.45;

@@ -17,7 +17,7 @@ namespace LowVoltage.Calc.Protection;
 /// stays (a mechanism does not become faster without end), the least falls at constant Joule integral.</para>
 /// <para>Immutable, thread-safe. Asking allocates nothing.</para>
 /// </remarks>
-public sealed class TimeCurrentCurve
+public sealed partial class TimeCurrentCurve
 {
     private readonly LogLogLine longest;
     private readonly LogLogLine? least;

@@ -6,7 +6,7 @@ namespace LowVoltage.Calc.Protection;
 
 /// <summary>The outcome of a fuse against a wire: the verdict, and the current at which it is tightest.</summary>
 /// <remarks>Immutable and thread-safe.</remarks>
-public sealed class WireProtection
+public sealed partial class WireProtection
 {
     private readonly double amperes;
     private readonly double limit;

@@ -160,6 +160,18 @@ public class Formula
     /// <summary>The formula in symbols, in one line: <c>ρ·L/A</c>.</summary>
     public override string ToString() => FormulaText.Write(this, 0);
 
+    /// <summary>The sum of one part or more.</summary>
+    internal static Formula Total(IReadOnlyList<Formula> parts)
+    {
+        Formula sum = parts[0];
+        for (int i = 1; i < parts.Count; i++)
+        {
+            sum += parts[i];
+        }
+
+        return sum;
+    }
+
     /// <summary>The value after every symbol and number has gone through a rounding to so many digits.</summary>
     internal double Evaluate(Func<double, int, double> rounded, int digits) => Kind switch
     {

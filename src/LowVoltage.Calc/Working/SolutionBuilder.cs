@@ -50,40 +50,35 @@ internal sealed class SolutionBuilder(string title)
         return symbol;
     }
 
-    internal bool Compare(string sought, Symbol left, Relation relation, Symbol limit, Reference? source, string reason = "")
+    /// <summary>A comparison. The verdict is the calculation's own where it has one.</summary>
+    internal bool Compare(string sought, Symbol left, Relation relation, Symbol limit, Reference? source, string reason = "", bool? verdict = null)
     {
-        SolutionStep step = new(StepKind.Comparison, sought, left, reason) { Section = section, Source = source, Relation = relation, Limit = limit };
-        steps.Add(step);
-        return step.Holds!.Value;
+        bool holds = verdict ?? RelationWords.Holds(left.Value, relation, limit.Value);
+        steps.Add(new SolutionStep(StepKind.Comparison, sought, left, reason) { Section = section, Source = source, Relation = relation, Limit = limit, Holds = holds });
+        return holds;
     }
 
     internal void State(string sought, string words, Reference? source = null) =>
         steps.Add(new SolutionStep(StepKind.Statement, sought, null, words) { Section = section, Source = source });
 
-    /// <summary>The steps of another explanation, as a part of this one; its givens are taken too where they are not there yet.</summary>
-    internal void Include(WorkedSolution other, bool withGivens = false)
+    /// <summary>The steps of another explanation, as a part of this one.</summary>
+    /// <param name="onlyNew">Leave out what stands here already, letter for letter and to the last bit.</param>
+    internal void Include(WorkedSolution other, bool onlyNew = false)
     {
         foreach (SolutionStep step in other.Steps)
         {
-            steps.Add(new SolutionStep(step.Kind, step.Sought, step.Symbol, step.Reason)
+            if (!onlyNew || !steps.Exists(known => IsSame(known, step)))
             {
-                Section = step.Section.Length > 0 && section.Length > 0 ? section + ": " + step.Section : section + step.Section,
-                Formula = step.Formula,
-                Digits = step.Digits,
-                Rounding = step.Rounding,
-                Relation = step.Relation,
-                Limit = step.Limit,
-                Source = step.Source,
-            });
+                steps.Add(step.In(section.Length == 0 ? step.Section : section));
+            }
         }
 
-        if (withGivens)
-        {
-            givens.AddRange(other.Givens.Where(g => !givens.Exists(own => own.ToString() == g.ToString())));
-        }
-
-        Caution([.. other.Cautions.Where(c => !cautions.Contains(c))]);
+        Caution([.. other.Cautions]);
     }
+
+    private static bool IsSame(SolutionStep known, SolutionStep step) =>
+        known.Kind is StepKind.LookUp or StepKind.Calculation && known.Kind == step.Kind && known.Sought == step.Sought && known.Result.Equals(step.Result)
+        && known.Symbol!.Name == step.Symbol!.Name && known.Formula?.ToString() == step.Formula?.ToString();
 
     internal void Note(string heading, IReadOnlyList<string> lines)
     {
@@ -93,7 +88,8 @@ internal sealed class SolutionBuilder(string title)
         }
     }
 
-    internal void Caution(params string[] lines) => cautions.AddRange(lines);
+    /// <summary>Cautions; one that stands here already is not repeated.</summary>
+    internal void Caution(params string[] lines) => cautions.AddRange(lines.Where(line => !cautions.Contains(line)));
 
     internal WorkedSolution Build(string answer) => new(
         title,

@@ -56,7 +56,8 @@ public sealed class SolutionStep
     public Symbol? Limit { get; internal init; }
 
     /// <summary>Whether the comparison holds; null when the step is none.</summary>
-    public bool? Holds => Relation is { } relation ? Comparison.Holds(Symbol!.Value, relation, Limit!.Value) : null;
+    /// <remarks>The verdict is the calculation's own: a difference of rounding alone (1e-9) may be forgiven.</remarks>
+    public bool? Holds { get; internal init; }
 
     /// <summary>Where the formula or the value comes from; null when the step needs no source.</summary>
     public Reference? Source { get; internal init; }
@@ -72,7 +73,7 @@ public sealed class SolutionStep
     {
         StepKind.Calculation => $"{Symbol!.Name} = {Formula}",
         StepKind.LookUp => Symbol!.Name,
-        StepKind.Comparison => $"{Symbol!.Name} {Comparison.Sign(Relation!.Value)} {Limit!.Name}",
+        StepKind.Comparison => $"{Symbol!.Name} {RelationWords.Sign(Relation!.Value)} {Limit!.Name}",
         _ => "",
     };
 
@@ -81,7 +82,7 @@ public sealed class SolutionStep
     {
         StepKind.Calculation => $"{Symbol!.Name} = {FormulaText.Write(Formula!, OperandDigits)} = {Rounded}",
         StepKind.LookUp => $"{Symbol!.Name} = {Rounded}",
-        StepKind.Comparison => $"{NumberText.WithUnit(Symbol!.Value, ComparedDigits, Unit)} {Comparison.Sign(Relation!.Value)} "
+        StepKind.Comparison => $"{NumberText.WithUnit(Symbol!.Value, ComparedDigits, Unit)} {RelationWords.Sign(Relation!.Value)} "
             + $"{NumberText.WithUnit(Limit!.Value, ComparedDigits, Limit.Unit)}: {Verdict}",
         _ => "",
     };
@@ -91,9 +92,22 @@ public sealed class SolutionStep
     {
         StepKind.Calculation => $"{Symbol!.Latex} = {Formula!.ToLatex()} = {FormulaLatex.Write(Formula, OperandDigits)} = {FormulaLatex.WithUnit(Shown!.Value, 16, Unit)}",
         StepKind.LookUp => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(Shown!.Value, 16, Unit)}",
-        StepKind.Comparison => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(Symbol.Value, ComparedDigits, Unit)} {Comparison.LatexSign(Relation!.Value, Holds!.Value)} "
+        StepKind.Comparison => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(Symbol.Value, ComparedDigits, Unit)} {RelationWords.LatexSign(Relation!.Value, Holds!.Value)} "
             + $"{FormulaLatex.WithUnit(Limit!.Value, ComparedDigits, Limit.Unit)} = {Limit.Latex}",
         _ => "",
+    };
+
+    /// <summary>The same step as a part of something larger.</summary>
+    internal SolutionStep In(string section) => new(Kind, Sought, Symbol, Reason)
+    {
+        Section = section,
+        Formula = Formula,
+        Digits = Digits,
+        Rounding = Rounding,
+        Relation = Relation,
+        Limit = Limit,
+        Holds = Holds,
+        Source = Source,
     };
 
     internal string Verdict => Holds == true ? "holds" : "does not hold";
@@ -118,15 +132,16 @@ public sealed class SolutionStep
         }
     }
 
-    /// <summary>The fewest digits that show the two sides as they stand to each other.</summary>
+    /// <summary>The fewest digits that show the two sides standing to each other as the verdict says.</summary>
     internal int ComparedDigits
     {
         get
         {
             double left = Symbol!.Value, right = Limit!.Value;
+            Relation relation = Relation!.Value;
             for (int digits = Digits; digits < MostDigits; digits++)
             {
-                if (NumberText.Round(left, digits).CompareTo(NumberText.Round(right, digits)) == left.CompareTo(right))
+                if (RelationWords.Holds(NumberText.Round(left, digits), relation, NumberText.Round(right, digits)) == Holds)
                 {
                     return digits;
                 }

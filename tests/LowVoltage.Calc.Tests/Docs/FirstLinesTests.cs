@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Heating;
 using LowVoltage.Calc.Protection;
@@ -65,5 +66,28 @@ public class FirstLinesTests
         Assert.Equal(70, steady.DegreesCelsius, 6);
         Assert.Null(never);
         Assert.True(survives > Duration.FromSeconds(1));
+    }
+
+    [Fact]
+    public void Design_ExplainsItselfAsMarkdown()
+    {
+        var requirements = new CircuitRequirements
+        {
+            Source = Battery.LeadAcid(coldCranking: ElectricCurrent.FromAmperes(600)),
+            Load = Load.ConstantPower(Power.FromWatts(60)),
+            Feed = Length.FromMeters(5.5),
+            Return = ReturnPath.Wire(Length.FromMeters(5.5)),
+            Ambient = Temperature.FromDegreesCelsius(50),
+            LoadedConductors = 6,
+            Insulation = InsulationMaterial.CrossLinkedPolyethylene,
+        };
+        CircuitDesign design = CircuitDesigner.Design(requirements, DesignRules.RoadVehicle);
+        string sheet = design.Explain().ToMarkdown();
+
+        // The parts of a calculation sheet that a user would look for; the numbers are checked where they are computed.
+        Assert.StartsWith("## Calculation sheet", sheet, StringComparison.Ordinal);
+        Assert.All(design.Checks, check => Assert.Contains(check.Name, sheet, StringComparison.Ordinal));
+        Assert.Contains("$$", sheet, StringComparison.Ordinal);
+        Assert.Contains("**Cautions**", sheet, StringComparison.Ordinal);
     }
 }

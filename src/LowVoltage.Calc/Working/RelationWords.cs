@@ -1,7 +1,7 @@
 namespace LowVoltage.Calc.Working;
 
 /// <summary>Two numbers held against each other.</summary>
-internal static class Comparison
+internal static class RelationWords
 {
     internal static bool Holds(double left, Relation relation, double right) => relation switch
     {

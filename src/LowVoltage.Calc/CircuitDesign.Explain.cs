@@ -1,0 +1,12 @@
+using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Working;
+
+namespace LowVoltage.Calc;
+
+/// <content>The calculation sheet.</content>
+public sealed partial class CircuitDesign
+{
+    /// <summary>The calculation sheet: what was asked, every step, every check with its margin and source, why each smaller size fell out, what governs, and the cautions.</summary>
+    /// <returns>The sheet; a circuit that nothing fits has one too.</returns>
+    public WorkedSolution Explain() => new DesignExplanation(this).Write();
+}

@@ -1,0 +1,90 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Tests.Working;
+using LowVoltage.Calc.Working;
+using static LowVoltage.Calc.Tests.Design.Ask;
+
+namespace LowVoltage.Calc.Tests.Design;
+
+/// <summary>The calculation sheet of a design holds the design's own numbers, whatever the outcome.</summary>
+public class DesignExplanationTests
+{
+    [Fact]
+    public void Sheet_OfADesign_HoldsEveryCheckWithItsNumbers()
+    {
+        CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantPower(W(60), 0.9, V(10.5))), DesignRules.RoadVehicle);
+        WorkedSolution sheet = design.Explain();
+        AssertHoldsChecks(design, sheet);
+        Assert.Equal(design.ToString(), sheet.Answer);
+        SupplyRange range = design.SupplyRange!;
+        foreach (OperatingPoint point in new[] { range.Minimum, range.Nominal, range.Maximum })
+        {
+            Assert.Contains(sheet.Steps, s => s.Symbol?.Name == "I" && s.Result!.Value.Equals(point.Current.Amperes));
+            Assert.Contains(sheet.Steps, s => s.Symbol?.Name == "U" && s.Result!.Value.Equals(point.VoltageAtLoad.Volts));
+            Assert.Contains(sheet.Steps, s => s.Symbol?.Name == "ΔV" && s.Result!.Value.Equals(point.Drop.Volts));
+        }
+
+        Assert.Equal(design.Rejected.Select(r => r.ToString()), Lines(sheet, "Why no smaller size"));
+        Assert.Equal(design.Assumptions, Lines(sheet, "Assumptions, to be confirmed by whoever installs the circuit"));
+        Assert.Contains(sheet.Steps, s => s.Sought == "what governs" && s.Reason.StartsWith(design.Governing.ToString(), StringComparison.Ordinal));
+        Assert.All(design.Cautions, caution => Assert.Contains(caution, sheet.Cautions));
+    }
+
+    [Fact]
+    public void Sheet_TablePreset_HoldsTheDeratingSteps()
+    {
+        CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(8)), ambient: 45, conductors: 6), DesignRules.SmallCraft);
+        WorkedSolution sheet = design.Explain();
+        Assert.NotNull(design.Ampacity);
+        Assert.Contains(sheet.Steps, s => s.Symbol?.Name == "I_z" && s.Result!.Value.Equals(design.Ampacity.Current.Amperes));
+        AssertHoldsChecks(design, sheet);
+    }
+
+    [Fact]
+    public void Sheet_NothingFits_SaysWhyAndWhatWouldHelp()
+    {
+        CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantPower(W(5000)), feed: 200), DesignRules.RoadVehicle);
+        Assert.Null(design.Wire);
+        WorkedSolution sheet = design.Explain();
+        AssertHoldsChecks(design, sheet);
+        Assert.Equal(design.Advice, Lines(sheet, "What would help"));
+        Assert.Contains("Do not build it", sheet.Cautions[0], StringComparison.Ordinal);
+        Assert.DoesNotContain("NaN", sheet.ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sheet_OfAVerification_ShowsTheFailedCheck()
+    {
+        CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(12)), feed: 12), RoadVehicle(0.75), Blade(30), DesignRules.RoadVehicle);
+        WorkedSolution sheet = design.Explain();
+        AssertHoldsChecks(design, sheet);
+        Assert.Contains(sheet.Steps, s => s.Holds == false);
+        ExplanationProperties.AssertReadsBack(sheet, "verification");
+    }
+
+    [Fact]
+    public void Sheet_HasRoomForSignatures() =>
+        Assert.Equal(2, Lines(CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(2))), DesignRules.RoadVehicle).Explain(), "Signatures").Count);
+
+    private static IReadOnlyList<string> Lines(WorkedSolution sheet, string heading) => sheet.Notes.Single(n => n.Heading == heading).Lines;
+
+    private static void AssertHoldsChecks(CircuitDesign design, WorkedSolution sheet)
+    {
+        foreach (DesignCheck check in design.Checks)
+        {
+            SolutionStep step = Assert.Single(sheet.Steps, s => s.Sought == "check: " + check.Name && (s.Symbol is null || s.Result!.Value.Equals(check.Value)));
+            Assert.Equal(check.Reference, step.Source);
+            if (step.Kind == StepKind.Statement)
+            {
+                Assert.Contains(check.ToString(), step.Reason, StringComparison.Ordinal);
+            }
+            else
+            {
+                Assert.Equal(check.Limit, step.Limit!.Value);
+                Assert.Equal(check.Outcome == CheckOutcome.Pass, step.Holds);
+                Assert.Contains("Margin", step.Reason, StringComparison.Ordinal);
+            }
+        }
+    }
+}
