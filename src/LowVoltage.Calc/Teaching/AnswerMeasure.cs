@@ -43,7 +43,7 @@ internal sealed class AnswerMeasure
     internal bool AreApart(double one, double other)
     {
         double first = unit.ToBase(one), second = unit.ToBase(other);
-        return Math.Abs(first - second) > Apart * Math.Max(Tolerance(first), Tolerance(second));
+        return Math.Abs(first - second) > Math.Max(Tolerance(Right), Apart * Math.Max(Tolerance(first), Tolerance(second)));
     }
 
     private double Tolerance(double inBase) => IsTemperature && absolute > 0 ? absolute : relative * Math.Abs(inBase);

@@ -44,7 +44,7 @@ internal static class AnswerReader
         }
 
         reading = new AnswerReading(value, figures, rest.Length == 0 ? null : unit);
-        return true;
+        return reading.Unit is null || reading.Unit.IsPossible(value);
     }
 
     /// <summary>One minus, one kind of space, ASCII digits, no superscripts, nothing invisible.</summary>

@@ -25,6 +25,9 @@ internal sealed class AnswerUnit
     /// <summary>The same unit with a prefix.</summary>
     internal AnswerUnit Times(double prefix) => new(Dimension, factor * prefix, offset);
 
+    /// <summary>Whether a number can stand before the unit: 99 is no gauge.</summary>
+    internal bool IsPossible(double value) => !isGauge || GaugeSection(value) > 0;
+
     internal double ToBase(double value) => isGauge ? GaugeSection(value) : (value + offset) * factor;
 
     internal double FromBase(double value) => isGauge ? GaugeOf(value) : (value / factor) - offset;

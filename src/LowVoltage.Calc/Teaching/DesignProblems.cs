@@ -93,7 +93,7 @@ internal static class DesignProblems
         Symbol s = d.Choose("section of the size chosen", "S", (double)c.Right.Row.Section, "mm²", null, "From the same row.");
         d.Ask("What current density does the load cause in the wire that you choose?", d.Step("the current density", "J", c.Current / s, "A/mm²", null, "Current over section."));
         d.Wrong(Mistake.Inverted, (double)c.Right.Row.Section / c.Right.Amperes);
-        return Finish(d, c, choice => choice.Amperes / (double)choice.Row.Section);
+        return Finish(d, c, choice => choice.Amperes / (double)choice.Row.Section) && d.Answer.Value <= 8;
     }
 
     private static bool Heat(ProblemDraft d, DesignCircuit c)

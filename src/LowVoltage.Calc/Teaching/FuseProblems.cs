@@ -44,16 +44,17 @@ internal static class FuseProblems
     internal static bool ChoiceSeveralSteps(ProblemDraft d)
     {
         LoadDraw load = d.DrawLoad();
-        DrawnGiven p = d.Give("power of the load", "P", load.Watts, "W");
+        DrawnGiven n = d.Give("number of loads", "n", (decimal)(2 + d.Random.Next(5)), "");
+        DrawnGiven p = d.Give("power of each load", "P", load.Watts, "W");
         DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
         DrawnGiven share = d.Give("share of its rating that a fuse carries without end", "k", d.Random.Pick(Loadings), "");
         DrawnGiven f = d.Give("factor for the hot place", "f", d.Random.Pick((decimal[])[0.71m, 0.79m, 0.87m, 0.94m, 0.61m]), "");
         IReadOnlyList<DesignRow> rows = DesignRow.Sizes(d.Gauges);
-        d.Say($"{d.World.InAtStart}, {load.One} of {p} at {u} runs for hours through a blade fuse (at hand: {RatingList()}). A fuse is loaded with at most {share} of its rating without end, and the wire must carry what the fuse is rated for. Where the wire lies, it may carry {f} of the table's current:");
+        d.Say($"{d.World.InAtStart}, {n} loads, each {load.One} of {p} at {u}, run together for hours through one wire with one blade fuse (at hand: {RatingList()}). A fuse is loaded with at most {share} of its rating without end, and the wire must carry what the fuse is rated for. Where the wire lies, it may carry {f} of the table's current:");
         d.GiveWords("ratings at hand", RatingList());
         d.Show(new ProblemTable(["size", "table, A"], [.. rows.Select(row => (IReadOnlyList<string>)[row.Text, AnswerText.Of(row.Amperes, "")])]));
-        double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
-        Symbol i = d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Power over voltage.");
+        double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(n.Value * p.Value)).Current.Amperes;
+        Symbol i = d.Step("the current of all together", "I", n.Symbol * p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Their powers add; power over voltage.");
         Symbol needed = d.Step("the least rating of the fuse", "I_m", i / share.Symbol, FuseLoading.LeastRatingFor(Make.A(amperes), share.Value).Amperes, "A", null, "The load may be at most that share of the rating.");
         if (!Blades.TrySmallestAtLeast(Make.A(needed.Value), out FuseRating? fuse))
         {
@@ -71,7 +72,7 @@ internal static class FuseProblems
         d.Wrong(Mistake.FuseForLoadNotWire, Size(rows, amperes / f.Value));
         d.Wrong(Mistake.DeratingForgotten, Size(rows, rating.Value));
         d.Wrong(Mistake.DeratingTwice, Size(rows, table.Value / f.Value));
-        d.Wrong(Mistake.WattsForAmperes, Size(rows, Rating(p.Value / share.Value) / f.Value));
+        d.Wrong(Mistake.PartForgotten, Size(rows, Rating(amperes / n.Value / share.Value) / f.Value));
         d.Wrong(Mistake.RoundedDown, rows.LastOrDefault(row => (double)row.Amperes < table.Value)?.Value ?? double.NaN);
         d.Wrong(Mistake.TooThick, rows.Where(row => row.Amperes > fit.Amperes).Select(row => row.Value).DefaultIfEmpty(double.NaN).First());
         return true;

@@ -61,7 +61,7 @@ internal static class Grader
 
     private static GradingResult Judge(Problem problem, AnswerMeasure measure, AnswerReading reading)
     {
-        bool unitNeeded = measure.Dimension != AnswerDimension.None, unitMissing = unitNeeded && reading.Unit is null;
+        bool unitMissing = problem.Answer.Unit.Length > 0 && reading.Unit is null;
         if (reading.Unit is { } unit && unit.Dimension != measure.Dimension)
         {
             return new GradingResult(

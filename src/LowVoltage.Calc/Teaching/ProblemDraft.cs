@@ -58,7 +58,8 @@ internal sealed partial class ProblemDraft
 
     internal ProblemAnswer Answer => answer!;
 
-    internal WorkedSolution Solution => solution!;
+    /// <summary>The working, as far as it is written; for the finished problem.</summary>
+    internal WorkedSolution Solution => solution ??= working.Build($"{answer!.Quantity}: {answer.Text}");
 
     /// <summary>A value to be printed in the statement.</summary>
     internal DrawnGiven Give(string meaning, string name, decimal value, string unit)
@@ -111,7 +112,6 @@ internal sealed partial class ProblemDraft
     {
         Question = question;
         answer = new ProblemAnswer(result.Meaning, result.Value, result.Unit, tolerance ?? UsualTolerance * Math.Abs(result.Value), figures);
-        solution = working.Build($"{result.Meaning}: {answer.Text}");
     }
 
     /// <summary>As <see cref="Ask"/>, for a standard size or rating, which is right or wrong.</summary>

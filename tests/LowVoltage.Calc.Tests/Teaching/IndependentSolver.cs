@@ -95,7 +95,7 @@ internal static class IndependentSolver
 
     private static double FuseThenWire(PrintedProblem p)
     {
-        double amperes = p["P"] / p["U"], fuse = p.Ratings().First(rating => rating * p["k"] >= amperes * (1 - 1e-12));
+        double amperes = p["n"] * p["P"] / p["U"], fuse = p.Ratings().First(rating => rating * p["k"] >= amperes * (1 - 1e-12));
         return PrintedProblem.First(p.Table.First(cells => PrintedProblem.Number(cells[1]) * p["f"] >= fuse * (1 - 1e-12))[0]);
     }
 

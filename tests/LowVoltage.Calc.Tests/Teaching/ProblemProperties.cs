@@ -90,7 +90,7 @@ public class ProblemProperties(ManyProblems many) : IClassFixture<ManyProblems>
     {
         string unit = problem.Answer.Unit;
         return problem.WrongAnswers.Select(wrong => wrong.Text).Append(problem.Answer.Text).All(text => text.EndsWith(unit, StringComparison.Ordinal) && text.Length > unit.Length)
-            && problem.Givens.All(given => given.Text.EndsWith(given.Unit, StringComparison.Ordinal))
+            && problem.Givens.All(given => given.Text.EndsWith(given.Unit.Replace(' ', '\u00A0'), StringComparison.Ordinal))
             && (unit.Length == 0 || problem.Form != ProblemForm.Numeric || problem.Answer.SignificantFigures == 0 || problem.Statement.Contains($"in {unit} with", StringComparison.Ordinal));
     });
 
