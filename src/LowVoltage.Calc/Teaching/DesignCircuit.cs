@@ -136,8 +136,8 @@ internal sealed class DesignCircuit
         DesignRow row = Larger(byDrop, byCurrent)!;
         TableAmperes = d.Choose("the table's current of the size chosen", "I_a", (double)row.Amperes, "A", (d.Gauges ? DesignRow.Gauges : DesignRow.Metrics).Reference, $"The drop asks for {byDrop.Text}, the fuse for {byCurrent.Text}: {row.Text} meets both.");
         Per = d.Choose("its resistance per length", "R′", (double)PerLength(row), d.PerLengthUnit, null, "From the same row.");
-        d.Compare("the drop", Per, Relation.AtMost, per, "The wire keeps the drop within its limit.");
-        d.Compare("the current", TableAmperes, Relation.AtLeast, table, "The fuse protects the wire.");
+        d.Compare("whether the drop is kept", Per, Relation.AtMost, per, "The wire keeps the drop within its limit.");
+        d.Compare("whether the wire carries what the fuse lets pass", TableAmperes, Relation.AtLeast, table, "The fuse protects the wire.");
         Right = new DesignChoice(row, rating, Ohms(row), amperes);
         return per.Value > 0 && IndexOf(row) > 0;
     }

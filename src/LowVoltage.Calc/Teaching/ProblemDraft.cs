@@ -10,6 +10,9 @@ internal sealed partial class ProblemDraft
 {
     internal const double UsualTolerance = 0.01;
 
+    /// <summary>The number π, shown as its letter.</summary>
+    internal static readonly Symbol Pi = new("π", Math.PI, "", "the circle's number");
+
     private readonly List<ProblemGiven> givens = [];
     private readonly List<(Mistake Mistake, double Value)> wrong = [];
     private readonly StringBuilder story = new();
@@ -80,7 +83,8 @@ internal sealed partial class ProblemDraft
     /// <summary>A list that the statement prints in a sentence.</summary>
     internal void GiveWords(string meaning, string words) => working.Given(meaning, words);
 
-    internal void Say(string sentence) => story.Append(story.Length == 0 ? "" : " ").Append(sentence);
+    // "20 °C" in a sentence stays together at the end of a line, as a printed given does.
+    internal void Say(string sentence) => story.Append(story.Length == 0 ? "" : " ").Append(sentence.Replace(" °C", NumberText.Thin + "°C").Replace(" mm.", NumberText.Thin + "mm."));
 
     internal void Show(ProblemTable table) => Table = table;
 

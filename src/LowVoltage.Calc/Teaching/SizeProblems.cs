@@ -48,7 +48,7 @@ internal static class SizeProblems
         }
 
         Symbol chosen = d.Choose("resistance per length of the smallest size that does not exceed it", "R′", (double)d.PerLengthOf(fit), d.PerLengthUnit, null, $"From the table: {fit.Text}.");
-        d.Compare("that the next smaller size would not do", chosen, Relation.AtMost, most, "The first row of the table that keeps within the limit.");
+        d.Compare("whether it keeps within the limit", chosen, Relation.AtMost, most, "It is the first row of the table that does.");
         d.AskStandard("Which is the smallest size that will do?", d.Choose("the smallest size", "S", fit.Value, d.SizeUnit, null, "The size in that row."));
         WrongSize(d, rows, Mistake.OneWayTakenForLoop, 2 * most.Value);
         WrongSize(d, rows, Mistake.LoopDoubled, most.Value / 2);

@@ -46,7 +46,7 @@ internal static class WireProblems
         double s = d.Feet ? CircularMil.FromDiameter(Length.FromMils(diameter.Value)) : Conductor.SolidOfDiameter(Length.FromMillimeters(diameter.Value), ConductorMaterial.Copper).Area.SquareMillimeters;
         Symbol area = d.Feet
             ? d.Step("the section in circular mils", "S", Formula.Square(diameter.Symbol), s, "cmil", null, "Circular mils are the square of the diameter in mils.")
-            : d.Step("the section", "S", Math.PI * Formula.Square(diameter.Symbol) / 4, s, "mm²", null, "The area of a circle.");
+            : d.Step("the section", "S", ProblemDraft.Pi * Formula.Square(diameter.Symbol) / 4, s, "mm²", null, "The area of a circle.");
         Symbol loop = d.Step("the length of conductor", "L_s", 2 * l.Symbol, d.LengthUnit, null, "The current runs out and back.");
         double ohms = Of(d, rho.Value, 2 * l.Value, s);
         d.Ask("What is the resistance of the way out and back together?", d.Step("the resistance out and back", "R", rho.Symbol * loop / area, ohms, "Ω", BarReference, "Resistivity times length over section."));
@@ -75,7 +75,7 @@ internal static class WireProblems
         DrawnGiven across = d.Give("diameter", "d", d.Random.Pick(Diameters), "mm");
         d.Say($"A solid wire {d.World.In} measures {across} across.");
         double area = Conductor.SolidOfDiameter(Length.FromMillimeters(across.Value), ConductorMaterial.Copper).Area.SquareMillimeters;
-        d.Ask("What is its section?", d.Step("the section", "S", Math.PI * Formula.Square(across.Symbol) / 4, area, "mm²", null, "The area of a circle."));
+        d.Ask("What is its section?", d.Step("the section", "S", ProblemDraft.Pi * Formula.Square(across.Symbol) / 4, area, "mm²", null, "The area of a circle."));
         d.Wrong(Mistake.RadiusForDiameter, 4 * area);
         d.Wrong(Mistake.PiForgotten, across.Value * across.Value);
         d.Wrong(Mistake.DiameterNotSquared, Math.PI * across.Value / 4);
@@ -114,7 +114,7 @@ internal static class WireProblems
         }
 
         double one = Conductor.SolidOfDiameter(Length.FromMillimeters(millimeters), ConductorMaterial.Copper).Area.SquareMillimeters;
-        Symbol strand = d.Step("the section of a strand", "S_1", Math.PI * Formula.Square(thin) / 4, one, "mm²", null, "The area of a circle.");
+        Symbol strand = d.Step("the section of a strand", "S_1", ProblemDraft.Pi * Formula.Square(thin) / 4, one, "mm²", null, "The area of a circle.");
         Symbol all = d.Step("the section of the wire", "S", count.Symbol * strand, "mm²", null, "All strands carry current.");
         d.Ask("What is the section of its metal?", all);
         d.Wrong(Mistake.StrandsForgotten, one);

@@ -111,11 +111,27 @@ public sealed class ProblemSheetSampleTests : IDisposable
     [Fact]
     public void Readme_ShowsWhatTheSamplePrints()
     {
-        using StreamReader reader = new(typeof(ProblemSheetSampleTests).Assembly.GetManifestResourceStream("ProblemSheet.README.md")!);
-        string readme = reader.ReadToEnd();
-        (_, string output, _) = Run("--seed", "7", "--count", "3", "--topics", "VoltageDrop,SmallestSize,ProspectiveCurrent", "--form", "mixed");
+        string readme = Resource("ProblemSheet.README.md");
+        string[] sheet = ["--seed", "7", "--count", "3", "--topics", "VoltageDrop,SmallestSize,ProspectiveCurrent", "--form", "mixed"];
+        (_, string output, _) = Run(sheet);
+        (_, string marked, _) = Run([.. sheet, "--grade", Answers("1: 0.185 V\n2: 1.5 mm2\n3: B")]);
 
         Assert.Contains(output.TrimEnd(), readme, StringComparison.Ordinal);
+        Assert.Contains(marked.TrimEnd(), readme, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void DocsSheets_AreWhatTheSampleWrites()
+    {
+        (_, _, _) = Run("--seed", "12", "--count", "12", "--difficulty", "mixed", "--form", "mixed", "--out", folder);
+
+        Assert.All(Directory.GetFiles(folder), file => Assert.Equal(Resource("Handed." + Path.GetFileName(file)), File.ReadAllText(file)));
+    }
+
+    private static string Resource(string name)
+    {
+        using StreamReader reader = new(typeof(ProblemSheetSampleTests).Assembly.GetManifestResourceStream(name)!);
+        return reader.ReadToEnd();
     }
 
     private static (int Code, string Output, string Error) Run(params string[] args)

@@ -11,7 +11,7 @@ public class ProblemProperties(ManyProblems many) : IClassFixture<ManyProblems>
     private const double Arithmetic = 1e-9;
 
     // Numbers that belong to arithmetic and not to the problem: halves, squares, minutes, per cent, thousandths, a circle.
-    private static readonly double[] Plain = [1, 2, 4, 60, 100, 1000, Math.PI];
+    private static readonly double[] Plain = [1, 2, 4, 60, 100, 1000];
 
     // The most that a plausible answer may be, by unit; the least is above zero throughout.
     private static readonly Dictionary<string, double> Most = new(StringComparer.Ordinal)
@@ -63,7 +63,7 @@ public class ProblemProperties(ManyProblems many) : IClassFixture<ManyProblems>
                 return false;
             }
 
-            if (step.Formula is not null && !Leaves(step.Formula).All(leaf => leaf is Symbol symbol ? known.Contains(symbol) : Plain.Contains(leaf.Number) || Says(problem, leaf.Number)))
+            if (step.Formula is not null && !Leaves(step.Formula).All(leaf => leaf is Symbol symbol ? known.Contains(symbol) || (symbol.Spec == "π" && symbol.Value == Math.PI) : Plain.Contains(leaf.Number) || Says(problem, leaf.Number)))
             {
                 return false;
             }
