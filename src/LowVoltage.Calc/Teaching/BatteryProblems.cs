@@ -98,7 +98,7 @@ internal static class BatteryProblems
         d.Wrong(Mistake.MinutesForHours, i.Value * t.Value);
         d.Wrong(Mistake.Divided, i.Value / (t.Value / 60));
         d.Wrong(Mistake.Inverted, t.Value / 60 / i.Value);
-        d.Wrong(Mistake.WattsForAmperes, i.Value * load.Volts * t.Value / 60);
+        d.Wrong(Mistake.SecondsForMinutes, charge / 60);
         return charge is > 0.1 and < 80;
     }
 

@@ -139,7 +139,8 @@ internal sealed class DesignCircuit
         d.Compare("whether the drop is kept", Per, Relation.AtMost, per, "The wire keeps the drop within its limit.");
         d.Compare("whether the wire carries what the fuse lets pass", TableAmperes, Relation.AtLeast, table, "The fuse protects the wire.");
         Right = new DesignChoice(row, rating, Ohms(row), amperes);
-        return per.Value > 0 && IndexOf(row) > 0;
+        return per.Value > 0 && IndexOf(row) > 0 && !FuseProblems.IsTooNear(least)
+            && !rows.Any(other => Rounding.IsTooNear(per.Value, (double)PerLength(other)) || Rounding.IsTooNear(table.Value, (double)other.Amperes));
     }
 
     /// <summary>A step for the resistance out and back of the size chosen.</summary>

@@ -13,6 +13,9 @@ internal static class FuseProblems
     // Those that the standard gives times for.
     private static readonly FuseRating[] Timed = [.. Blades.Ratings.Where(fuse => fuse.Current.Amperes is >= 3 and <= 40)];
 
+    // The blade fuses of this series are rated 32 V; a problem must not teach otherwise.
+    private const int MostVolts = 32;
+
     private static readonly decimal[] Loadings = [0.75m, 0.8m, 0.7m];
     private static readonly double[] Multiples = [1.35, 1.6, 2, 3.5, 6];
 
@@ -25,7 +28,7 @@ internal static class FuseProblems
         d.GiveWords("ratings at hand", RatingList());
         double least = FuseLoading.LeastRatingFor(Make.A(i.Value), share.Value).Amperes;
         Symbol needed = d.Step("the least rating", "I_m", i.Symbol / share.Symbol, least, "A", null, "The load may be at most that share of the rating.");
-        if (!Blades.TrySmallestAtLeast(Make.A(needed.Value), out FuseRating? fuse))
+        if (load.Volts > MostVolts || IsTooNear(needed.Value) || !Blades.TrySmallestAtLeast(Make.A(needed.Value), out FuseRating? fuse))
         {
             return false;
         }
@@ -35,7 +38,7 @@ internal static class FuseProblems
         d.Wrong(Mistake.LoadingForgotten, Rating(i.Value));
         d.Wrong(Mistake.LoadingMultiplied, Rating(i.Value * share.Value));
         d.Wrong(Mistake.RoundedDown, Blades.NextSmaller(fuse.Current)?.Current.Amperes ?? double.NaN);
-        d.Wrong(Mistake.WattsForAmperes, Rating(load.Watts));
+        d.Wrong(Mistake.LoadingComplement, Rating(i.Value / (1 - share.Value)));
         d.Wrong(Mistake.TooLargeByOne, Blades.NextLarger(fuse.Current)?.Current.Amperes ?? double.NaN);
         d.Wrong(Mistake.LoadingTwice, Rating(needed.Value / share.Value));
         return true;
@@ -56,14 +59,14 @@ internal static class FuseProblems
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(n.Value * p.Value)).Current.Amperes;
         Symbol i = d.Step("the current of all together", "I", n.Symbol * p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Their powers add; power over voltage.");
         Symbol needed = d.Step("the least rating of the fuse", "I_m", i / share.Symbol, FuseLoading.LeastRatingFor(Make.A(amperes), share.Value).Amperes, "A", null, "The load may be at most that share of the rating.");
-        if (!Blades.TrySmallestAtLeast(Make.A(needed.Value), out FuseRating? fuse))
+        if (load.Volts > MostVolts || IsTooNear(needed.Value) || !Blades.TrySmallestAtLeast(Make.A(needed.Value), out FuseRating? fuse))
         {
             return false;
         }
 
         Symbol rating = d.Choose("the fuse", "I_n", fuse.Current.Amperes, "A", Blades.Reference, "The smallest rating that is not below it.");
         Symbol table = d.Step("the current that the table must give", "I_t", rating / f.Symbol, "A", null, "Derated, the wire must still carry what the fuse lets pass.");
-        if (Fit(rows, table.Value) is not { } fit)
+        if (Fit(rows, table.Value) is not { } fit || rows.Any(row => Rounding.IsTooNear(table.Value, (double)row.Amperes)))
         {
             return false;
         }
@@ -127,6 +130,9 @@ internal static class FuseProblems
     internal static DesignRow? Fit(IReadOnlyList<DesignRow> rows, double amperes) => rows.FirstOrDefault(row => (double)row.Amperes >= amperes);
 
     internal static double Rating(double amperes) => Blades.TrySmallestAtLeast(Make.A(amperes), out FuseRating? fuse) ? fuse.Current.Amperes : double.NaN;
+
+    /// <summary>Whether a number is so near a rating that rounding on the way could change the choice.</summary>
+    internal static bool IsTooNear(double amperes) => Blades.Ratings.Any(fuse => Rounding.IsTooNear(amperes, fuse.Current.Amperes));
 
     private static double Size(IReadOnlyList<DesignRow> rows, double amperes) => double.IsNaN(amperes) ? double.NaN : Fit(rows, amperes)?.Value ?? double.NaN;
 

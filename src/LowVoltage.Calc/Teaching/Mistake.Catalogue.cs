@@ -92,6 +92,9 @@ public sealed partial class Mistake
     internal static Mistake LoadingForgotten { get; } = New("loading of the fuse forgotten",
         "A fuse runs only at the stated share of its rating without end; divide the load's current by that share first.");
 
+    internal static Mistake LoadingComplement { get; } = New("the rest taken for the loading share",
+        "The share is what the fuse may carry, not what must be kept free.");
+
     internal static Mistake LoadingMultiplied { get; } = New("load multiplied by the loading share",
         "The share holds for the fuse, so the rating is the load divided by it.");
 
@@ -193,6 +196,9 @@ public sealed partial class Mistake
 
     internal static Mistake MinutesForHours { get; } = New("minutes for hours",
         "Ampere-hours count hours; divide the minutes by 60.");
+
+    internal static Mistake SecondsForMinutes { get; } = New("divided by 60 twice",
+        "Minutes become hours by dividing by 60 once; 3600 belongs to seconds.");
 
     internal static Mistake ShareForgotten { get; } = New("share forgotten",
         "Only the stated share counts, not the whole.");

@@ -31,6 +31,9 @@ internal static class Rounding
         return Trimmed(rounded);
     }
 
+    /// <summary>Whether somebody who rounds to three figures on the way could choose another standard value.</summary>
+    internal static bool IsTooNear(double value, double standard) => Math.Abs((value / standard) - 1) < 0.005;
+
     internal static decimal Trimmed(decimal value) => value / 1.000000000000000000000000000000m;
 
     private static decimal Power(int exponent)

@@ -42,7 +42,7 @@ internal static class SizeProblems
         double ohms = VoltageDrop.GreatestResistance(Make.A(amperes), Make.V(drop.Value)).Ohms;
         Symbol r = d.Step("the resistance allowed out and back", "R", drop / i, ohms, "Ω", OhmsLaw.Reference, "Ohm's law for the wires.");
         Symbol most = d.Step("the resistance per length allowed", "R′_m", r / (2 * l.Symbol) * 1000, d.PerLengthUnit, null, "Over twice the distance, out and back.");
-        if (First(d, rows, most.Value) is not { } fit)
+        if (First(d, rows, most.Value) is not { } fit || rows.Any(row => Rounding.IsTooNear(most.Value, (double)d.PerLengthOf(row))))
         {
             return false;
         }
