@@ -1,0 +1,100 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Working;
+
+namespace LowVoltage.Calc.Teaching;
+
+/// <summary>Problems on voltage drop and on what reaches the load.</summary>
+internal static class DropProblems
+{
+    internal static bool DropOneStep(ProblemDraft d)
+    {
+        LoadDraw load = d.DrawLoad();
+        if (d.DrawWire(load.Amperes) is not { } row)
+        {
+            return false;
+        }
+
+        DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
+        DrawnGiven l = d.Give("length of conductor, out and back", "L", 2 * d.DrawDistance(), d.LengthUnit);
+        DrawnGiven per = d.Give("resistance per length", "R′", d.PerLengthOf(row), d.PerLengthUnit);
+        d.Say($"{d.World.InAtStart}, {load.One} draws {i} through {l} of {row.Text} copper wire, way out and way back together. The wire has {per}.");
+        double volts = VoltageDrop.Along(d.PerLength(per.Value), d.LengthOf(l.Value), Make.A(i.Value)).Volts;
+        d.Ask("How many volts are lost in the wire?", d.Step("the voltage drop", "ΔU", i.Symbol * per.Symbol * l.Symbol / 1000, volts, "V", OhmsLaw.Reference, "Current times resistance per length times length."));
+        d.Wrong(Mistake.LoopDoubled, 2 * volts);
+        d.Wrong(Mistake.OneLeadOnly, volts / 2);
+        d.Wrong(Mistake.UnitSlip, 1000 * volts);
+        d.Wrong(Mistake.PowerForDrop, i.Value * volts);
+        return volts > 0.02 && volts < 0.1 * load.Volts;
+    }
+
+    internal static bool DropSeveralSteps(ProblemDraft d)
+    {
+        LoadDraw load = d.DrawLoad();
+        if (d.DrawWire(load.Amperes) is not { } row)
+        {
+            return false;
+        }
+
+        DrawnGiven p = d.Give("power of the load", "P", load.Watts, "W");
+        DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
+        DrawnGiven l = d.Give("distance, one way", "L", d.DrawDistance(), d.LengthUnit);
+        DrawnGiven per = d.Give("resistance per length", "R′", d.PerLengthOf(row), d.PerLengthUnit);
+        d.Say($"{d.World.InAtStart}, {load.One} of {p} at {u} stands {l} from the {d.World.Feeder} (one way). Both wires are {row.Text} copper with {per}. Take the current at {u}.");
+        double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
+        Symbol i = d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Power over voltage.");
+        Symbol loop = d.Step("the length of conductor", "L_s", 2 * l.Symbol, d.LengthUnit, null, "The current runs out and back.");
+        double volts = VoltageDrop.Along(d.PerLength(per.Value), d.LengthOf(loop.Value), Make.A(amperes)).Volts;
+        d.Ask("How many volts are lost on the way?", d.Step("the voltage drop", "ΔU", i * per.Symbol * loop / 1000, volts, "V", OhmsLaw.Reference, "Current times resistance per length times length."));
+        d.Wrong(Mistake.OneWayTakenForLoop, volts / 2);
+        d.Wrong(Mistake.WattsForAmperes, volts * u.Value);
+        d.Wrong(Mistake.UnitSlip, volts * 1000);
+        d.Wrong(Mistake.PowerForDrop, volts * amperes);
+        return volts > 0.02 && volts < 0.1 * load.Volts;
+    }
+
+    internal static bool AtLoadOneStep(ProblemDraft d)
+    {
+        LoadDraw load = d.DrawLoad();
+        DrawnGiven u = d.Give("voltage at the supply", "U", load.Volts + (d.Random.Next(9) * 0.1m), "V");
+        DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
+        DrawnGiven r = d.Give("resistance of each of the two leads", "R", Rounding.Figures(u.Value / load.Amperes * (8 + d.Random.Next(42)), 2), "mΩ");
+        d.Say($"{d.World.InAtStart}, the {d.World.Feeder} holds {u}. {load.OneAtStart} draws {i} through two leads, out and back, of {r} each.");
+        double volts = InternalResistance.TerminalVoltage(Make.V(u.Value), Make.Milliohm(2 * r.Value), Make.A(i.Value)).Volts;
+        d.Ask("What voltage reaches the load?", d.Step("the voltage at the load", "U_x", u.Symbol - (i.Symbol * 2 * r.Symbol / 1000), volts, "V", OhmsLaw.Reference, "Both leads drop I·R."), 4, 0.001 * volts);
+        d.Wrong(Mistake.OneLeadOnly, u.Value - (i.Value * r.Value / 1000));
+        d.Wrong(Mistake.DropForVolts, u.Value - volts);
+        d.Wrong(Mistake.DropAdded, u.Value + (u.Value - volts));
+        return volts > 0.88 * u.Value;
+    }
+
+    internal static bool AtLoadSeveralSteps(ProblemDraft d)
+    {
+        LoadDraw load = d.DrawLoad();
+        DrawnGiven p = d.Give("power of the load, constant", "P", load.Watts, "W");
+        DrawnGiven u = d.Give("voltage at the supply", "U", load.Volts, "V");
+        DrawnGiven r = d.Give("resistance of the leads, out and back together", "R", Rounding.Figures((double)load.Volts * load.Volts / load.Watts * (45 + d.Random.Next(50)), 2), "mΩ");
+        d.Say($"{d.World.InAtStart}, {load.One} with a built-in converter takes a constant {p}, whatever its voltage. The {d.World.Feeder} holds {u}; the leads have {r}, out and back together.");
+        OperatingPoint point = Solve(u.Value, r.Value, p.Value);
+        double amperes = point.Current.Amperes, volts = point.VoltageAtLoad.Volts, ohms = r.Value / 1000;
+        Symbol lead = d.Step("the resistance of the leads in ohms", "R_l", r.Symbol / 1000, "Ω", null, "1000 mΩ are 1 Ω.");
+        Formula root = Formula.SquareRoot(Formula.Square(u.Symbol) - (4 * lead * p.Symbol));
+        Symbol i = d.Step("the current", "I", (u.Symbol - root) / (2 * lead), amperes, "A", OhmsLaw.Reference,
+            "From P = (U − I·R)·I, a quadratic in I; of its two roots the load works at the smaller current.");
+        d.Ask("What voltage reaches the load?", d.Step("the voltage at the load", "U_x", u.Symbol - (i * lead), volts, "V", OhmsLaw.Reference, "The supply less the drop."), 4, 0.001 * volts);
+        d.Wrong(Mistake.CurrentAtSupply, u.Value - (p.Value / u.Value * ohms));
+        d.Wrong(Mistake.DropForVolts, u.Value - volts);
+        d.Wrong(Mistake.DropAdded, u.Value + (u.Value - volts));
+        OperatingPoint twice = Solve(u.Value, 2 * r.Value, p.Value);
+        d.Wrong(Mistake.LoopDoubled, twice.Exists ? twice.VoltageAtLoad.Volts : 0);
+        return point.Exists && volts > 0.85 * u.Value;
+    }
+
+    // A pair of ideal leads of that resistance, at 20 °C, for which it is stated.
+    private static OperatingPoint Solve(double volts, double milliohms, double watts)
+    {
+        Conductor lead = Conductor.Stated(Quantities.LinearResistance.FromOhmsPerMeter(milliohms / 1000), Make.Mm2(1000), ConductorMaterial.Copper);
+        CircuitPath path = CircuitPath.Create(Segment.Create(lead, UnitsNet.Length.FromMeters(1)), ReturnPath.Chassis(Make.Ohm(0)));
+        return OperatingPoint.Solve(Source.Ideal(Make.V(volts)), path, Load.ConstantPower(Make.W(watts)), ConductorTemperature.At(Make.Celsius(20)));
+    }
+}

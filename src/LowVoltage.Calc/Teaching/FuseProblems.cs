@@ -1,0 +1,151 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Working;
+
+namespace LowVoltage.Calc.Teaching;
+
+/// <summary>Problems on the choice of a fuse and on the time it takes to open.</summary>
+internal static class FuseProblems
+{
+    internal const string Paper = "Paper exercise. Never try out a short circuit or an overload: wires burn, fuses can burst and batteries can explode.";
+
+    private static readonly FuseSeries Blades = FuseSeries.RoadVehicleBlade;
+    // Those that the standard gives times for.
+    private static readonly FuseRating[] Timed = [.. Blades.Ratings.Where(fuse => fuse.Current.Amperes is >= 3 and <= 40)];
+
+    // The blade fuses of this series are rated 32 V; a problem must not teach otherwise.
+    private const int MostVolts = 32;
+
+    private static readonly decimal[] Loadings = [0.75m, 0.8m, 0.7m];
+    private static readonly double[] Multiples = [1.35, 1.6, 2, 3.5, 6];
+
+    internal static bool ChoiceOneStep(ProblemDraft d)
+    {
+        LoadDraw load = d.DrawLoad();
+        DrawnGiven i = d.Give("current of the load", "I", load.Amperes, 3, "A");
+        DrawnGiven share = d.Give("share of its rating that a fuse carries without end", "k", d.Random.Pick(Loadings), "");
+        d.Say($"{d.World.InAtStart}, {load.One} draws {i} for hours. A blade fuse is loaded with at most {share} of its rating without end. Ratings at hand: {RatingList()}.");
+        d.GiveWords("ratings at hand", RatingList());
+        double least = FuseLoading.LeastRatingFor(Make.A(i.Value), share.Value).Amperes;
+        Symbol needed = d.Step("the least rating", "I_m", i.Symbol / share.Symbol, least, "A", null, "The load may be at most that share of the rating.");
+        if (load.Volts > MostVolts || IsTooNear(needed.Value) || !Blades.TrySmallestAtLeast(Make.A(needed.Value), out FuseRating? fuse))
+        {
+            return false;
+        }
+
+        Symbol rating = d.Choose("the next standard rating", "I_n", fuse.Current.Amperes, "A", Blades.Reference, "The smallest rating that is not below it.");
+        d.AskStandard("Which is the smallest fuse that carries the load?", rating);
+        d.Wrong(Mistake.LoadingForgotten, Rating(i.Value));
+        d.Wrong(Mistake.LoadingMultiplied, Rating(i.Value * share.Value));
+        d.Wrong(Mistake.RoundedDown, Blades.NextSmaller(fuse.Current)?.Current.Amperes ?? double.NaN);
+        d.Wrong(Mistake.LoadingComplement, Rating(i.Value / (1 - share.Value)));
+        d.Wrong(Mistake.TooLargeByOne, Blades.NextLarger(fuse.Current)?.Current.Amperes ?? double.NaN);
+        d.Wrong(Mistake.LoadingTwice, Rating(needed.Value / share.Value));
+        return true;
+    }
+
+    internal static bool ChoiceSeveralSteps(ProblemDraft d)
+    {
+        LoadDraw load = d.DrawLoad();
+        DrawnGiven n = d.Give("number of loads", "n", (decimal)(2 + d.Random.Next(5)), "");
+        DrawnGiven p = d.Give("power of each load", "P", load.Watts, "W");
+        DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
+        DrawnGiven share = d.Give("share of its rating that a fuse carries without end", "k", d.Random.Pick(Loadings), "");
+        DrawnGiven f = d.Give("factor for the hot place", "f", d.Random.Pick((decimal[])[0.71m, 0.79m, 0.87m, 0.94m, 0.61m]), "");
+        IReadOnlyList<DesignRow> rows = DesignRow.Sizes(d.Gauges);
+        d.Say($"{d.World.InAtStart}, {n} loads, each {load.One} of {p} at {u}, run together for hours through one wire with one blade fuse (at hand: {RatingList()}). A fuse is loaded with at most {share} of its rating without end, and the wire must carry what the fuse is rated for. Where the wire lies, it may carry {f} of the table's current:");
+        d.GiveWords("ratings at hand", RatingList());
+        d.Show(new ProblemTable(["size", "table, A"], [.. rows.Select(row => (IReadOnlyList<string>)[row.Text, AnswerText.Of(row.Amperes, "")])]));
+        double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(n.Value * p.Value)).Current.Amperes;
+        Symbol i = d.Step("the current of all together", "I", n.Symbol * p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Their powers add; power over voltage.");
+        Symbol needed = d.Step("the least rating of the fuse", "I_m", i / share.Symbol, FuseLoading.LeastRatingFor(Make.A(amperes), share.Value).Amperes, "A", null, "The load may be at most that share of the rating.");
+        if (load.Volts > MostVolts || IsTooNear(needed.Value) || !Blades.TrySmallestAtLeast(Make.A(needed.Value), out FuseRating? fuse))
+        {
+            return false;
+        }
+
+        Symbol rating = d.Choose("the fuse", "I_n", fuse.Current.Amperes, "A", Blades.Reference, "The smallest rating that is not below it.");
+        Symbol table = d.Step("the current that the table must give", "I_t", rating / f.Symbol, "A", null, "Derated, the wire must still carry what the fuse lets pass.");
+        if (Fit(rows, table.Value) is not { } fit || rows.Any(row => Rounding.IsTooNear(table.Value, (double)row.Amperes)))
+        {
+            return false;
+        }
+
+        d.AskStandard("Which is the smallest size that suits this fuse?", d.Choose("the smallest size", "S", fit.Value, d.SizeUnit, null, $"The first row of the table with at least that: {AnswerText.Of(fit.Amperes, "A")}."));
+        d.Wrong(Mistake.FuseForLoadNotWire, Size(rows, amperes / f.Value));
+        d.Wrong(Mistake.DeratingForgotten, Size(rows, rating.Value));
+        d.Wrong(Mistake.DeratingTwice, Size(rows, table.Value / f.Value));
+        d.Wrong(Mistake.PartForgotten, Size(rows, Rating(amperes / n.Value / share.Value) / f.Value));
+        d.Wrong(Mistake.RoundedDown, rows.LastOrDefault(row => (double)row.Amperes < table.Value)?.Value ?? double.NaN);
+        d.Wrong(Mistake.TooThick, rows.Where(row => row.Amperes > fit.Amperes).Select(row => row.Value).DefaultIfEmpty(double.NaN).First());
+        return true;
+    }
+
+    internal static bool TimeOneStep(ProblemDraft d)
+    {
+        FuseRating fuse = d.Random.Pick(Timed);
+        DrawnGiven rating = d.Give("rating of the fuse", "I_n", (decimal)fuse.Current.Amperes, "A");
+        int gate = 1 + d.Random.Next(3);
+        DrawnGiven i = d.Give("current", "I", (decimal)fuse.Current.Amperes * (decimal)Multiples[gate], "A");
+        d.Say($"A faulty {d.DrawLoad().Name} {d.World.In} draws {i} through a {rating} blade fuse. The standard lets such a fuse take:");
+        Gates(d);
+        Symbol m = d.Step("the current as a multiple of the rating", "m", i.Symbol / rating.Symbol, "", null, "The table counts in multiples of the rating.");
+        double longest = fuse.OperatingTime(Make.A(i.Value)).Longest.Seconds;
+        Symbol t = d.Choose("the longest time", "t", longest, "s", OperatingTimeLimits.RoadVehicleBlade.Reference, $"From the row of {AnswerText.Digits(m.Value, 2)} times the rating.");
+        d.Ask("How long may the fuse take at most to open?", t, 2);
+        d.Warn(Paper);
+        d.Wrong(Mistake.LeastForLongest, fuse.OperatingTime(Make.A(i.Value)).Least.Seconds);
+        d.Wrong(Mistake.NeighbouringGate, fuse.OperatingTime(Make.A(rating.Value * Multiples[gate + 1])).Longest.Seconds);
+        d.Wrong(Mistake.OneMultipleTooLow, fuse.OperatingTime(Make.A(rating.Value * Multiples[gate - 1])).Longest.Seconds);
+        d.Wrong(Mistake.UnitSlip, longest / 1000);
+        return true;
+    }
+
+    internal static bool TimeSeveralSteps(ProblemDraft d)
+    {
+        FuseRating fuse = d.Random.Pick(Timed);
+        DrawnGiven rating = d.Give("rating of the fuse", "I_n", (decimal)fuse.Current.Amperes, "A");
+        int gate = 1 + d.Random.Next(3);
+        decimal multiple = d.Random.OnGrid((decimal)Multiples[gate], (decimal)Multiples[gate + 1], 0.05m);
+        DrawnGiven i = d.Give("current", "I", Rounding.Trimmed((decimal)fuse.Current.Amperes * multiple), "A");
+        d.Say($"A faulty {d.DrawLoad().Name} {d.World.In} draws {i} through a {rating} blade fuse. Between two rows the longest time lies on a straight line when the logarithm of the time is drawn over the logarithm of the current. The standard lets such a fuse take:");
+        Gates(d);
+        Symbol m = d.Step("the current as a multiple of the rating", "m", i.Symbol / rating.Symbol, "", null, "The table counts in multiples of the rating.");
+        double low = Multiples[gate], high = Multiples[gate + 1], slow = Longest(fuse, low), fast = Longest(fuse, high);
+        Symbol m1 = d.Choose("the row below: multiple", "m_1", low, "", null, "From the table."), t1 = d.Choose("its longest time", "t_1", slow, "s", null, "From the table.");
+        Symbol m2 = d.Choose("the row above: multiple", "m_2", high, "", null, "From the table."), t2 = d.Choose("its longest time", "t_2", fast, "s", null, "From the table.");
+        Symbol slope = d.Step("the slope on logarithmic axes", "n", Formula.Logarithm(t2 / t1) / Formula.Logarithm(m2 / m1), "", null, "Change of the logarithm of time over that of current.");
+        double longest = Longest(fuse, i.Value / rating.Value);
+        d.Ask("How long may the fuse take at most to open?", d.Step("the longest time", "t", t1 * Formula.Power(m / m1, slope), longest, "s", OperatingTimeLimits.RoadVehicleBlade.Reference, "From the row below along the straight line."), 3, 0.02 * longest);
+        d.Warn(Paper);
+        d.Wrong(Mistake.LinearForLogarithmic, slow + ((fast - slow) * ((i.Value / rating.Value) - low) / (high - low)));
+        d.Wrong(Mistake.NotInterpolated, slow);
+        d.Wrong(Mistake.NeighbouringGate, fast);
+        d.Wrong(Mistake.LeastForLongest, fuse.OperatingTime(Make.A(i.Value)).Least.Seconds);
+        return (double)multiple > low * 1.05 && (double)multiple < high / 1.05;
+    }
+
+    internal static string RatingList() => string.Join(", ", Blades.Ratings.Select(fuse => AnswerText.Of((decimal)fuse.Current.Amperes, ""))) + " A";
+
+    internal static DesignRow? Fit(IReadOnlyList<DesignRow> rows, double amperes) => rows.FirstOrDefault(row => (double)row.Amperes >= amperes);
+
+    internal static double Rating(double amperes) => Blades.TrySmallestAtLeast(Make.A(amperes), out FuseRating? fuse) ? fuse.Current.Amperes : double.NaN;
+
+    /// <summary>Whether a number is so near a rating that rounding on the way could change the choice.</summary>
+    internal static bool IsTooNear(double amperes) => Blades.Ratings.Any(fuse => Rounding.IsTooNear(amperes, fuse.Current.Amperes));
+
+    private static double Size(IReadOnlyList<DesignRow> rows, double amperes) => double.IsNaN(amperes) ? double.NaN : Fit(rows, amperes)?.Value ?? double.NaN;
+
+    private static double Longest(FuseRating fuse, double multiple) => fuse.OperatingTime(Make.A(fuse.Current.Amperes * multiple)).Longest.Seconds;
+
+    // The gates of the standard that a statement prints.
+    private static void Gates(ProblemDraft d)
+    {
+        FuseRating any = Blades.SmallestAtLeast(Make.A(10));
+        d.Show(new ProblemTable(
+            ["times the rating", "least, s", "longest, s"],
+            [.. Multiples.Select(m => (IReadOnlyList<string>)[Print(m), Print(any.OperatingTime(Make.A(10 * m)).Least.Seconds), Print(Longest(any, m))])]));
+    }
+
+    private static string Print(double value) => AnswerText.Of(Rounding.Figures(value, 6), "");
+}

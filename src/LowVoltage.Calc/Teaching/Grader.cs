@@ -1,0 +1,189 @@
+using System.Globalization;
+
+namespace LowVoltage.Calc.Teaching;
+
+/// <summary>Marks what students write.</summary>
+internal static class Grader
+{
+    private const int MostPowersOfTen = 6;
+
+    internal static GradingResult Grade(Problem problem, string? answer, CultureInfo culture)
+    {
+        if (problem.Choices.Count > 0 && TryChoose(problem, answer, out ProblemChoice choice))
+        {
+            return Chosen(problem, choice);
+        }
+
+        AnswerMeasure measure = new(problem.Answer);
+        if (!AnswerReader.TryRead(answer, culture, out AnswerReading reading))
+        {
+            return new GradingResult(GradingOutcome.Unreadable, $"This could not be read as an answer. {Example(problem)}");
+        }
+
+        return Judge(problem, measure, reading);
+    }
+
+    private static bool TryChoose(Problem problem, string? answer, out ProblemChoice choice)
+    {
+        choice = null!;
+        if (answer is null || answer.Length > 100)
+        {
+            return false;
+        }
+
+        string plain = AnswerReader.Simplify(answer).Trim('(', ')', '.', ':', ' ');
+        foreach (ProblemChoice offered in problem.Choices)
+        {
+            bool byLetter = plain.Length == 1 && char.ToUpperInvariant(plain[0]) == offered.Letter;
+            bool byName = problem.Form == ProblemForm.FindTheMistake && string.Equals(plain, offered.Text, StringComparison.OrdinalIgnoreCase);
+            if (byLetter || byName)
+            {
+                choice = offered;
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static GradingResult Chosen(Problem problem, ProblemChoice choice)
+    {
+        bool find = problem.Form == ProblemForm.FindTheMistake;
+        if (choice.IsRight)
+        {
+            return new GradingResult(GradingOutcome.Correct, find ? $"Right: {choice.Mistake!.Explanation}" : "Right.") { LikelyMistake = find ? choice.Mistake : null };
+        }
+
+        return find
+            ? new GradingResult(GradingOutcome.WrongValue, "No: work that mistake through, it gives another number.")
+            : new GradingResult(GradingOutcome.KnownMistake, $"Not right: {choice.Mistake!.Name}. {choice.Mistake.Explanation}") { LikelyMistake = choice.Mistake };
+    }
+
+    private static GradingResult Judge(Problem problem, AnswerMeasure measure, AnswerReading reading)
+    {
+        bool unitMissing = problem.Answer.Unit.Length > 0 && reading.Unit is null;
+        if (reading.Unit is { } unit && unit.Dimension != measure.Dimension)
+        {
+            return new GradingResult(
+                GradingOutcome.WrongQuantity,
+                $"That is {AnswerUnit.Words(unit.Dimension)}, but {AnswerUnit.Words(measure.Dimension)} is asked for. {Example(problem)}")
+            {
+                SignificantFigures = reading.Figures,
+            };
+        }
+
+        double inBase = reading.Unit?.ToBase(reading.Value) ?? measure.Base(reading.Value);
+        GradingResult verdict = ByValue(problem, measure, inBase, reading.Figures, unitMissing);
+        return new GradingResult(verdict.Outcome, verdict.Message)
+        {
+            LikelyMistake = verdict.LikelyMistake,
+            SignificantFigures = reading.Figures,
+            Value = Finite(reading.Unit is null ? reading.Value : measure.Shown(inBase)),
+        };
+    }
+
+    private static GradingResult ByValue(Problem problem, AnswerMeasure measure, double inBase, int figures, bool unitMissing)
+    {
+        if (measure.IsRight(inBase))
+        {
+            return Right(problem, figures, unitMissing);
+        }
+
+        if (WrongAnswer(problem, measure, inBase) is { } mistake)
+        {
+            return new GradingResult(GradingOutcome.KnownMistake, $"Not right: {mistake.Name}. {mistake.Explanation}{UnitToo(problem, unitMissing)}") { LikelyMistake = mistake };
+        }
+
+        if (figures < problem.Answer.SignificantFigures && RoundsTo(problem.Answer.Value, measure.Shown(inBase), figures))
+        {
+            return new GradingResult(
+                GradingOutcome.TooFewFigures,
+                $"That may be right, but it is rounded too much to tell. Give {problem.Answer.SignificantFigures.ToString(CultureInfo.InvariantCulture)} significant figures.{UnitToo(problem, unitMissing)}");
+        }
+
+        return new GradingResult(
+            GradingOutcome.WrongValue,
+            $"Not right: too {(inBase > measure.Right ? "large" : "small")}, and no usual mistake gives this number. Compare your steps with the solution.{UnitToo(problem, unitMissing)}");
+    }
+
+    private static GradingResult Right(Problem problem, int figures, bool unitMissing)
+    {
+        if (unitMissing)
+        {
+            return new GradingResult(GradingOutcome.MissingUnit, $"The number is right; a value needs its unit. {Example(problem)}");
+        }
+
+        if (problem.Form == ProblemForm.FindTheMistake)
+        {
+            return new GradingResult(GradingOutcome.MistakeNotNamed, "That is the right value. Now name the mistake: A, B, C or D.");
+        }
+
+        int asked = problem.Answer.SignificantFigures;
+        bool fewer = figures < asked && !RoundsTo(problem.Answer.Value, Rounded(problem.Answer.Value, figures), asked);
+        return new GradingResult(
+            GradingOutcome.Correct,
+            fewer ? $"Right. Write {asked.ToString(CultureInfo.InvariantCulture)} significant figures, so that it shows." : "Right.");
+    }
+
+    private static Mistake? WrongAnswer(Problem problem, AnswerMeasure measure, double inBase)
+    {
+        WrongAnswer? nearest = problem.WrongAnswers
+            .Where(wrong => measure.IsNear(inBase, measure.Base(wrong.Value)))
+            .OrderBy(wrong => Math.Abs(inBase - measure.Base(wrong.Value)))
+            .FirstOrDefault();
+        if (nearest is not null)
+        {
+            return nearest.Mistake;
+        }
+
+        // What is not linear, and what has a table to stand in, has no decimal point to misplace.
+        if (problem.Answer.SignificantFigures == 0 || measure.IsTemperature)
+        {
+            return null;
+        }
+
+        if (measure.IsNear(-inBase, measure.Right))
+        {
+            return Mistake.SignLost;
+        }
+
+        double power = 1;
+        for (int i = 0; i < MostPowersOfTen; i++)
+        {
+            power *= 10;
+            if (measure.IsNear(inBase * power, measure.Right) || measure.IsNear(inBase / power, measure.Right))
+            {
+                return Mistake.PowerOfTen;
+            }
+        }
+
+        return null;
+    }
+
+    private static string UnitToo(Problem problem, bool unitMissing) => unitMissing ? $" And the unit is missing. {Example(problem)}" : "";
+
+    private static string Example(Problem problem)
+    {
+        string letters = problem.Choices.Count > 0 ? "a letter, such as B" : "";
+        if (problem.Form == ProblemForm.FindTheMistake)
+        {
+            return $"Accepted is {letters}.";
+        }
+
+        string unit = problem.Answer.Unit, number = unit switch
+        {
+            AnswerUnit.Gauge => "a gauge, such as 14 AWG or 1/0",
+            "mm²" when problem.Answer.SignificantFigures == 0 => "a size, such as 2.5 mm²",
+            "" => "a number, such as 1.23",
+            _ => $"a number with its unit, such as 1.23 {unit}",
+        };
+        return letters.Length == 0 ? $"Accepted is {number}." : $"Accepted is {letters}, or {number}.";
+    }
+
+    private static bool RoundsTo(double value, double written, int figures) =>
+        figures is > 0 and <= 15 && AnswerText.Digits(value, figures) == AnswerText.Digits(written, figures);
+
+    private static double Rounded(double value, int figures) => Working.NumberText.Round(value, figures);
+
+    private static double? Finite(double value) => double.IsNaN(value) || double.IsInfinity(value) ? null : value;
+}

@@ -1,0 +1,33 @@
+namespace LowVoltage.Calc.Teaching;
+
+/// <summary>A marked answer.</summary>
+/// <remarks>Immutable and thread-safe.</remarks>
+public sealed class GradingResult
+{
+    internal GradingResult(GradingOutcome outcome, string message)
+    {
+        Outcome = outcome;
+        Message = message;
+    }
+
+    /// <summary>What became of the answer.</summary>
+    public GradingOutcome Outcome { get; }
+
+    /// <summary>Whether the answer is right.</summary>
+    public bool IsCorrect => Outcome == GradingOutcome.Correct;
+
+    /// <summary>A sentence or two for the student.</summary>
+    public string Message { get; }
+
+    /// <summary>The mistake that gives exactly this answer; null where none is known.</summary>
+    public Mistake? LikelyMistake { get; internal init; }
+
+    /// <summary>The number as read, in the unit that the problem asks for; null where it could not be read or is of another kind.</summary>
+    public double? Value { get; internal init; }
+
+    /// <summary>Significant figures as written, zeros at the end included; null where no number was read.</summary>
+    public int? SignificantFigures { get; internal init; }
+
+    /// <summary>The outcome and the message.</summary>
+    public override string ToString() => $"{Outcome}: {Message}";
+}

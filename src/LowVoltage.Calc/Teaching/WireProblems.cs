@@ -1,0 +1,143 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Working;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Teaching;
+
+/// <summary>Problems on the resistance of a wire and on its geometry.</summary>
+internal static class WireProblems
+{
+    // Copper at 20 °C as tables print it, in Ω·mm²/m and in Ω·cmil/ft.
+    private const decimal MetricResistivity = 0.0172m;
+    private const decimal UsResistivity = 10.4m;
+
+    private static readonly decimal[] Diameters = [0.4m, 0.5m, 0.6m, 0.8m, 1.0m, 1.2m, 1.4m, 1.6m, 1.8m, 2.0m, 2.3m, 2.6m, 3.0m];
+    private static readonly int[] Mils = [20, 25, 32, 40, 51, 57, 64, 72, 81, 91, 102, 114, 129];
+    private static readonly int[] StrandMils = [8, 10, 12, 14, 16, 20];
+    private static readonly decimal[] StrandMillimeters = [0.15m, 0.2m, 0.25m, 0.3m, 0.4m, 0.5m];
+    private static readonly int[] StrandCounts = [7, 16, 19, 24, 30, 37, 42, 50, 56, 84];
+
+    internal static bool ResistanceOneStep(ProblemDraft d)
+    {
+        DrawnGiven rho = Resistivity(d);
+        WireRow row = d.Random.Pick(WireRow.Sizes(d.Feet));
+        DrawnGiven s = d.Feet
+            ? d.Give("section", "S", row.SquareMillimeters / CircularMil.SquareMillimeters, 3, "cmil")
+            : d.Give("section", "S", (decimal)row.Value, "mm²");
+        DrawnGiven l = d.Give("length of the wire", "L", 2 * d.DrawDistance(), d.LengthUnit);
+        d.Say($"For {d.World.Place}, {l} of copper wire are taken from the roll. Its section is {s}; the resistivity of copper is {rho} at 20 °C.");
+        double ohms = Of(d, rho.Value, l.Value, s.Value);
+        d.Ask("What resistance does this piece of wire have?", d.Step("the resistance of the wire", "R", rho.Symbol * l.Symbol / s.Symbol, ohms, "Ω", BarReference, "Longer means more, thicker means less."));
+        d.Wrong(Mistake.Inverted, rho.Value * s.Value / l.Value);
+        d.Wrong(Mistake.LoopDoubled, 2 * ohms);
+        d.Wrong(d.Feet ? Mistake.PiAdded : Mistake.AreaForDiameter, d.Feet ? Of(d, rho.Value, l.Value, s.Value * Math.PI / 4) : Of(d, rho.Value, l.Value, Math.PI / 4 * s.Value * s.Value));
+        d.Wrong(Mistake.UnitSlip, ohms * 1000);
+        return ohms is > 0.002 and < 2;
+    }
+
+    internal static bool ResistanceSeveralSteps(ProblemDraft d)
+    {
+        DrawnGiven rho = Resistivity(d);
+        DrawnGiven diameter = d.Feet ? d.Give("diameter", "d", (decimal)d.Random.Pick(Mils), "mil") : d.Give("diameter", "d", d.Random.Pick(Diameters), "mm");
+        DrawnGiven l = d.Give("distance, one way", "L", d.DrawDistance(), d.LengthUnit);
+        LoadDraw load = d.DrawLoad();
+        d.Say($"{d.World.InAtStart}, {load.One} stands {l} from the {d.World.Feeder} (one way). Two solid copper wires of diameter {diameter} lead there and back; the resistivity of copper is {rho} at 20 °C.");
+        double s = d.Feet ? CircularMil.FromDiameter(Length.FromMils(diameter.Value)) : Conductor.SolidOfDiameter(Length.FromMillimeters(diameter.Value), ConductorMaterial.Copper).Area.SquareMillimeters;
+        Symbol area = d.Feet
+            ? d.Step("the section in circular mils", "S", Formula.Square(diameter.Symbol), s, "cmil", null, "Circular mils are the square of the diameter in mils.")
+            : d.Step("the section", "S", ProblemDraft.Pi * Formula.Square(diameter.Symbol) / 4, s, "mm²", null, "The area of a circle.");
+        Symbol loop = d.Step("the length of conductor", "L_s", 2 * l.Symbol, d.LengthUnit, null, "The current runs out and back.");
+        double ohms = Of(d, rho.Value, 2 * l.Value, s);
+        d.Ask("What is the resistance of the way out and back together?", d.Step("the resistance out and back", "R", rho.Symbol * loop / area, ohms, "Ω", BarReference, "Resistivity times length over section."));
+        d.Wrong(Mistake.OneWayTakenForLoop, ohms / 2);
+        d.Wrong(Mistake.DiameterForArea, Of(d, rho.Value, 2 * l.Value, diameter.Value));
+        d.Wrong(d.Feet ? Mistake.PiAdded : Mistake.RadiusForDiameter, d.Feet ? ohms / (Math.PI / 4) : ohms / 4);
+        d.Wrong(d.Feet ? Mistake.LoopDoubled : Mistake.PiForgotten, d.Feet ? ohms * 2 : ohms * Math.PI / 4);
+        return ohms is > 0.01 and < 5;
+    }
+
+    internal static bool GeometryOneStep(ProblemDraft d)
+    {
+        if (d.Gauges)
+        {
+            DrawnGiven mils = d.Give("diameter", "d", (decimal)d.Random.Pick(Mils), "mil");
+            d.Say($"A solid wire {d.World.In} measures {mils} across.");
+            double cmil = CircularMil.FromDiameter(Length.FromMils(mils.Value));
+            d.Ask("What is its section in circular mils?", d.Step("the section", "S", Formula.Square(mils.Symbol), cmil, "cmil", null, "Circular mils are the square of the diameter in mils."));
+            d.Wrong(Mistake.PiAdded, cmil * Math.PI / 4);
+            d.Wrong(Mistake.DiameterNotSquared, mils.Value);
+            d.Wrong(Mistake.RadiusForDiameter, cmil * Math.PI);
+            d.Wrong(Mistake.UnitSlip, cmil / 1000);
+            return true;
+        }
+
+        DrawnGiven across = d.Give("diameter", "d", d.Random.Pick(Diameters), "mm");
+        d.Say($"A solid wire {d.World.In} measures {across} across.");
+        double area = Conductor.SolidOfDiameter(Length.FromMillimeters(across.Value), ConductorMaterial.Copper).Area.SquareMillimeters;
+        d.Ask("What is its section?", d.Step("the section", "S", ProblemDraft.Pi * Formula.Square(across.Symbol) / 4, area, "mm²", null, "The area of a circle."));
+        d.Wrong(Mistake.RadiusForDiameter, 4 * area);
+        d.Wrong(Mistake.PiForgotten, across.Value * across.Value);
+        d.Wrong(Mistake.DiameterNotSquared, Math.PI * across.Value / 4);
+        d.Wrong(Mistake.DiameterForArea, across.Value);
+        return true;
+    }
+
+    internal static bool GeometrySeveralSteps(ProblemDraft d) => d.Gauges ? Gauge(d) : Strands(d);
+
+    private static bool Gauge(ProblemDraft d)
+    {
+        DrawnGiven number = d.GiveGauge("gauge", "n", (int)d.Random.Pick(WireRow.Sizes(true)).Value);
+        AwgSize size = AwgSize.FromNumber((int)number.Value);
+        DrawnGiven least = d.Give("diameter of 36 AWG", "d_0", 5, "mil");
+        d.Say($"The wire on the roll for {d.World.Place} is marked {number}. Gauge 36 measures {least} across, and 39 gauge steps are a factor of 92 in diameter, so d = d₀·92^((36 − n)/39).");
+        Symbol across = d.Step("the diameter", "d", least.Symbol * Formula.Power(92, (36 - number.Symbol) / 39), size.Diameter.Mils, "mil", AwgSize.Reference, "The definition of the gauge.");
+        d.Ask("What is its section in circular mils?", d.Step("the section", "S", Formula.Square(across), size.CircularMils, "cmil", AwgSize.Reference, "Circular mils are the square of the diameter in mils."));
+        d.Wrong(Mistake.PiAdded, size.CircularMils * Math.PI / 4);
+        d.Wrong(Mistake.DiameterNotSquared, size.Diameter.Mils);
+        d.Wrong(Mistake.RadiusForDiameter, size.CircularMils * Math.PI);
+        d.Wrong(Mistake.UnitSlip, size.CircularMils / 1000);
+        return true;
+    }
+
+    private static bool Strands(ProblemDraft d)
+    {
+        DrawnGiven count = d.Give("number of strands", "n", (decimal)d.Random.Pick(StrandCounts), "");
+        DrawnGiven across = d.Feet ? d.Give("diameter of a strand", "d", (decimal)d.Random.Pick(StrandMils), "mil") : d.Give("diameter of a strand", "d", d.Random.Pick(StrandMillimeters), "mm");
+        d.Say($"A flexible wire {d.World.In} has {count} strands, each {across} across.{(d.Feet ? " (1 mil is 0.0254 mm.)" : "")}");
+        Symbol thin = across.Symbol;
+        double millimeters = across.Value;
+        if (d.Feet)
+        {
+            millimeters = Length.FromMils(across.Value).Millimeters;
+            thin = d.Step("the diameter in mm", "d_m", across.Symbol * 0.0254, millimeters, "mm", null, "A mil is a thousandth of an inch.");
+        }
+
+        double one = Conductor.SolidOfDiameter(Length.FromMillimeters(millimeters), ConductorMaterial.Copper).Area.SquareMillimeters;
+        Symbol strand = d.Step("the section of a strand", "S_1", ProblemDraft.Pi * Formula.Square(thin) / 4, one, "mm²", null, "The area of a circle.");
+        Symbol all = d.Step("the section of the wire", "S", count.Symbol * strand, "mm²", null, "All strands carry current.");
+        d.Ask("What is the section of its metal?", all);
+        d.Wrong(Mistake.StrandsForgotten, one);
+        d.Wrong(Mistake.RadiusForDiameter, 4 * all.Value);
+        d.Wrong(Mistake.PiForgotten, count.Value * millimeters * millimeters);
+        d.Wrong(Mistake.StrandsSquared, count.Value * all.Value);
+        return all.Value is > 0.2 and < 20;
+    }
+
+    private static References.Reference BarReference { get; } = new()
+    {
+        Title = "OpenStax University Physics, volume 2", Edition = "2016", Locator = "section 9.3, R = ρ·L/A", Kind = References.ReferenceKind.Handbook,
+    };
+
+    private static DrawnGiven Resistivity(ProblemDraft d) => d.Feet
+        ? d.Give("resistivity of copper at 20 °C", "ρ", UsResistivity, "Ω·cmil/ft")
+        : d.Give("resistivity of copper at 20 °C", "ρ", MetricResistivity, "Ω·mm²/m");
+
+    // Ω·cmil/ft is Ω times the area of a circular mil over a foot.
+    private static double Of(ProblemDraft d, double rho, double length, double section)
+    {
+        Area area = d.Feet ? CircularMil.ToArea(section) : Make.Mm2(section);
+        double ohmMm2PerMeter = d.Feet ? rho * CircularMil.SquareMillimeters / 0.3048 : rho;
+        return VoltageDrop.ResistanceOf(Make.OhmMm2PerMeter(ohmMm2PerMeter), d.LengthOf(length), area).Ohms;
+    }
+}

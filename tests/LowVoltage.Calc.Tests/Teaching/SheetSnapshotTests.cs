@@ -1,0 +1,45 @@
+using System.Runtime.CompilerServices;
+using LowVoltage.Calc.Teaching;
+
+namespace LowVoltage.Calc.Tests.Teaching;
+
+/// <summary>Some sheets with their keys, kept as text and read by a person when they change.</summary>
+/// <remarks>
+/// To renew them after a change that is meant: run these tests with the environment variable <c>APPROVE_SHEETS</c> set to 1, read the difference, commit it, and note it in
+/// the changelog under "Results changed", because the same seed then gives another problem.
+/// </remarks>
+public class SheetSnapshotTests
+{
+    internal static readonly Dictionary<string, Func<ProblemSheet>> Sheets = new(StringComparer.Ordinal)
+    {
+        ["one-step-metric"] = () => ProblemSheet.Create(1, 20, [], Difficulty.OneStep),
+        ["steps-metric"] = () => ProblemSheet.Create(2, 20, [], Difficulty.SeveralSteps),
+        ["steps-us-choice"] = () => ProblemSheet.Create(3, 20, [], Difficulty.SeveralSteps, ProblemUnits.UsCustomary, ProblemForm.MultipleChoice),
+        ["design-mixed-mistake"] = () => ProblemSheet.Create(4, 20, [], Difficulty.Design, ProblemUnits.Mixed, ProblemForm.FindTheMistake),
+    };
+
+    public static TheoryData<string> Names => [.. Sheets.Keys];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Sheet_IsTheOneThatWasReviewed(string name)
+    {
+        string written = Sheets[name]().ToMarkdown(SheetPart.Both);
+        if (Environment.GetEnvironmentVariable("APPROVE_SHEETS") == "1")
+        {
+            File.WriteAllText(Path.Combine(Path.GetDirectoryName(Here())!, "Approved", name + ".md"), written);
+        }
+
+        Assert.Equal(Approved(name), written);
+    }
+
+    internal static string Approved(string name)
+    {
+        using Stream stream = typeof(SheetSnapshotTests).Assembly.GetManifestResourceStream("Approved." + name + ".md")
+            ?? throw new InvalidOperationException($"There is no approved sheet {name}.");
+        using StreamReader reader = new(stream);
+        return reader.ReadToEnd();
+    }
+
+    private static string Here([CallerFilePath] string path = "") => path;
+}
