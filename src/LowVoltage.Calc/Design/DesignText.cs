@@ -107,18 +107,21 @@ internal static class DesignText
         return lines;
     }
 
-    // Which of the two failed, and what size would help.
+    // Which of fuse and wire failed, and what size would help.
     private static string? NoFuseFor(CircuitDesign design)
     {
-        if (design.Check(CheckKind.FuseCarriesLoad) is not { } carries || design.Check(CheckKind.FuseProtectsWire) is not { Outcome: not CheckOutcome.Open } protects)
+        if (CircuitDesigner.FuseSpan(design.Requirements, design.Rules) is not { } span)
         {
             return null;
         }
 
-        string needed = $"The load needs a fuse of {Accept.Short(carries.Limit)} A or more";
-        return protects.Outcome == CheckOutcome.Fail
-            ? $"{needed}, the largest wire of the series is protected by one of at most {Accept.Short(protects.Limit)} A: a wire that carries {Accept.Short(protects.Value)} A where it runs would do."
-            : carries.Outcome == CheckOutcome.Fail ? $"{needed}, and the series has none that passes." : null;
+        double volts = design.Requirements.Source.Numbers.MaximumVolts;
+        Protection.FuseRating? next = Array.Find(
+            design.Rules.Fuses.RatingsArray, fuse => fuse.Amperes >= span.Least * (1 - 1e-9) && !(fuse.Series.Volts < volts));
+        string needed = $"The load needs a fuse of {Accept.Short(span.Least)} A or more";
+        return next is null ? $"{needed}, and the series has none for {Accept.Short(volts)} V."
+            : next.Amperes > span.Most * (1 + 1e-9) ? $"{needed}, the largest wire of the series carries {Accept.Short(span.Most)} A where it runs: one that carries {Accept.Short(next.Amperes)} A would take the {next}."
+            : null;
     }
 
     private static OperatingPoint? AtLimit(SupplyRange range) =>

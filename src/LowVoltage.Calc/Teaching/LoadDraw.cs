@@ -10,5 +10,5 @@ internal sealed record LoadDraw(string Name, int Watts, int Volts)
 
     internal double Amperes => (double)Watts / Volts;
 
-    private bool IsVowel => "aeio".IndexOf(Name[0]) >= 0;
+    private bool IsVowel => Name[0] is 'a' or 'e' or 'i' or 'o';
 }

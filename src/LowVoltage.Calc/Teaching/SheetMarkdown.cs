@@ -29,7 +29,7 @@ internal static class SheetMarkdown
     }
 
     private static void Cautions(StringBuilder text) =>
-        text.Append("*").Append(ProblemSheet.Invented).Append("*\n\n> **").Append(ProblemSheet.PaperOnly).Append("**\n\n");
+        text.Append('*').Append(ProblemSheet.Invented).Append("*\n\n> **").Append(ProblemSheet.PaperOnly).Append("**\n\n");
 
     private static void Statement(StringBuilder text, Problem problem, int number)
     {

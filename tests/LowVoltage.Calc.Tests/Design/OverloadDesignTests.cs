@@ -112,7 +112,7 @@ public class OverloadDesignTests
         CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(15)), feed: 0.5), rules);
         Assert.Null(design.Wire);
         Assert.Contains(
-            "The load needs a fuse of 18.75 A or more, the largest wire of the series is protected by one of at most 19.5 A: a wire that carries 20 A where it runs would do.", design.Advice);
+            "The load needs a fuse of 18.75 A or more, the largest wire of the series carries 19.5 A where it runs: one that carries 20 A would take the 20 A blade fuse (ISO 8820-3 type C).", design.Advice);
     }
 
     [Fact]
