@@ -47,6 +47,8 @@ public class CircuitsInputTests
     {
         ["ConductorTemperature.SelfHeated.ratedTemperature"] = Temperature.FromDegreesCelsius(90),
         ["ResistorNetwork.Shunt.range"] = ElectricCurrent.FromAmperes(10),
+        ["ResistorNetwork.ExplainShunt.range"] = ElectricCurrent.FromAmperes(10),
+        ["InternalResistance.ExplainFromTwoPoints.secondCurrent"] = ElectricCurrent.FromAmperes(10),
         ["InternalResistance.FromTwoPoints.secondCurrent"] = ElectricCurrent.FromAmperes(10),
         ["LeadAcidCharge.StateOfChargeAt.voltage"] = ElectricPotential.FromVolts(12.3),
     };

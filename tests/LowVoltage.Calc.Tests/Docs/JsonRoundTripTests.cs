@@ -105,11 +105,21 @@ public partial class JsonRoundTripTests
         Assert.All(snippets, match => Assert.Equal(Region(match.Groups["file"].Value, match.Groups["region"].Value), match.Groups["code"].Value.TrimEnd('\n')));
         using StringWriter output = new() { NewLine = "\n" };
         JsonExample.Run(output);
+        if (DocsFolder.Rewrites)
+        {
+            string path = Path.Combine(DocsFolder.Docs, "howto", "json.md");
+            File.WriteAllText(path, Printed().Replace(page, _ => "```json\n" + output.ToString().ReplaceLineEndings("\n").TrimEnd() + "\n```"));
+            return;
+        }
+
         Assert.Contains(output.ToString().ReplaceLineEndings("\n").TrimEnd(), page, StringComparison.Ordinal);
     }
 
     [GeneratedRegex("<!-- snippet: (?<file>[A-Za-z]+\\.cs)#(?<region>[a-z-]+) -->\n```csharp\n(?<code>.*?)\n```", RegexOptions.Singleline)]
     private static partial Regex Snippet();
+
+    [GeneratedRegex("```json\n.*?\n```", RegexOptions.Singleline)]
+    private static partial Regex Printed();
 
     private static Gen<CircuitDocument> AnyCircuit()
     {
