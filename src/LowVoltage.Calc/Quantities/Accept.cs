@@ -111,8 +111,10 @@ internal static partial class Accept
     /// <summary>A whole number as text in messages: a culture may write even a minus sign in its own way.</summary>
     internal static string Text(int value) => value.ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>A number of four digits, for sentences that a person reads.</summary>
-    internal static string Short(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
+    /// <summary>A number of four digits, for sentences that a person reads; up to a million without an exponent.</summary>
+    internal static string Short(double value) => Math.Abs(value) is >= 9999.5 and < 1e6
+        ? (Math.Round(value / 10) * 10).ToString("0", CultureInfo.InvariantCulture)
+        : value.ToString("G4", CultureInfo.InvariantCulture);
 
     private static string Spaced(string unit) => unit.Length == 0 ? unit : " " + unit;
 }

@@ -1,0 +1,62 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.Teaching;
+using LowVoltage.Calc.Working;
+
+namespace LowVoltage.Calc.Tests.Docs.Snippets;
+
+internal static class ShowTheWorking
+{
+    public static void OneLoopOnTheBoard()
+    {
+        #region one-loop-on-the-board
+        LinearResistance wire = LinearResistance.FromOhmsPerKilometer(7.6);
+        Length oneWay = Length.FromMeters(5.5);
+        WorkedSolution board = VoltageDrop.ExplainOutAndBack(wire, oneWay, wire, oneWay);
+
+        Console.WriteLine(board.ToText());
+        #endregion
+    }
+
+    public static void ASheetForTheFile()
+    {
+        #region a-sheet-for-the-file
+        var requirements = new CircuitRequirements
+        {
+            Name = "cabin lamp",
+            Source = Battery.LeadAcid(coldCranking: ElectricCurrent.FromAmperes(600)),
+            Load = Load.Lamp(Power.FromWatts(21), ElectricPotential.FromVolts(12)),
+            Feed = Length.FromMeters(4),
+            Return = ReturnPath.Wire(Length.FromMeters(4)),
+            Upstream = ElectricResistance.FromMilliohms(14),
+            Ambient = Temperature.FromDegreesCelsius(35),
+            Insulation = InsulationMaterial.PolyvinylChloride,
+        };
+        CircuitDesign design = CircuitDesigner.Design(requirements, DesignRules.RoadVehicle);
+        WorkedSolution sheet = design.Explain();
+
+        // Write sheet.ToHtmlPage() or sheet.ToMarkdown() to a file and sign it.
+        SolutionStep fuse = sheet.Steps.First(step => step.Sought == "least rating of the fuse");
+        Console.WriteLine($"{sheet.Steps.Count} steps; one of them: {fuse.Sought}");
+        Console.WriteLine(fuse.InSymbols);
+        Console.WriteLine(fuse.InNumbers);
+        Console.WriteLine(fuse.Source);
+        #endregion
+    }
+
+    public static void AProblemAndItsGrading()
+    {
+        #region a-problem-and-its-grading
+        Problem problem = ProblemGenerator.Create(seed: 42, ProblemTopic.VoltageDrop, Difficulty.OneStep);
+        WrongAnswer wrong = problem.WrongAnswers[0];
+        GradingResult verdict = problem.Grade(wrong.Text);
+
+        Console.WriteLine(problem.Statement);
+        Console.WriteLine($"Key: {problem.Answer.Text}");
+        Console.WriteLine($"A student writes {wrong.Text}: {verdict.LikelyMistake!.Name}");
+        Console.WriteLine(verdict.Message);
+        #endregion
+    }
+}
