@@ -38,7 +38,7 @@ internal sealed class OperatingPointSteps(SolutionBuilder board, OperatingPoint 
         (Symbol i, Symbol? u) = Settle(driving, all);
         Drop(i, wires);
         Symbol volts = board.Step(
-            u is null ? "voltage at the load" : "check: voltage at the load",
+            u is null ? "voltage at the load" : "voltage at the load once more, round the loop",
             "U",
             driving - (i * all),
             point.LoadVolts,

@@ -21,6 +21,7 @@ public sealed partial class FuseRating
         }
 
         SolutionBuilder board = new(title);
+        board.Caution(SolutionCautions.ShortCircuit, SolutionCautions.Fuse);
         board.State("operating time", $"No operating-time limits are published for the {this}.", Series.Reference);
         return board.Build();
     }

@@ -12,7 +12,7 @@ internal static class FormulaLatex
         {
             FormulaKind.Symbol => numbers ? WithUnit(formula.Number, digits, formula.Unit) : ((Symbol)formula).Latex,
             FormulaKind.Number => WithUnit(formula.Number, numbers ? digits : 16, formula.Unit),
-            FormulaKind.Sum => Within(formula.First, FormulaPrecedence.Sum, digits) + " + " + Within(formula.Second, FormulaPrecedence.Product, digits),
+            FormulaKind.Sum => Within(formula.First, FormulaPrecedence.Sum, digits) + " + " + Within(formula.Second, FormulaPrecedence.RightOf(formula), digits),
             FormulaKind.Difference => Within(formula.First, FormulaPrecedence.Sum, digits) + " - " + Within(formula.Second, FormulaPrecedence.Product, digits),
             FormulaKind.Product => Within(formula.First, FormulaPrecedence.Product, digits) + @" \cdot " + Within(formula.Second, FormulaPrecedence.Product, digits),
             FormulaKind.Quotient => @"\frac{" + Write(formula.First, digits) + "}{" + Write(formula.Second, digits) + "}",

@@ -10,7 +10,7 @@ internal static class FormulaMathMl
         {
             FormulaKind.Symbol => numbers ? WithUnit(formula.Number, digits, formula.Unit) : SymbolName.MathMl(((Symbol)formula).Spec),
             FormulaKind.Number => WithUnit(formula.Number, numbers ? digits : 16, formula.Unit),
-            FormulaKind.Sum => Pair(formula, "+", FormulaPrecedence.Sum, FormulaPrecedence.Product, digits),
+            FormulaKind.Sum => Pair(formula, "+", FormulaPrecedence.Sum, FormulaPrecedence.RightOf(formula), digits),
             FormulaKind.Difference => Pair(formula, "−", FormulaPrecedence.Sum, FormulaPrecedence.Product, digits),
             FormulaKind.Product => Pair(formula, "·", FormulaPrecedence.Product, FormulaPrecedence.Product, digits),
             FormulaKind.Quotient => "<mfrac>" + Row(formula.First, digits) + Row(formula.Second, digits) + "</mfrac>",

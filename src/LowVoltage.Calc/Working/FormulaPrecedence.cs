@@ -18,4 +18,8 @@ internal static class FormulaPrecedence
         FormulaKind.Symbol or FormulaKind.Number => formula.Number < 0 ? Sum : formula.Unit.Length > 0 ? Power : Atom,
         _ => Atom,
     };
+
+    /// <summary>What the right side of a sum or difference must have to stand without brackets: a sum may be opened up inside a sum, a negative number may not.</summary>
+    internal static int RightOf(Formula formula) =>
+        formula.Kind == FormulaKind.Sum && formula.Second.Kind is FormulaKind.Sum or FormulaKind.Difference ? Sum : Product;
 }

@@ -29,9 +29,8 @@ internal static class FormulaText
         int level = FormulaPrecedence.Of(formula, digits);
         // a/b·c would be read in two ways.
         int left = formula.Kind == FormulaKind.Product && formula.First.Kind == FormulaKind.Quotient ? level + 1 : level;
-        // A sum may be opened up inside a sum; a negative number may not.
-        bool open = formula.Kind == FormulaKind.Sum && formula.Second.Kind is FormulaKind.Sum or FormulaKind.Difference;
-        return Within(formula.First, left, digits) + sign + Within(formula.Second, open ? level : level + 1, digits);
+        int right = level == FormulaPrecedence.Sum ? FormulaPrecedence.RightOf(formula) : level + 1;
+        return Within(formula.First, left, digits) + sign + Within(formula.Second, right, digits);
     }
 
     private static string Exponent(Formula exponent, int digits)

@@ -17,7 +17,7 @@ public class ExplainedProblemsTests
     private static readonly Temperature Twenty = Temperature.FromDegreesCelsius(20), Zero = Temperature.FromDegreesCelsius(0);
 
     private static readonly Dictionary<string, PublishedProblem> Problems = new[] { "dc-circuits-problems.json", "wire-problems.json", "wire-problems-circuits.json" }
-        .SelectMany(PublishedProblem.Load).ToDictionary(p => p.Key, p => p.Value, StringComparer.Ordinal);
+        .SelectMany(PublishedProblem.Load).GroupBy(p => p.Key, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Last().Value, StringComparer.Ordinal);
 
     // Factor: from the unit shown to the unit printed.
     private static readonly Dictionary<string, Func<PublishedProblem, (WorkedSolution Solution, double Factor)>> Explanations = new(StringComparer.Ordinal)
@@ -90,6 +90,9 @@ public class ExplainedProblemsTests
         ["wire-018"] = p => One(CircularMil.ExplainSquareMilsOf(Conductor.SolidOfDiameter(Length.FromMils(p["diameter"]), ConductorMaterial.Copper).Area)),
         ["wire-022"] = p => One(CircularMil.ExplainSquareMilsOf(Conductor.SolidOfDiameter(Length.FromMils(p["diameter"]), ConductorMaterial.Copper).Area)),
         ["wire-029"] = p => One(Awg(p).Explain()),
+        ["wire-032"] = p => (Awg(p).ExplainDiameter(), 1 / 25.4),
+        ["wire-036"] = p => (Awg(p).ExplainDiameter(), 1 / 25.4),
+        ["wire-038"] = p => (Awg(p).ExplainDiameter(), 1 / 25.4),
         ["wire-035"] = p => One(Awg(p).Explain()),
         ["wire-037"] = p => One(Awg(p).Explain()),
         ["wire-045"] = p => One(Awg(p).Explain()),
