@@ -46,7 +46,7 @@ internal static class BulkRatios
         {
             long before = Stopwatch.GetTimestamp();
             action(benchmark);
-            shortest = Math.Min(shortest, Stopwatch.GetElapsedTime(before).TotalNanoseconds);
+            shortest = Math.Min(shortest, (Stopwatch.GetTimestamp() - before) * 1e9 / Stopwatch.Frequency);
             if (Stopwatch.GetElapsedTime(start).TotalSeconds > 4)
             {
                 break;

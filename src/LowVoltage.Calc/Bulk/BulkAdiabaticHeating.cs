@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Heating;
 using LowVoltage.Calc.Numerics;
@@ -10,8 +11,8 @@ namespace LowVoltage.Calc.Bulk;
 /// <remarks>
 /// <code>I²t = K²·S²·ln((θf + β)/(θi + β))    θf = θi + (θi + β)·[exp(I²t/(K·S)²) − 1]</code>
 /// <para>Symbols, source, valid range and what is assumed are those of <see cref="AdiabaticHeating"/>; the section is metal, S [mm²].</para>
-/// <para><b>Same bits</b> as <see cref="AdiabaticHeating"/>: both take exp and ln from the same additions and multiplications, within 3 and 2 units in the
-/// last place of the true value, whatever the machine.</para>
+/// <para><b>Same bits</b> as <see cref="AdiabaticHeating"/>: both take exp and ln from the same additions and multiplications, within 3 units in the last
+/// place of the true value, whatever the machine.</para>
 /// <para><b>Bulk.</b> Every span holds one value for each case, all of one length. Nothing is allocated. The results may stand where an input stands
 /// (the very same memory), and then nothing is written before all is checked; otherwise, when a value is refused, the results hold nothing to read.
 /// The ranges are those of the typed calls. A number of cases below a few dozen is better served by the typed calls.</para>
@@ -40,15 +41,14 @@ public static class BulkAdiabaticHeating
         Span<double> finalCelsius)
     {
         double melting = Given(material).MeltingPointCelsius;
-        Sweep.Run(
-            new Final(new Metal(material, melting)),
+        return Sweep.Run(
+            new Final(new Metal(material, melting), melting),
             new(squareMillimeters, nameof(squareMillimeters), BulkRange.SquareMillimeters),
             new(amperes, nameof(amperes), BulkRange.Amperes),
             new(seconds, nameof(seconds), BulkRange.Seconds(LongestSeconds)),
             new(initialCelsius, nameof(initialCelsius), BulkRange.Celsius(ConductorMaterial.LowestCelsius, melting)),
             finalCelsius,
             nameof(finalCelsius));
-        return Tally.Of(finalCelsius, melting);
     }
 
     /// <summary>Time until a conductor reaches a temperature, t = K²·S²·ln((θf + β)/(θi + β))/I².</summary>
@@ -155,6 +155,10 @@ public static class BulkAdiabaticHeating
 
     private static BulkRange Below(double limitCelsius) => BulkRange.CelsiusBelow(ConductorMaterial.LowestCelsius, limitCelsius);
 
+    // Vector.Min minds the not-a-numbers, in other ways on other targets, and pays for it.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector<double> Lesser(Vector<double> a, Vector<double> b) => Vector.ConditionalSelect(Vector.LessThan(a, b), a, b);
+
     // What the formulas need of the metal, and the temperature reached: the limit, or the melting point.
     private readonly struct Metal(ConductorMaterial material, double endCelsius)
     {
@@ -164,22 +168,31 @@ public static class BulkAdiabaticHeating
 
         internal Vector<double> End { get; } = new(endCelsius);
 
-        internal Vector<double> LogRatio(Vector<double> initial) => VectorExpLog.Log1p((End - initial) / (initial + Beta));
+        internal Vector<double> EndAboveZero { get; } = new(endCelsius - material.InferredZeroCelsius);
 
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        internal Vector<double> LogRatio(Vector<double> initial) => VectorExpLog.LogRatio(initial + Beta, End - initial, EndAboveZero);
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         internal Vector<double> KFactor(Vector<double> initial) => Vector.SquareRoot(ConstantSquared * LogRatio(initial));
     }
 
-    private readonly struct Final(Metal metal) : IBulkKernel
+    private readonly struct Final(Metal metal, double melting) : IBulkKernel
     {
         public int Inputs => 4;
 
         public bool FromZero => false;
 
+        public bool Counts => true;
+
+        public double None => melting;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e)
         {
             // Every metal has long melted at exp(40), so a larger exponent need not be told apart.
-            Vector<double> exponent = Vector.Min(b * b * c / (metal.ConstantSquared * a * a), new Vector<double>(40));
-            return Vector.Min(d + ((d + metal.Beta) * VectorExpLog.Expm1(exponent)), metal.End);
+            Vector<double> exponent = Lesser(b * b * c / (metal.ConstantSquared * a * a), new Vector<double>(40));
+            return Lesser(d + ((d + metal.Beta) * VectorExpLog.Expm1(exponent)), metal.End);
         }
     }
 
@@ -189,6 +202,11 @@ public static class BulkAdiabaticHeating
 
         public bool FromZero => false;
 
+        public bool Counts => false;
+
+        public double None => 0;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e)
         {
             Vector<double> ratio = a / b;
@@ -202,6 +220,11 @@ public static class BulkAdiabaticHeating
 
         public bool FromZero => false;
 
+        public bool Counts => false;
+
+        public double None => 0;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e) =>
             metal.ConstantSquared * a * a * metal.LogRatio(b);
     }
@@ -212,6 +235,11 @@ public static class BulkAdiabaticHeating
 
         public bool FromZero => false;
 
+        public bool Counts => false;
+
+        public double None => 0;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e) =>
             a * Vector.SquareRoot(b) / metal.KFactor(c);
     }
@@ -222,6 +250,11 @@ public static class BulkAdiabaticHeating
 
         public bool FromZero => false;
 
+        public bool Counts => false;
+
+        public double None => 0;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e) =>
             metal.KFactor(c) * a / Vector.SquareRoot(b);
     }

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using LowVoltage.Calc.Quantities;
 
 namespace LowVoltage.Calc.Bulk;
@@ -43,6 +44,11 @@ public static class BulkConductorTemperature
 
         public bool FromZero => false;
 
+        public bool Counts => false;
+
+        public double None => 0;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e)
         {
             Vector<double> load = b / rated;

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace LowVoltage.Calc.Bulk;
 
@@ -27,14 +28,13 @@ public static class BulkLoadVoltage
     public static int ConstantCurrent(
         ReadOnlySpan<double> sourceVolts, ReadOnlySpan<double> ohms, ReadOnlySpan<double> amperes, Span<double> loadVolts)
     {
-        Sweep.Run(
+        return Sweep.Run(
             default(OfCurrent),
             new(sourceVolts, nameof(sourceVolts), BulkRange.Volts),
             new(ohms, nameof(ohms), BulkRange.OhmsOrZero),
             new(amperes, nameof(amperes), BulkRange.Amperes),
             loadVolts,
             nameof(loadVolts));
-        return Tally.Of(loadVolts, 0);
     }
 
     /// <summary>A load that is a resistance, U = V/(1 + R/Rl). It always has an operating point.</summary>
@@ -64,14 +64,13 @@ public static class BulkLoadVoltage
     public static int ConstantPower(
         ReadOnlySpan<double> sourceVolts, ReadOnlySpan<double> ohms, ReadOnlySpan<double> watts, Span<double> loadVolts)
     {
-        Sweep.Run(
+        return Sweep.Run(
             default(OfPower),
             new(sourceVolts, nameof(sourceVolts), BulkRange.Volts),
             new(ohms, nameof(ohms), BulkRange.OhmsOrZero),
             new(watts, nameof(watts), BulkRange.Watts),
             loadVolts,
             nameof(loadVolts));
-        return Tally.Of(loadVolts, 0);
     }
 
     private readonly struct OfCurrent : IBulkKernel
@@ -80,8 +79,16 @@ public static class BulkLoadVoltage
 
         public bool FromZero => false;
 
-        public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e) =>
-            Vector.Max(a - (b * c), Vector<double>.Zero);
+        public bool Counts => true;
+
+        public double None => 0;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e)
+        {
+            Vector<double> volts = a - (b * c);
+            return Vector.ConditionalSelect(Vector.GreaterThan(volts, Vector<double>.Zero), volts, Vector<double>.Zero);
+        }
     }
 
     private readonly struct OfResistance : IBulkKernel
@@ -90,6 +97,11 @@ public static class BulkLoadVoltage
 
         public bool FromZero => false;
 
+        public bool Counts => false;
+
+        public double None => 0;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e) =>
             a / (Vector<double>.One + (b * (Vector<double>.One / c)));
     }
@@ -100,6 +112,11 @@ public static class BulkLoadVoltage
 
         public bool FromZero => false;
 
+        public bool Counts => true;
+
+        public double None => 0;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e)
         {
             Vector<double> square = (a * a) - (new Vector<double>(4) * b * c);

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace LowVoltage.Calc.Bulk;
 
@@ -51,6 +52,11 @@ public static class BulkProspectiveCurrent
 
         public bool FromZero => false;
 
+        public bool Counts => false;
+
+        public double None => 0;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e) => a / (b + c);
     }
 }

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using LowVoltage.Calc.Conductors;
 
 namespace LowVoltage.Calc.Bulk;
@@ -71,6 +72,11 @@ public static class BulkResistance
 
         public bool FromZero => false;
 
+        public bool Counts => false;
+
+        public double None => 0;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e) => a * ratio.At(b);
     }
 
@@ -80,6 +86,11 @@ public static class BulkResistance
 
         public bool FromZero => true;
 
+        public bool Counts => false;
+
+        public double None => 0;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e) => (a * b) + (c * d);
     }
 }

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using LowVoltage.Calc.Conductors;
 
 namespace LowVoltage.Calc.Bulk;
@@ -90,6 +91,11 @@ public static class BulkVoltageDrop
 
         public bool FromZero => true;
 
+        public bool Counts => false;
+
+        public double None => 0;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e) => a * b * c;
     }
 
@@ -99,6 +105,11 @@ public static class BulkVoltageDrop
 
         public bool FromZero => true;
 
+        public bool Counts => false;
+
+        public double None => 0;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e) =>
             ((a * b) + (c * d)) * e;
     }
@@ -112,6 +123,11 @@ public static class BulkVoltageDrop
 
         public bool FromZero => false;
 
+        public bool Counts => false;
+
+        public double None => 0;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e) =>
             ohmMeters20 * ratio.At(a) * new Vector<double>(1e6) * b * c / d;
     }

@@ -12,5 +12,11 @@ internal interface IBulkKernel
     /// <summary>Whether the least value of every input is zero.</summary>
     bool FromZero { get; }
 
+    /// <summary>Whether results that equal <see cref="None"/> are counted.</summary>
+    bool Counts { get; }
+
+    /// <summary>The result that stands for "there is none".</summary>
+    double None { get; }
+
     Vector<double> Evaluate(Vector<double> a, Vector<double> b, Vector<double> c, Vector<double> d, Vector<double> e);
 }

@@ -9,20 +9,21 @@ namespace LowVoltage.Calc.Bulk;
 /// <para>The range check costs one or two instructions an input and vector. The upper half of a double's bits, as an unsigned whole number, rises with the
 /// double, and is largest for what is negative, infinite or not a number. So the largest upper half of (value − least) says whether a value may be outside.
 /// Only then are the values compared one by one: with the exact limits, in the order of the inputs, to name the first that is outside.</para>
+/// <para>The answer of a run is how many results stand for "there is none", for a kernel that has such.</para>
 /// <para>Results that stand where an input stands are checked in a pass of their own, before the first is written over.</para>
 /// </remarks>
 internal static class Sweep
 {
-    internal static void Run<TKernel>(TKernel kernel, BulkInput a, BulkInput b, Span<double> results, string resultsName)
+    internal static int Run<TKernel>(TKernel kernel, BulkInput a, BulkInput b, Span<double> results, string resultsName)
         where TKernel : struct, IBulkKernel => Run(kernel, a, b, default, default, default, results, resultsName);
 
-    internal static void Run<TKernel>(TKernel kernel, BulkInput a, BulkInput b, BulkInput c, Span<double> results, string resultsName)
+    internal static int Run<TKernel>(TKernel kernel, BulkInput a, BulkInput b, BulkInput c, Span<double> results, string resultsName)
         where TKernel : struct, IBulkKernel => Run(kernel, a, b, c, default, default, results, resultsName);
 
-    internal static void Run<TKernel>(TKernel kernel, BulkInput a, BulkInput b, BulkInput c, BulkInput d, Span<double> results, string resultsName)
+    internal static int Run<TKernel>(TKernel kernel, BulkInput a, BulkInput b, BulkInput c, BulkInput d, Span<double> results, string resultsName)
         where TKernel : struct, IBulkKernel => Run(kernel, a, b, c, d, default, results, resultsName);
 
-    internal static void Run<TKernel>(
+    internal static int Run<TKernel>(
         TKernel kernel, BulkInput a, BulkInput b, BulkInput c, BulkInput d, BulkInput e, Span<double> results, string resultsName)
         where TKernel : struct, IBulkKernel
     {
@@ -37,12 +38,15 @@ internal static class Sweep
 
         if (results.Length < Vector<double>.Count)
         {
-            Short(kernel, a, b, c, d, e, results);
+            return Short(kernel, a, b, c, d, e, results);
         }
-        else if (Doubtful(kernel, a, b, c, d, e, results) && !inPlace)
+
+        if (Doubtful(kernel, a, b, c, d, e, results, out int none) && !inPlace)
         {
             Require(inputs, a, b, c, d, e);
         }
+
+        return none;
     }
 
     private static void Require(int inputs, in BulkInput a, in BulkInput b, in BulkInput c, in BulkInput d, in BulkInput e)
@@ -66,7 +70,7 @@ internal static class Sweep
     }
 
     // Fewer values than a vector has lanes: one vector, filled up with ones that nobody reads.
-    private static void Short<TKernel>(
+    private static int Short<TKernel>(
         TKernel kernel, in BulkInput a, in BulkInput b, in BulkInput c, in BulkInput d, in BulkInput e, Span<double> results)
         where TKernel : struct, IBulkKernel
     {
@@ -76,6 +80,20 @@ internal static class Sweep
         {
             results[i] = answers[i];
         }
+
+        return CountNone(kernel, results);
+    }
+
+    private static int CountNone<TKernel>(TKernel kernel, ReadOnlySpan<double> results)
+        where TKernel : struct, IBulkKernel
+    {
+        int none = 0;
+        for (int i = 0; kernel.Counts && i < results.Length; i++)
+        {
+            none += results[i] == kernel.None ? 1 : 0;
+        }
+
+        return none;
     }
 
     private static Vector<double> Fill(in BulkInput input, Span<double> filled)
@@ -87,7 +105,7 @@ internal static class Sweep
 
     // Computes everything; the answer is whether a value may have been outside its range.
     private static bool Doubtful<TKernel>(
-        TKernel kernel, in BulkInput a, in BulkInput b, in BulkInput c, in BulkInput d, in BulkInput e, Span<double> results)
+        TKernel kernel, in BulkInput a, in BulkInput b, in BulkInput c, in BulkInput d, in BulkInput e, Span<double> results, out int none)
         where TKernel : struct, IBulkKernel
     {
         int inputs = kernel.Inputs;
@@ -104,7 +122,10 @@ internal static class Sweep
             inputs > 2 ? Take(ref c0, last, shift, cLeast, ref cSeen) : default,
             inputs > 3 ? Take(ref d0, last, shift, dLeast, ref dSeen) : default,
             inputs > 4 ? Take(ref e0, last, shift, eLeast, ref eSeen) : default);
-        for (nint i = 0; i < last; i += count)
+        Vector<double> noResult = new(kernel.None);
+        Vector<long> found = default;
+        nint i = 0;
+        for (; i < last; i += count)
         {
             Vector<double> answers = kernel.Evaluate(
                 Take(ref a0, i, shift, aLeast, ref aSeen),
@@ -113,9 +134,13 @@ internal static class Sweep
                 inputs > 3 ? Take(ref d0, i, shift, dLeast, ref dSeen) : default,
                 inputs > 4 ? Take(ref e0, i, shift, eLeast, ref eSeen) : default);
             Store(ref r0, i, answers);
+
+            // A true comparison is −1 in its lane.
+            found -= kernel.Counts ? Vector.Equals(answers, noResult) : default;
         }
 
         Store(ref r0, last, end);
+        none = (int)Vector.Dot(found, Vector<long>.One) + CountNone(kernel, results.Slice((int)i));
         return Exceeds(aSeen, a.Range) | Exceeds(bSeen, b.Range) | (inputs > 2 && Exceeds(cSeen, c.Range))
             | (inputs > 3 && Exceeds(dSeen, d.Range)) | (inputs > 4 && Exceeds(eSeen, e.Range));
     }

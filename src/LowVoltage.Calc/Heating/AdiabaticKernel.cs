@@ -20,7 +20,7 @@ internal static class AdiabaticKernel
 
     /// <summary>ln((θf + β)/(θi + β)), without losing a small rise.</summary>
     internal static double LogRatio(double initialCelsius, double finalCelsius, double beta) =>
-        ExpLog.Log1p((finalCelsius - initialCelsius) / (initialCelsius + beta));
+        ExpLog.LogRatio(initialCelsius + beta, finalCelsius - initialCelsius, finalCelsius + beta);
 
     /// <summary>k = K·√ln(…) in A·√s/mm².</summary>
     internal static double KFactor(double constantSquared, double initialCelsius, double finalCelsius, double beta) =>
