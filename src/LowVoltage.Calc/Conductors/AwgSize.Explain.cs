@@ -20,7 +20,7 @@ public readonly partial struct AwgSize
     {
         SolutionBuilder board = new($"Diameter and section of {this}");
         Symbol d = Thickness(board);
-        board.Step("section", "A", Formula.FromNumber(Math.PI / 4, "") * Formula.Square(d), AreaSquareMillimeters, "mm²", Reference, "The area of the circle; 0.7854 is π/4.");
+        board.Step("section", "A", new Symbol("π", Math.PI, "", "circle over diameter") * Formula.Square(d) / 4, AreaSquareMillimeters, "mm²", Reference, "The area of the circle.");
         board.Step(
             "section in circular mils", "A_cmil", Formula.Square(d / Formula.FromNumber(CircularMil.MillimetersPerMil, "mm/mil")), CircularMils, "cmil", Reference,
             "The square of the diameter in mils.");

@@ -13,8 +13,6 @@ public static partial class CircularMil
         Title = "NBS Handbook 100", Edition = "1966", Kind = ReferenceKind.Handbook, Note = "One circular mil is the area of a circle of one mil; 1 mil = 0.0254 mm.",
     };
 
-    private static Formula PerCircularMil => Formula.FromNumber(SquareMillimeters, "mm²/cmil");
-
     /// <summary>The working of <see cref="FromArea"/>.</summary>
     /// <inheritdoc cref="FromArea"/>
     /// <returns>The steps, circular mils last.</returns>
@@ -23,7 +21,7 @@ public static partial class CircularMil
         double result = FromArea(area);
         SolutionBuilder board = new("Circular mils of a section");
         Symbol a = board.Given("section", "A", Accept.SquareMillimeters(area, nameof(area)), "mm²");
-        board.Step("section in circular mils", "A_cmil", a / PerCircularMil, result, "cmil", Definition, "One circular mil is π/4·(0.0254 mm)².");
+        board.Step("section in circular mils", "A_cmil", a / One(board), result, "cmil", Definition, "How many circles of one mil fill the section.");
         return board.Build();
     }
 
@@ -48,7 +46,7 @@ public static partial class CircularMil
         double result = Accept.SquareMillimeters(ToArea(circularMils), nameof(circularMils));
         SolutionBuilder board = new("Section of a number of circular mils");
         Symbol c = board.Given("circular mils", "A_cmil", circularMils, "cmil");
-        board.Step("section", "A", c * PerCircularMil, result, "mm²", Definition, "One circular mil is π/4·(0.0254 mm)².");
+        board.Step("section", "A", c * One(board), result, "mm²", Definition, "So many circles of one mil.");
         return board.Build();
     }
 
@@ -64,4 +62,7 @@ public static partial class CircularMil
             "section in square mils", "A_sq", a / Formula.Square(Formula.FromNumber(MillimetersPerMil, "mm/mil")), result, "mil²", Definition, "A square mil is a square of 0.0254 mm; a circle of one mil covers π/4 of it.");
         return board.Build();
     }
+
+    private static Symbol One(SolutionBuilder board) =>
+        board.LookUp("section of one circular mil", "c", SquareMillimeters, "mm²/cmil", Definition, "π/4·(0.0254 mm)², the area of a circle of one mil.");
 }

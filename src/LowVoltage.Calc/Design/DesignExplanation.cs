@@ -132,7 +132,15 @@ internal sealed partial class DesignExplanation
         }
 
         string margin = "Margin " + Accept.Short(100 * check.Margin) + " %.";
-        board.Compare($"check: {check.Name}", CheckSymbols.Value(check), relation, CheckSymbols.Limit(check), check.Reference, note.Length == 0 ? margin : $"{margin} {note}", pass);
+        board.Compare(
+            $"check: {check.Name}",
+            CheckSymbols.Value(check),
+            relation,
+            CheckSymbols.Limit(check),
+            check.Reference,
+            note.Length == 0 ? margin : $"{margin} {note}",
+            pass,
+            check.LimitIsLeast ? RoundingDirection.Up : RoundingDirection.Down);
     }
 
     // A time that never comes, and a fuse that nothing has to open, carry no number to compare.

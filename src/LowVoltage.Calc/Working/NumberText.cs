@@ -84,7 +84,8 @@ internal static class NumberText
             return (Signed(rounded), 0);
         }
 
-        string[] parts = rounded.ToString("E16", CultureInfo.InvariantCulture).Split('E');
+        // Fifteen digits: with more, 1e-6 would be 9.99…e-7.
+        string[] parts = rounded.ToString("E14", CultureInfo.InvariantCulture).Split('E');
         int exponent = int.Parse(parts[1], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
         string written = rounded.ToString("R", CultureInfo.InvariantCulture);
         double mantissa = double.Parse(WithExponent(written, exponent), CultureInfo.InvariantCulture);

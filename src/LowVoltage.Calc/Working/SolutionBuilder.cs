@@ -50,18 +50,20 @@ internal sealed class SolutionBuilder(string title)
         return symbol;
     }
 
-    /// <summary>A comparison. The verdict is the calculation's own where it has one.</summary>
-    internal bool Compare(string sought, Symbol left, Relation relation, Symbol limit, Reference? source, string reason = "", bool? verdict = null)
+    /// <summary>A comparison. The verdict is the calculation's own where it has one; the limit is rounded as in the step that gave it, where there is one.</summary>
+    internal bool Compare(
+        string sought, Symbol left, Relation relation, Symbol limit, Reference? source, string reason = "", bool? verdict = null, RoundingDirection? limitRounding = null)
     {
+        RoundingDirection rounding = limitRounding ?? steps.Find(step => ReferenceEquals(step.Symbol, limit))?.Rounding ?? RoundingDirection.Nearest;
         bool holds = verdict ?? RelationWords.Holds(left.Value, relation, limit.Value);
-        steps.Add(new SolutionStep(StepKind.Comparison, sought, left, reason) { Section = section, Source = source, Relation = relation, Limit = limit, Holds = holds });
+        steps.Add(new SolutionStep(StepKind.Comparison, sought, left, reason) { Section = section, Source = source, Relation = relation, Limit = limit, LimitRounding = rounding, Holds = holds });
         return holds;
     }
 
     internal void State(string sought, string words, Reference? source = null) =>
         steps.Add(new SolutionStep(StepKind.Statement, sought, null, words) { Section = section, Source = source });
 
-    /// <summary>The steps of another explanation, as a part of this one.</summary>
+    /// <summary>The steps of another explanation, as a part of this one. Its cautions are not taken: the whole has its own.</summary>
     /// <param name="onlyNew">Leave out what stands here already, letter for letter and to the last bit.</param>
     internal void Include(WorkedSolution other, bool onlyNew = false)
     {
@@ -72,8 +74,6 @@ internal sealed class SolutionBuilder(string title)
                 steps.Add(step.In(section.Length == 0 ? step.Section : section));
             }
         }
-
-        Caution([.. other.Cautions]);
     }
 
     private static bool IsSame(SolutionStep known, SolutionStep step) =>

@@ -150,7 +150,7 @@ internal static class SolutionHtml
                 + "<mo>=</mo>" + FormulaMathMl.WithUnit(step.Shown!.Value, 16, step.Unit),
             StepKind.Comparison => name + "<mo>=</mo>" + FormulaMathMl.WithUnit(step.Symbol.Value, step.ComparedDigits, step.Unit)
                 + "<mo>" + Escape(RelationWords.Sign(step.Relation!.Value, step.Holds!.Value)) + "</mo>"
-                + FormulaMathMl.WithUnit(step.Limit!.Value, step.ComparedDigits, step.Limit.Unit) + "<mo>=</mo>" + SymbolName.MathMl(step.Limit.Spec),
+                + FormulaMathMl.WithUnit(step.LimitShown, 16, step.Limit!.Unit) + "<mo>=</mo>" + SymbolName.MathMl(step.Limit.Spec),
             _ => name + "<mo>=</mo>" + FormulaMathMl.WithUnit(step.Shown!.Value, 16, step.Unit),
         };
     }

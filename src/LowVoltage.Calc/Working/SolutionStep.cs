@@ -59,6 +59,9 @@ public sealed class SolutionStep
     /// <remarks>The verdict is the calculation's own: a difference of rounding alone (1e-9) may be forgiven.</remarks>
     public bool? Holds { get; internal init; }
 
+    /// <summary>Which way the limit is rounded: as in the step that gave it, so that a reader meets one number.</summary>
+    internal RoundingDirection LimitRounding { get; init; }
+
     /// <summary>Where the formula or the value comes from; null when the step needs no source.</summary>
     public Reference? Source { get; internal init; }
 
@@ -83,7 +86,7 @@ public sealed class SolutionStep
         StepKind.Calculation => $"{Symbol!.Name} = {FormulaText.Write(Formula!, OperandDigits)} = {Rounded}",
         StepKind.LookUp => $"{Symbol!.Name} = {Rounded}",
         StepKind.Comparison => $"{NumberText.WithUnit(Symbol!.Value, ComparedDigits, Unit)} {RelationWords.Sign(Relation!.Value)} "
-            + $"{NumberText.WithUnit(Limit!.Value, ComparedDigits, Limit.Unit)}: {Verdict}",
+            + $"{NumberText.WithUnit(LimitShown, 16, Limit!.Unit)}: {Verdict}",
         _ => "",
     };
 
@@ -93,7 +96,7 @@ public sealed class SolutionStep
         StepKind.Calculation => $"{Symbol!.Latex} = {Formula!.ToLatex()} = {FormulaLatex.Write(Formula, OperandDigits)} = {FormulaLatex.WithUnit(Shown!.Value, 16, Unit)}",
         StepKind.LookUp => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(Shown!.Value, 16, Unit)}",
         StepKind.Comparison => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(Symbol.Value, ComparedDigits, Unit)} {RelationWords.LatexSign(Relation!.Value, Holds!.Value)} "
-            + $"{FormulaLatex.WithUnit(Limit!.Value, ComparedDigits, Limit.Unit)} = {Limit.Latex}",
+            + $"{FormulaLatex.WithUnit(LimitShown, 16, Limit!.Unit)} = {Limit.Latex}",
         _ => "",
     };
 
@@ -106,6 +109,7 @@ public sealed class SolutionStep
         Rounding = Rounding,
         Relation = Relation,
         Limit = Limit,
+        LimitRounding = LimitRounding,
         Holds = Holds,
         Source = Source,
     };
@@ -137,11 +141,11 @@ public sealed class SolutionStep
     {
         get
         {
-            double left = Symbol!.Value, right = Limit!.Value;
+            double left = Symbol!.Value;
             Relation relation = Relation!.Value;
             for (int digits = Digits; digits < MostDigits; digits++)
             {
-                if (RelationWords.Holds(NumberText.Round(left, digits), relation, NumberText.Round(right, digits)) == Holds)
+                if (RelationWords.Holds(NumberText.Round(left, digits), relation, LimitAt(digits)) == Holds)
                 {
                     return digits;
                 }
@@ -151,6 +155,11 @@ public sealed class SolutionStep
         }
     }
 
+    /// <summary>The limit as shown.</summary>
+    internal double LimitShown => LimitAt(ComparedDigits);
+
     /// <summary>The step in one line: what is sought and the numbers.</summary>
     public override string ToString() => Kind == StepKind.Statement ? $"{Sought}: {Reason}" : $"{Sought}: {InNumbers}";
+
+    private double LimitAt(int digits) => NumberText.Round(Limit!.Value, digits, LimitRounding);
 }

@@ -1,6 +1,9 @@
 using System.Xml.Linq;
+using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Tests.Design;
+using LowVoltage.Calc.Tests.Protection;
 using LowVoltage.Calc.Working;
+using FsCheck.Fluent;
 using FsCheck.Xunit;
 
 namespace LowVoltage.Calc.Tests.Working;
@@ -82,6 +85,29 @@ public class ExplanationProperties
             Assert.True(text.Count(c => c == '{') == text.Count(c => c == '}'), name);
             Assert.Equal(text.Split("\\left(").Length, text.Split("\\right)").Length);
         }
+    }
+
+    [Fact]
+    public void FuseAgainstWire_EveryOutcome_IsExplainedWithItsOwnNumbers()
+    {
+        HashSet<ProtectionVerdict> seen = [];
+        foreach (ProtectionCase c in ProtectionCases.Case().Generator.Sample(400))
+        {
+            WireProtection outcome = FuseAgainstWire.Check(c.Fuse, c.Wire, ElectricCurrent.FromAmperes(c.ProspectiveAmperes));
+            WorkedSolution solution = outcome.Explain();
+            AssertEvaluates(solution, c.ToString());
+            AssertReadsBack(solution, c.ToString());
+            seen.Add(outcome.Verdict);
+            Assert.Equal(outcome.Reason, solution.Answer);
+            if (outcome.TemperatureReached is { } reached && outcome.Verdict != ProtectionVerdict.NotEvaluated)
+            {
+                Assert.Equal(reached.DegreesCelsius, solution.Steps[^1].Result!.Value, 1e-9);
+                Assert.Equal(outcome.Verdict == ProtectionVerdict.Protected, solution.Steps[^1].Holds);
+            }
+        }
+
+        Assert.Contains(ProtectionVerdict.Protected, seen);
+        Assert.Contains(ProtectionVerdict.NotProtected, seen);
     }
 
     [Property(Arbitrary = [typeof(AnyCircuit)], MaxTest = 60)]

@@ -88,6 +88,8 @@ public class FormulaTests
     [InlineData(12345.678, 4, "12350")]
     [InlineData(0.00012344, 4, "0.0001234")]
     [InlineData(0.00001234, 4, "1.234×10⁻⁵")]
+    [InlineData(1e-6, 5, "1×10⁻⁶")]
+    [InlineData(1e-12, 16, "1×10⁻¹²")]
     [InlineData(1.5e9, 4, "1.5×10⁹")]
     [InlineData(-3.25, 4, "−3.25")]
     [InlineData(-1.7e-8, 4, "−1.7×10⁻⁸")]

@@ -147,6 +147,20 @@ public class WorkedSolutionTests
     }
 
     [Fact]
+    public void Comparison_WithALimitThatAStepGave_ShowsThatStepsNumber()
+    {
+        SolutionBuilder board = new("x");
+        Symbol load = board.Given("load", "I", 5.8265, "A");
+        Symbol least = board.Step("least", "I_min", load / 0.8, 5.8265 / 0.8, "A", null, "", RoundingDirection.Up);
+        board.Compare("enough", new Symbol("I_n", 7.5, "A", ""), Relation.AtLeast, least, null);
+        WorkedSolution solution = board.Build("");
+
+        // 5.8265/0.8 = 7.283125
+        Assert.Equal("7.284 A", solution.Steps[0].Rounded.Replace('\u00A0', ' '));
+        Assert.Equal("7.5 A ≥ 7.284 A: holds", solution.Steps[1].InNumbers.Replace('\u00A0', ' '));
+    }
+
+    [Fact]
     public void Explanation_OfAnythingThatShortsOrHeats_HasCautions()
     {
         Temperature c20 = Temperature.FromDegreesCelsius(20);
