@@ -6,7 +6,7 @@ internal sealed class Cases(int count)
     internal const string Spreads =
         """
         supply at the terminals   triangular 11.7, 12.4, 12.8 V
-        length, each way          uniform 4 to 5 m
+        length, each way          uniform 5 to 6 m
         ambient                   normal, mean 45 °C, deviation 8 K
         joints together           triangular 3, 8, 30 mΩ
         load                      normal, mean 120 W, deviation 8 W
@@ -37,7 +37,7 @@ internal sealed class Cases(int count)
         for (int i = 0; i < count; i++)
         {
             cases.SupplyVolts[i] = dice.Triangular(11.7, 12.4, 12.8);
-            cases.Meters[i] = dice.Uniform(4, 5);
+            cases.Meters[i] = dice.Uniform(5, 6);
             cases.AmbientCelsius[i] = dice.Normal(circuit.BaseCelsius, 8);
             cases.JointOhms[i] = dice.Triangular(0.003, 0.008, 0.030);
             cases.LoadWatts[i] = dice.Normal(120, 8);

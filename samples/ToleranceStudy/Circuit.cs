@@ -25,14 +25,14 @@ internal sealed class Circuit
     internal double OhmsPerMeter20 { get; }
 
     /// <summary>Ambient for which the wire is rated, °C: where the spread has its middle.</summary>
-    internal double BaseCelsius => 45;
+    internal double BaseCelsius { get; } = 45;
 
     /// <summary>The current that brings the wire from there to its limit in still air, A: the square law hangs on it.</summary>
     internal double RatedAmperes { get; }
 
     /// <summary>Least voltage at which the load works.</summary>
-    internal double LeastVolts => 10.5;
+    internal double LeastVolts { get; } = 10.5;
 
     /// <summary>Highest conductor temperature for the insulation, °C.</summary>
-    internal double MostCelsius => 70;
+    internal double MostCelsius { get; } = 70;
 }

@@ -14,15 +14,15 @@ internal static class Histogram
     {
         Save(
             Draw("Voltage at the load", "Voltage at the load (V)", cases.LoadVolts, circuit.LeastVolts, volts => volts < circuit.LeastVolts,
-                Invariant($"least voltage of the load, {circuit.LeastVolts:0.0} V")),
+                Invariant($"least voltage of the load, {circuit.LeastVolts:0.0} V"), Alignment.UpperRight),
             folder, "tolerance-volts");
         Save(
             Draw("Wire temperature", "Conductor temperature (°C)", cases.WireCelsius, circuit.MostCelsius, celsius => celsius > circuit.MostCelsius,
-                Invariant($"limit of the insulation, {circuit.MostCelsius:0} °C")),
+                Invariant($"limit of the insulation, {circuit.MostCelsius:0} °C"), Alignment.UpperLeft),
             folder, "tolerance-temperature");
     }
 
-    private static Plot Draw(string title, string axis, double[] values, double limit, Func<double, bool> fails, string limitName)
+    private static Plot Draw(string title, string axis, double[] values, double limit, Func<double, bool> fails, string limitName, Alignment legend)
     {
         Plot plot = new();
         plot.Title($"{title}, {values.Length.ToString(CultureInfo.InvariantCulture)} draws\n{Circuit.Caution.Replace(". ", ".\n", StringComparison.Ordinal)}", 15);
@@ -44,7 +44,7 @@ internal static class Histogram
         var line = plot.Add.VerticalLine(limit, 2, Colors.Black, LinePattern.Dashed);
         line.LegendText = limitName;
         plot.Axes.SetLimits(Math.Min(least, limit) - (2 * step), Math.Max(most, limit) + (2 * step), 0, 1.25 * shares.Max());
-        plot.ShowLegend(Alignment.UpperRight);
+        plot.ShowLegend(legend);
         return plot;
     }
 
