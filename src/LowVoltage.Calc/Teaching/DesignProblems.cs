@@ -181,7 +181,7 @@ internal static class DesignProblems
         d.Say($"The battery that feeds it has {U(c)} at rest and an internal resistance of {inner}.");
         Symbol r = c.StepResistance();
         double all = r.Value + (inner.Value / 1000), volts = OhmsLaw.FromCurrentAndResistance(Make.A(c.Right.Amperes), Make.Ohm(all)).Voltage.Volts;
-        d.Ask("By how many volts does the load's voltage lie below that, with the wire that you choose?", d.Step(
+        d.Ask("By how many volts does the load's voltage lie below the battery's voltage at rest, with the wire that you choose?", d.Step(
             "the drop in battery and wires", "ΔU", c.Current * (r + (inner.Symbol / 1000)), volts, "V", OhmsLaw.Reference, "Battery and wires are in series."));
         d.Wrong(Mistake.SourceForgotten, c.Right.Amperes * r.Value);
         d.Wrong(Mistake.WireResistanceForgotten, c.Right.Amperes * inner.Value / 1000);

@@ -87,7 +87,7 @@ internal static class PathProblems
         DrawnGiven i = d.Give("current at the rated voltage", "I_0", load.Amperes, 3, "A");
         d.Say($"A filament lamp {d.World.In} draws {i} at its rated {rated}. Near that, its current goes with the voltage to the power of {Exponent(d, out DrawnGiven x)}. Now it gets {u}.");
         double amperes = Load.Lamp(Make.W(i.Value * rated.Value), Make.V(rated.Value)).CurrentAt(Make.V(u.Value), LoadState.Running).Amperes;
-        d.Ask("What current does it draw now?", d.Step("the current now", "I", i.Symbol * Formula.Power(u.Symbol / rated.Symbol, x.Symbol), amperes, "A", LampLoad.CurrentReference, "The filament cools and its resistance falls with the voltage."), 3, 0.005 * amperes);
+        d.Ask("What current does it draw now?", d.Step("the current now", "I", i.Symbol * Formula.Power(u.Symbol / rated.Symbol, x.Symbol), amperes, "A", LampLoad.CurrentReference, "A filament is cooler at a lower voltage and hotter at a higher one, and its resistance goes with that."), 3, 0.005 * amperes);
         d.Wrong(Mistake.LampAsResistor, i.Value * u.Value / rated.Value);
         d.Wrong(Mistake.Unchanged, i.Value);
         d.Wrong(Mistake.RatioInverted, i.Value * Math.Pow(rated.Value / u.Value, x.Value));
@@ -103,7 +103,7 @@ internal static class PathProblems
         double full = OhmsLaw.FromVoltageAndPower(Make.V(rated.Value), Make.W(p.Value)).Current.Amperes;
         Symbol i = d.Step("the current at the rated voltage", "I_0", p.Symbol / rated.Symbol, full, "A", OhmsLaw.Reference, "Power over voltage.");
         double amperes = Load.Lamp(Make.W(p.Value), Make.V(rated.Value)).CurrentAt(Make.V(u.Value), LoadState.Running).Amperes;
-        Symbol now = d.Step("the current now", "I", i * Formula.Power(u.Symbol / rated.Symbol, x.Symbol), amperes, "A", LampLoad.CurrentReference, "The filament cools and its resistance falls with the voltage.");
+        Symbol now = d.Step("the current now", "I", i * Formula.Power(u.Symbol / rated.Symbol, x.Symbol), amperes, "A", LampLoad.CurrentReference, "A filament is cooler at a lower voltage and hotter at a higher one, and its resistance goes with that.");
         double watts = (double)OhmsLaw.FromVoltageAndCurrent(Make.V(u.Value), Make.A(amperes)).Power.Watts;
         d.Ask("What power does it take now?", d.Step("the power now", "P", u.Symbol * now, watts, "W", OhmsLaw.Reference, "Voltage times current."), 3, 0.005 * watts);
         d.Wrong(Mistake.LampAsResistor, p.Value * (u.Value / rated.Value) * (u.Value / rated.Value));
