@@ -39,7 +39,7 @@ public enum CheckKind
     /// <summary>Does the fuse hold while the load starts? Time the inrush may last, s, at most.</summary>
     InrushHeld,
 
-    /// <summary>Does the fuse open before an overload, at any current up to the prospective one, takes the conductor too far? °C at the tightest current, at most.</summary>
+    /// <summary>Does the fuse open before an overload, at any current up to the prospective one, takes the conductor too far? °C, at most: settled at the largest current that the fuse need not open, or reached where time is shortest, whichever is nearer to its limit.</summary>
     OverloadTemperature,
 
     /// <summary>Does a short at the far end open the fuse soon enough? Longest time to open, s, at most.</summary>

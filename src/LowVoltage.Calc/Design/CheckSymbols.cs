@@ -26,6 +26,7 @@ internal static class CheckSymbols
         CheckKind.InrushHeld => ("t_start", "t_min"),
         CheckKind.FaultOpensFuse => ("t", "t_max"),
         CheckKind.ShortCircuitTemperature => ("θ_f", "θ_max"),
+        CheckKind.OverloadTemperature => ("θ_o", "θ_lim"),
         CheckKind.FuseDistance => ("L_f", "L_max"),
         _ => ("x", "x_lim"),
     };

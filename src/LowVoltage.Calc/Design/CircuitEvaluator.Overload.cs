@@ -27,26 +27,44 @@ internal sealed partial class CircuitEvaluator
         }
 
         double prospective = Math.Min(atFuse, Accept.MostAmperes);
-        TightestPoint tightest = default;
-        WireLimits weakest = default;
-        bool any = false;
+        DesignCheck? worst = null;
+        double least = double.PositiveInfinity;
         foreach (ChainLink[] chain in chains)
         {
             for (int i = 0; i < chain.Length; i++)
             {
                 WireLimits limits = LimitsOf(chain[i], chain == shared ? othersAmperes : 0, allowance);
                 TightestPoint point = FuseAgainstWireKernel.Verdict(limits, curve, prospective);
-                if (!any || point.Ratio < tightest.Ratio)
+                if (worst is not null && point.Ratio > least)
                 {
-                    (any, tightest, weakest) = (true, point, limits);
+                    continue;
                 }
+
+                // Currents that the fuse need never open make every stretch alike by time: then the one nearest to its limit, or furthest beyond it.
+                DesignCheck check = OverloadCheck(fuse, point, limits, allowance);
+                worst = worst is { } known && point.Ratio.Equals(least) && known.Margin <= check.Margin ? known : check;
+                least = point.Ratio;
             }
         }
 
-        list.Add(OverloadCheck(fuse, tightest, weakest, allowance));
+        list.Add(worst!.Value);
     }
 
+    // What the wire settles at under the largest current that the fuse need not open, and what it reaches where time is shortest: the one nearer to its limit is shown.
     private static DesignCheck OverloadCheck(FuseRating fuse, in TightestPoint point, in WireLimits wire, OverloadAllowance allowance)
+    {
+        DesignCheck shown = CheckAt(fuse, point, wire, allowance);
+        double first = Math.Min(fuse.Curve!.FusingAmperes, point.Amperes);
+        if (point.Regime != ProtectionRegime.Sustained && point.Ratio >= 1)
+        {
+            DesignCheck settled = CheckAt(fuse, new TightestPoint(first, point.Ratio, ProtectionRegime.Sustained), wire, allowance);
+            shown = settled.Margin < shown.Margin ? settled : shown;
+        }
+
+        return shown;
+    }
+
+    private static DesignCheck CheckAt(FuseRating fuse, in TightestPoint point, in WireLimits wire, OverloadAllowance allowance)
     {
         bool opens = fuse.TryLongestSeconds(point.Amperes, out double seconds) && point.Regime != ProtectionRegime.Sustained;
         double? reached = wire.ReachedCelsius(point.Amperes, opens ? seconds : null);

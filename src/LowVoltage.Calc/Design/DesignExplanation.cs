@@ -151,7 +151,10 @@ internal sealed partial class DesignExplanation
     private void Verdict()
     {
         board.Section("Verdict");
-        board.State("what governs", design.Governing.ToString() + ".", design.Governing.Reference);
+        // Where a smaller size was tried, what governs is what stopped it, not a failure of this circuit.
+        string smaller = design.Wire is not null && design.Verdict != DesignVerdict.Fail && design.Governing.Outcome == CheckOutcome.Fail
+            ? $"What stopped a smaller size decides: with it, {design.Governing}." : $"{design.Governing}.";
+        board.State("what governs", smaller, design.Governing.Reference);
         board.State("verdict", design.ToString() + ".");
     }
 

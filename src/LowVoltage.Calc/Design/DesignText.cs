@@ -140,6 +140,8 @@ internal static class DesignText
     private static string For(CheckKind kind, CircuitDesign design) =>
         kind is CheckKind.LoadVoltage or CheckKind.StartVoltage && design.Requirements.Load.MinimumVolts >= design.Requirements.Source.Numbers.MinimumVolts
             ? $"The source itself falls to {Accept.Short(design.Requirements.Source.Numbers.MinimumVolts)} V, no wire can help: another source, or a load that works on less."
+        : kind == CheckKind.BreakingCapacity && design.Requirements.UpstreamOhms is not null
+            ? "Choose a fuse that breaks more, or put a main fuse that does so at the source. No wire size changes this."
         : design.Wire is null ? For(kind).Replace("a larger wire", "two wires in parallel or another series") : For(kind);
 
     private static string For(CheckKind kind) => kind switch

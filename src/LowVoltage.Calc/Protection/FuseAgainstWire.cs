@@ -85,7 +85,7 @@ public static class FuseAgainstWire
             if (curve is not null)
             {
                 WireProtection found = new(curve, device, wire.Limits(), i, prospective);
-                weakest = weakest is null || found.TimeRatio < weakest.TimeRatio ? found : weakest;
+                weakest = weakest is null || found.IsWeakerThan(weakest) ? found : weakest;
             }
         }
 

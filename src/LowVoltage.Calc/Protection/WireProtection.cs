@@ -69,6 +69,11 @@ public sealed partial class WireProtection
     /// <inheritdoc/>
     public override string ToString() => Reason;
 
+    /// <summary>Less time to spare; where time says nothing, because the fuse need not open, less room below the limit or further beyond it.</summary>
+    internal bool IsWeakerThan(WireProtection other) => TimeRatio.Equals(other.TimeRatio)
+        ? (reached ?? double.PositiveInfinity) - limit > (other.reached ?? double.PositiveInfinity) - other.limit
+        : TimeRatio < other.TimeRatio;
+
     private string Say(string device)
     {
         string hot = reached is double celsius ? $"the wire is at {Accept.Text(celsius)} °C" : "the wire melts";

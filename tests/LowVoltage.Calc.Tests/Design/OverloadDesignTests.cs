@@ -57,6 +57,30 @@ public class OverloadDesignTests
         AssertOverload(design, half, Plain.BladeLongest, 20, 14.4 / (0.0036 + 0.020));
     }
 
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Verify_TwoStretchesThatTheFuseLeavesForEver_TheHotterIsShownWhateverTheirOrder(bool thinFirst)
+    {
+        // A reviewer's finding: 2.5 mm² and 1.5 mm² behind 20 A, which need not open below 27 A. Table at 30 °C: 24 A for 1.5 mm², never better cooled than free in air.
+        DesignRules rules = new(DesignRules.RoadVehicle) { Ampacity = AmpacityBasis.RoadVehicleTable, DropLimit = DropLimit.Percent(20) };
+        Segment thin = Segment.Create(RoadVehicle(1.5), M(2)), thick = Segment.Create(RoadVehicle(2.5), M(3));
+        CircuitPath path = CircuitPath.Create(thinFirst ? [thin, thick] : [thick, thin], ReturnPath.Wire(Segment.Create(RoadVehicle(2.5), M(5))));
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(8)), conductors: 12);
+        DesignCheck check = CircuitDesigner.Verify(asked, path, Blade(20), rules).Of(CheckKind.OverloadTemperature);
+        Assert.Equal(CheckOutcome.Fail, check.Outcome);
+
+        // Six circuits: 0.57. 24 · 0.57 = 13.68 A.
+        Near(Plain.Heated(12.7, 1.5, 30, 24 * 0.57, 70, 70, 27, double.PositiveInfinity), check.Value, 1e-6);
+        ProtectedWire[] wires =
+        [
+            ProtectedWire.Create(Wire.Create(RoadVehicle(2.5), InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.35)), new Surroundings { Ambient = C(30) }),
+            ProtectedWire.Create(Wire.Create(RoadVehicle(1.5), InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.30)), new Surroundings { Ambient = C(30) }),
+        ];
+        Assert.Equal(1, FuseAgainstWire.Check(Blade(30), wires, A(500)).WeakestWire);
+        Assert.Equal(0, FuseAgainstWire.Check(Blade(30), [wires[1], wires[0]], A(500)).WeakestWire);
+    }
+
     [Fact]
     public void Shared_OthersCurrent_IsTakenFromWhatTheWireCarries()
     {
