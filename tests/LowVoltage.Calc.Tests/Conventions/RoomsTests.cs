@@ -25,7 +25,6 @@ public class RoomsTests
         // The root holds what a caller meets first; it and Design are one floor.
         ["Design"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", ""],
         [""] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Design"],
-        ["Bulk"] = ["Conductors", "Heating"],
         ["Harnesses"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Design", ""],
         ["Bulk"] = ["Conductors", "Circuits", "Heating"],
         ["Teaching"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Design", ""],
