@@ -14,17 +14,17 @@ namespace LowVoltage.Calc.Bulk;
 /// </remarks>
 internal static class Sweep
 {
-    internal static int Run<TKernel>(TKernel kernel, BulkInput a, BulkInput b, Span<double> results, string resultsName)
+    internal static int Run<TKernel>(TKernel kernel, in BulkInput a, in BulkInput b, Span<double> results, string resultsName)
         where TKernel : struct, IBulkKernel => Run(kernel, a, b, default, default, default, results, resultsName);
 
-    internal static int Run<TKernel>(TKernel kernel, BulkInput a, BulkInput b, BulkInput c, Span<double> results, string resultsName)
+    internal static int Run<TKernel>(TKernel kernel, in BulkInput a, in BulkInput b, in BulkInput c, Span<double> results, string resultsName)
         where TKernel : struct, IBulkKernel => Run(kernel, a, b, c, default, default, results, resultsName);
 
-    internal static int Run<TKernel>(TKernel kernel, BulkInput a, BulkInput b, BulkInput c, BulkInput d, Span<double> results, string resultsName)
+    internal static int Run<TKernel>(TKernel kernel, in BulkInput a, in BulkInput b, in BulkInput c, in BulkInput d, Span<double> results, string resultsName)
         where TKernel : struct, IBulkKernel => Run(kernel, a, b, c, d, default, results, resultsName);
 
     internal static int Run<TKernel>(
-        TKernel kernel, BulkInput a, BulkInput b, BulkInput c, BulkInput d, BulkInput e, Span<double> results, string resultsName)
+        TKernel kernel, in BulkInput a, in BulkInput b, in BulkInput c, in BulkInput d, in BulkInput e, Span<double> results, string resultsName)
         where TKernel : struct, IBulkKernel
     {
         int inputs = kernel.Inputs;
@@ -49,6 +49,7 @@ internal static class Sweep
         return none;
     }
 
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private static void Require(int inputs, in BulkInput a, in BulkInput b, in BulkInput c, in BulkInput d, in BulkInput e)
     {
         a.Require();
@@ -70,6 +71,7 @@ internal static class Sweep
     }
 
     // Fewer values than a vector has lanes: one vector, filled up with ones that nobody reads.
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private static int Short<TKernel>(
         TKernel kernel, in BulkInput a, in BulkInput b, in BulkInput c, in BulkInput d, in BulkInput e, Span<double> results)
         where TKernel : struct, IBulkKernel
