@@ -102,13 +102,13 @@ public static partial class CircuitDesigner
         return Ask(evaluator, sizes[sizes.Count - 1]);
     }
 
-    /// <summary>Where nothing fits: the least fuse that the load needs and the largest that the largest wire allows, A; null when the wire itself is out.</summary>
-    internal static (double Least, double Most)? FuseSpan(CircuitRequirements requirements, DesignRules rules)
+    /// <summary>Where nothing fits: the least fuse that the load needs and the largest that the largest wire allows, A, and the next fuse there is; null when the wire itself is out.</summary>
+    internal static (double Least, double Most, FuseRating? Next)? FuseSpan(CircuitRequirements requirements, DesignRules rules)
     {
         CircuitEvaluator evaluator = new(requirements, rules, new Installation(requirements));
         _ = AskLargest(evaluator, rules.Conductors.Conductors);
         CheckList list = evaluator.NewList();
-        return evaluator.CheckWire(ref list, out WireDuty duty, askAll: false) ? (evaluator.LeastFuseAmperes(duty), evaluator.MostFuseAmperes()) : null;
+        return evaluator.CheckWire(ref list, out WireDuty duty, askAll: false) ? (evaluator.LeastFuseAmperes(duty), evaluator.MostFuseAmperes(), evaluator.NextFuse(duty)) : null;
     }
 
     // All that is to be said of a size that does not pass.

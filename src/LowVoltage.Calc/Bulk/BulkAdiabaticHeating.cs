@@ -147,7 +147,7 @@ public static class BulkAdiabaticHeating
     private static ConductorMaterial Given(ConductorMaterial material) => material ?? throw new ArgumentNullException(nameof(material));
 
     private static double Limit(ConductorMaterial material, double limitCelsius) =>
-        limitCelsius > ConductorMaterial.LowestCelsius && limitCelsius <= Given(material).MeltingPointCelsius
+        limitCelsius <= Given(material).MeltingPointCelsius && limitCelsius > ConductorMaterial.LowestCelsius
             ? limitCelsius
             : Accept.Refuse(
                 nameof(limitCelsius), limitCelsius, "°C",

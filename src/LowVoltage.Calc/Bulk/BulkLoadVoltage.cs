@@ -10,7 +10,9 @@ namespace LowVoltage.Calc.Bulk;
 /// <para><b>No operating point.</b> A constant current that would drop the whole voltage, or a power that cannot come through the resistance
 /// (V² &lt; 4RP), has none. Its result is exactly 0 V, which no real point has, and the return value counts them. Never NaN. Of the two points of a
 /// constant power the stable one, with the higher voltage, is given.</para>
-/// <para><b>Same bits</b> as <see cref="Circuits.OperatingPoint"/> with conductors at a stated temperature.</para>
+/// <para><b>Same bits</b> as <see cref="Circuits.OperatingPoint"/> with conductors at a stated temperature, where R and P are the same to the last bit.
+/// The operating point rounds R by way of the resistance at 20 °C, so its R may be another in the last bits; a <see cref="UnitsNet.Power"/> holds
+/// 15 digits.</para>
 /// <para><b>Bulk.</b> Every span holds one value for each case, all of one length. Nothing is allocated. The results may stand where an input stands
 /// (the very same memory), and then nothing is written before all is checked; otherwise, when a value is refused, the results hold nothing to read.
 /// The ranges are those of the typed calls. A number of cases below a few dozen is better served by the typed calls.</para>

@@ -21,6 +21,9 @@ public sealed partial class InsulationMaterial
 
     internal double ContinuousCelsius { get; init; }
 
+    /// <summary>Whether a short circuit may heat it further than service may.</summary>
+    internal bool HasShortCircuitRoom => ShortCircuitCelsius > ContinuousCelsius;
+
     internal double ShortCircuitCelsius { get; init; }
 
     internal double ThermalResistivityKelvinMetersPerWatt { get; init; }

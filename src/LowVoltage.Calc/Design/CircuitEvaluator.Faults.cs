@@ -98,7 +98,7 @@ internal sealed partial class CircuitEvaluator
     }
 
     // Others keep feeding their current into a shared return: it takes its part of the voltage in a fault too.
-    private SourceNumbers Weakest => source with { MinimumVolts = Math.Max(0, source.MinimumVolts - sharedVolts) };
+    internal SourceNumbers Weakest => source with { MinimumVolts = Math.Max(0, source.MinimumVolts - sharedVolts) };
 
     private struct Clearing
     {
@@ -115,7 +115,7 @@ internal sealed partial class CircuitEvaluator
         Conductors.InsulationMaterial insulation = requirements.Insulation;
         double initialCelsius = StartCelsius;
         double joules = fuse.Curve!.GreatestLongestJouleIntegral(least, Math.Min(greatest, Accept.MostAmperes), out double worstAmperes);
-        CheckNote note = HasNoShortLimit
+        CheckNote note = !insulation.HasShortCircuitRoom
             ? $"from {Accept.Short(initialCelsius)} °C, worst at {Accept.Short(worstAmperes)} A"
             : new CheckNote(NoteKind.ShortFrom, insulation, worstAmperes);
         DesignCheck hottest = ShortOf(links[0], joules, initialCelsius, note);
@@ -131,13 +131,11 @@ internal sealed partial class CircuitEvaluator
         list.Add(hottest);
     }
 
-    private bool HasNoShortLimit => requirements.Insulation.ShortCircuitCelsius <= requirements.Insulation.ContinuousCelsius;
-
     /// <summary>How hot an overload or a fault finds the wire, °C: as hot as it may be.</summary>
     /// <remarks>
     /// Where the insulation has no short-circuit limit its continuous one stands in for it, which leaves no room above that: then as hot as the load makes it.
     /// </remarks>
-    private double StartCelsius => HasNoShortLimit ? serviceCelsius ?? requirements.Insulation.ContinuousCelsius : requirements.Insulation.ContinuousCelsius;
+    private double StartCelsius => requirements.Insulation.HasShortCircuitRoom ? requirements.Insulation.ContinuousCelsius : serviceCelsius ?? requirements.Insulation.ContinuousCelsius;
 
     private DesignCheck ShortOf(in ChainLink link, double joules, double initialCelsius, in CheckNote note)
     {

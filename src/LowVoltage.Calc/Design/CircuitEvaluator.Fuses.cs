@@ -22,6 +22,13 @@ internal sealed partial class CircuitEvaluator
     /// <summary>Smallest rating that carries the load in continuous service, A.</summary>
     internal double LeastFuseAmperes(in WireDuty duty) => duty.OnAmperes / rules.FusePractice.Loading;
 
+    /// <summary>The smallest fuse that carries the load and is made for the voltage; null when the series has none.</summary>
+    internal FuseRating? NextFuse(in WireDuty duty)
+    {
+        double least = LeastFuseAmperes(duty) * (1 - Rounding);
+        return Array.Find(rules.Fuses.RatingsArray, fuse => fuse.Amperes >= least && !IsBelowVoltage(fuse));
+    }
+
     /// <summary>Largest rating that the wire allows, A.</summary>
     internal double MostFuseAmperes() => WeakestAmperes() * rules.FusePractice.ShareOfAmpacity;
 

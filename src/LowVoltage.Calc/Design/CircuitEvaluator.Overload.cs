@@ -2,7 +2,6 @@ using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Heating;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Quantities;
-using UnitsNet;
 
 namespace LowVoltage.Calc.Design;
 
@@ -26,6 +25,7 @@ internal sealed partial class CircuitEvaluator
             return;
         }
 
+        // A source without resistance has no prospective current; its breaking capacity is open, and here the largest current that is accepted at all stands for it.
         double prospective = Math.Min(atFuse, Accept.MostAmperes);
         DesignCheck? worst = null;
         double least = double.PositiveInfinity;
@@ -83,23 +83,15 @@ internal sealed partial class CircuitEvaluator
     /// <remarks>In a shared return the others' current is taken from what the wire carries: at any current beyond the rest, that leaves the wire hotter than it is.</remarks>
     private WireLimits LimitsOf(in ChainLink link, double others, OverloadAllowance allowance)
     {
-        InsulationMaterial insulation = requirements.Insulation;
-        double wall = requirements.WallMillimeters ?? InsulationWall.UsualMillimeters(link.Conductor.AreaSquareMillimeters);
-        Wire wire = Wire.Create(link.Conductor, insulation, Length.FromMillimeters(wall));
-        HeatBalanceKernel free = HeatBalanceKernel.For(wire, still ??= StillAir());
+        Wire wire = at.WireOf(link.Conductor);
+        HeatBalanceKernel free = HeatBalanceKernel.For(wire, still ??= at.StillAir());
         if (link.Parallel > 1)
         {
             free = free.Sharing(link.Parallel);
         }
 
+        // Where others fill a shared wire nothing is left, which the rating check fails; the least current there is keeps the arithmetic alive.
         HeatBalanceKernel cooled = WireLimits.Cooled(free, Math.Max(Accept.Least, link.RatedAmperes - others), rating.LimitCelsiusFor(link.Conductor));
         return WireLimits.Of(cooled, wire, allowance, StartCelsius);
     }
-
-    private Surroundings StillAir() => new()
-    {
-        Ambient = Temperature.FromDegreesCelsius(Ambient),
-        Altitude = Length.FromMeters(requirements.AltitudeMeters),
-        Emissivity = requirements.Insulation.Emissivity,
-    };
 }

@@ -12,6 +12,7 @@ internal sealed partial class CircuitEvaluator
     private static readonly Reference OhmsLawReference = Reference.CommonPractice("Ohm's law; the worst of minimum, nominal and maximum supply voltage");
 
     private readonly CircuitRequirements requirements;
+    private readonly Installation at;
     private readonly DesignRules rules;
     private readonly Load load;
     private readonly SourceNumbers source;
@@ -55,6 +56,7 @@ internal sealed partial class CircuitEvaluator
     {
         this.load = load;
         this.requirements = requirements;
+        this.at = at;
         this.rules = rules;
         this.links = links;
         source = requirements.Source.Numbers;

@@ -53,15 +53,15 @@ internal sealed partial class DesignExplanation
     {
         SourceNumbers source = asked.Source.Numbers;
         double hot = asked.Insulation.ContinuousCelsius;
-        double lost = path.Return.OtherAmperes * OperatingPointSolver.SharedOhms(path, ConductorTemperature.At(asked.Ambient));
-        double driving = Math.Max(0, source.MinimumVolts - lost);
+        CircuitEvaluator evaluator = Evaluator();
+        double driving = evaluator.Weakest.MinimumVolts;
         Symbol volts = board.LookUp(
-            "least voltage of the source", "V_min", driving, "V", asked.Source.Reference, lost > 0 ? "What the other circuits drop in the shared return is taken off." : "Empty or cold.");
+            "least voltage of the source", "V_min", driving, "V", asked.Source.Reference, driving < source.MinimumVolts ? "What the other circuits drop in the shared return is taken off." : "Empty or cold.");
         Symbol inner = board.LookUp("greatest resistance inside the source", "R_s", source.GreatestOhms, "Ω", asked.Source.Reference, "Aged and cold.");
         PathSteps steps = new(board);
         steps.All(path, hot);
         Symbol wires = steps.Sum("R_p", path.OhmsAt(hot), "resistance of the path, as warm as the insulation allows");
-        double farEnd = ProspectiveCurrent.LeastAt(source with { MinimumVolts = driving }, wires.Value);
+        double farEnd = ProspectiveCurrent.LeastAt(evaluator.Weakest, wires.Value);
         if (double.IsInfinity(farEnd) || farEnd <= 0)
         {
             board.State("least short-circuit current at the far end", "Nothing bounds it, or nothing is left to drive it.");
@@ -70,7 +70,7 @@ internal sealed partial class DesignExplanation
 
         Current("least short-circuit current at the far end", "I_f", volts, inner, wires, farEnd, RoundingDirection.Down);
         board.Include(fuse.ExplainOperatingTime(ElectricCurrent.FromAmperes(farEnd)), onlyNew: true);
-        if (fuse.Curve is not { } curve || !Evaluator().TryClear(curve, out double fallen))
+        if (fuse.Curve is not { } curve || !evaluator.TryClear(curve, out double fallen))
         {
             return;
         }
@@ -123,7 +123,7 @@ internal sealed partial class DesignExplanation
     private void Heat(in DesignCheck check, CircuitPath path, TimeCurrentCurve curve, double least, double greatest)
     {
         double joules = curve.GreatestLongestJouleIntegral(least, Math.Min(greatest, Accept.MostAmperes), out double worst);
-        bool standIn = asked.Insulation.ShortCircuitCelsius <= asked.Insulation.ContinuousCelsius;
+        bool standIn = !asked.Insulation.HasShortCircuitRoom;
         double start = standIn && design.Check(CheckKind.ConductorTemperature) is { Outcome: not CheckOutcome.Open } service ? service.Value : asked.Insulation.ContinuousCelsius;
         double shown = check.Value;
         Segment? found = Array.Find([.. path.FeedArray, .. path.BackArray], segment => Math.Abs(After(segment, joules, start) - shown) <= 1e-9 * Math.Abs(shown));

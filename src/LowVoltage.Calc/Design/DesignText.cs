@@ -116,10 +116,8 @@ internal static class DesignText
         }
 
         double volts = design.Requirements.Source.Numbers.MaximumVolts;
-        Protection.FuseRating? next = Array.Find(
-            design.Rules.Fuses.RatingsArray, fuse => fuse.Amperes >= span.Least * (1 - 1e-9) && !(fuse.Series.Volts < volts));
         string needed = $"The load needs a fuse of {Accept.Short(span.Least)} A or more";
-        return next is null ? $"{needed}, and the series has none for {Accept.Short(volts)} V."
+        return span.Next is not { } next ? $"{needed}, and the series has none for {Accept.Short(volts)} V."
             : next.Amperes > span.Most * (1 + 1e-9) ? $"{needed}, the largest wire of the series carries {Accept.Short(span.Most)} A where it runs: one that carries {Accept.Short(next.Amperes)} A would take the {next}."
             : null;
     }

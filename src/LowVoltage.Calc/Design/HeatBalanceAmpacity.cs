@@ -27,13 +27,7 @@ internal sealed class HeatBalanceAmpacity : AmpacityBasis
             };
         }
 
-        Surroundings air = new()
-        {
-            Ambient = Temperature.FromDegreesCelsius(at.AmbientCelsius),
-            Altitude = Length.FromMeters(at.AltitudeMeters),
-            Emissivity = at.Insulation.Emissivity,
-        };
-        return new HeatBalancePrepared(at, air) { Reference = Reference, LimitCelsius = limit };
+        return new HeatBalancePrepared(at, at.StillAir()) { Reference = Reference, LimitCelsius = limit };
     }
 }
 
@@ -59,9 +53,8 @@ internal sealed class HeatBalancePrepared(Installation at, Surroundings? air) : 
 
     internal override IEnumerable<string> Remarks(Conductor conductor)
     {
-        double wall = at.WallMillimeters ?? InsulationWall.UsualMillimeters(conductor.AreaSquareMillimeters);
         yield return $"Heat balance: {(at.LoadedConductors == 1 ? "one wire alone" : $"{at.LoadedConductors} equal wires at the same current in a round bundle")} in still air at {Accept.Text(at.AmbientCelsius)} °C, "
-            + $"wall {Accept.Text(wall)} mm{(at.WallMillimeters is null ? " (assumed)" : "")}, current lowered by its margin of 3 %.";
+            + $"wall {Accept.Text(at.WallOf(conductor))} mm{(at.WallMillimeters is null ? " (assumed)" : "")}, current lowered by its margin of 3 %.";
     }
 
     private ref readonly HeatBalanceKernel Kernel(Conductor conductor)
@@ -77,8 +70,7 @@ internal sealed class HeatBalancePrepared(Installation at, Surroundings? air) : 
 
     private HeatBalanceKernel Make(Conductor conductor)
     {
-        double wall = at.WallMillimeters ?? InsulationWall.UsualMillimeters(conductor.AreaSquareMillimeters);
-        Wire wire = Wire.Create(conductor, at.Insulation, Length.FromMillimeters(wall));
+        Wire wire = at.WireOf(conductor);
         return at.LoadedConductors == 1
             ? HeatBalanceKernel.For(wire, air!)
             : BundleHeat.Kernel(WireBundle.Create(wire, at.LoadedConductors, at.LoadedConductors), air!);

@@ -1,5 +1,7 @@
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Heating;
+using UnitsNet;
 
 namespace LowVoltage.Calc.Design;
 
@@ -59,6 +61,18 @@ internal readonly struct Installation
 
     /// <summary>Circuits in the bundle: two conductors each, an odd one counts as a circuit.</summary>
     internal int Circuits => (LoadedConductors + 1) / 2;
+
+    /// <summary>A conductor in its insulation, with the usual wall where none is stated.</summary>
+    internal Wire WireOf(Conductor conductor) => Wire.Create(conductor, Insulation, Length.FromMillimeters(WallOf(conductor)));
+
+    internal double WallOf(Conductor conductor) => WallMillimeters ?? InsulationWall.UsualMillimeters(conductor.AreaSquareMillimeters);
+
+    internal Surroundings StillAir() => new()
+    {
+        Ambient = Temperature.FromDegreesCelsius(AmbientCelsius),
+        Altitude = Length.FromMeters(AltitudeMeters),
+        Emissivity = Insulation.Emissivity,
+    };
 
     internal Installation With(double ambientCelsius, int loadedConductors) => new(this, ambientCelsius, loadedConductors);
 

@@ -22,7 +22,7 @@ internal static class AmpacityProblems
         (DeratedAmpacity rated, DeratingFactor warmth, DeratingFactor group, string size, string place, string company) = d.Gauges ? Craft(d) : Wall(d);
         DrawnGiven table = d.Give("current by the table", "I_t", (decimal)rated.Current.Amperes, "A");
         DrawnGiven hot = d.Give("factor for the hot place", "f_1", (decimal)warmth.Value, "");
-        d.Say($"For {(size.StartsWith("8 ", StringComparison.Ordinal) || size.StartsWith("18 ", StringComparison.Ordinal) ? "an" : "a")} {size} copper wire {d.World.In}, {rated.Rating.Table.Name} gives {table} at {AnswerText.Of((decimal)rated.Rating.Table.BaseAmbient.DegreesCelsius, "°C")} and for a wire that lies alone. {place} its factor is {hot}.");
+        d.Say($"For {(size.StartsWith("8 ", StringComparison.Ordinal) || size.StartsWith("18 ", StringComparison.Ordinal) ? "an" : "a")} {size} copper wire {d.World.In}, with insulation for {d.PrintedCelsius((int)rated.Rating.InsulationRating.DegreesCelsius)}, {rated.Rating.Table.Name} gives {table} at {d.PrintedCelsius((int)rated.Rating.Table.BaseAmbient.DegreesCelsius)} and for a wire that lies alone. {place} its factor is {hot}.");
         DeratedAmpacity result = rated.With(warmth);
         Formula formula = table.Symbol * hot.Symbol;
         double twice = table.Value * hot.Value * hot.Value;

@@ -145,6 +145,7 @@ public class BulkRefusalTests
         Assert.Throws<ArgumentNullException>("material", () => BulkVoltageDrop.LeastArea(null!, [20], [1], [1], [1], one));
         Assert.Throws<ArgumentNullException>("material", () => BulkAdiabaticHeating.FinalTemperature(null!, [1], [1], [1], [20], one));
         Assert.Throws<ArgumentNullException>("material", () => BulkAdiabaticHeating.TimeToReach(null!, 160, [1], [1], [20], one));
+        Assert.Throws<ArgumentNullException>("material", () => BulkAdiabaticHeating.TimeToReach(null!, double.NaN, [1], [1], [20], one));
         Assert.Throws<ArgumentNullException>("material", () => BulkAdiabaticHeating.WithstandJouleIntegral(null!, 160, [1], [20], one));
         Assert.Throws<ArgumentNullException>("material", () => BulkAdiabaticHeating.LeastArea(null!, 160, [1], [1], [20], one));
         Assert.Throws<ArgumentNullException>("material", () => BulkAdiabaticHeating.GreatestCurrent(null!, 160, [1], [1], [20], one));

@@ -26,7 +26,7 @@ public class RoomsTests
         ["Design"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", ""],
         [""] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Design"],
         ["Harnesses"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Design", ""],
-        ["Bulk"] = ["Conductors", "Circuits", "Heating"],
+        ["Bulk"] = ["Conductors", "Heating"],
         ["Teaching"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Design", ""],
     };
 

@@ -105,12 +105,12 @@ public class ExplainedProblemsTests
         ["wire-056"] = p => One(Bar(p["rho"], Length.FromMeters(p["length"]), AwgSize.Parse("12").Area)),
         ["wire-058"] = p => One(Conductor.Solid(AwgSize.Parse("AWG 10"), ConductorMaterial.Copper).ExplainCurrentDensity(p.Amperes("I"))),
         ["wire-061"] = p => (BarResistance.ExplainAreaFor(Ohm(p["rho"]), Length.FromCentimeters(p["length"]), p.Ohms("R")), 1e-6),
-        ["wire-067"] = p => One(Conductor.SolidOfDiameter(Length.FromMillimeters(p["diameter"]), Metal(p["rho"], p["alpha"])).ExplainResistance(Length.FromMeters(p["length"]), Twenty)),
+        ["wire-067"] = p => One(Conductor.SolidOfDiameter(Length.FromMillimeters(p["diameter"]), ProblemMetal.Of(p["rho"], p["alpha"])).ExplainResistance(Length.FromMeters(p["length"]), Twenty)),
         ["wire-070"] = p => One(TemperatureCorrection.ExplainTemperatureOfEqualResistance(
             p.Ohms("R_Cu_20C"), p["alpha_Cu"], p.Ohms("R_Fe_20C"), p["alpha_Fe"], Twenty)),
         ["wire-072"] = p => Amperes(p.Volts("V"), TemperatureCorrection.ResistanceAt(p.Ohms("R_ref"), Celsius(p, "T_ref"), Celsius(p, "T"), p["alpha"], Celsius(p, "T_ref"))),
         ["wire-075"] = p => (BarResistance.ExplainResistivity(p.Ohms("R"), Length.FromMeters(p["length"]), AwgSize.Parse("5").Area), 1e-6),
-        ["wire-081"] = p => One(Conductor.OfArea(Area.FromSquareMillimeters(p["area"]), Metal(p["rho_20C"], p["alpha"])).ExplainResistance(Length.FromMillimeters(p["length"]), Celsius(p, "T"))),
+        ["wire-081"] = p => One(Conductor.OfArea(Area.FromSquareMillimeters(p["area"]), ProblemMetal.Of(p["rho_20C"], p["alpha"])).ExplainResistance(Length.FromMillimeters(p["length"]), Celsius(p, "T"))),
         ["wire-082"] = p => One(Bar(p["rho"], Length.FromKilometers(2 * p["length_one_way"]), AwgSize.Parse("0").Area)),
         ["wire-086"] = p => One(BarResistance.ExplainLengthFor(Ohm(p["rho"]), AwgSize.Parse("14").Area, ElectricResistance.FromOhms(p["V"] * p["V"] / p["P"]))),
         ["wire-095"] = p => One(TemperatureCorrection.ExplainTemperatureFrom(
@@ -241,14 +241,4 @@ public class ExplainedProblemsTests
 
     private static WorkedSolution Corrected(PublishedProblem p, string resistance, string at) =>
         TemperatureCorrection.ExplainResistanceAt(p.Ohms(resistance), Celsius(p, at), Celsius(p, "T"), p["alpha"], Celsius(p, at));
-
-    // Density, heat and melting point do not enter these problems.
-    private static ConductorMaterial Metal(double ohmMeters, double alpha) => ConductorMaterial.Create(
-        "metal of the problem",
-        Ohm(ohmMeters),
-        alpha,
-        Density.FromKilogramsPerCubicMeter(8000),
-        VolumetricHeatCapacity.FromJoulesPerCubicMeterKelvin(3e6),
-        Temperature.FromDegreesCelsius(1000),
-        Reference.CommonPractice("data of the problem"));
 }

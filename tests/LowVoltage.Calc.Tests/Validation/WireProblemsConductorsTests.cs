@@ -49,12 +49,12 @@ public class WireProblemsConductorsTests
         ["wire-056"] = p => Bar(p.Of("rho"), p.Meters("length"), AwgSize.Parse("12").Area).Ohms,
         ["wire-058"] = p => Conductor.Solid(AwgSize.Parse("AWG 10"), ConductorMaterial.Copper).CurrentDensity(ElectricCurrent.FromAmperes(p.Of("I"))).AmperesPerSquareMeter,
         ["wire-061"] = p => BarResistance.AreaFor(Ohm(p.Of("rho")), Length.FromCentimeters(p.Of("length")), p.Ohms("R")).SquareMeters,
-        ["wire-067"] = p => Conductor.SolidOfDiameter(Length.FromMillimeters(p.Of("diameter")), Metal(p.Of("rho"), p.Of("alpha"))).Resistance(p.Meters("length"), Twenty).Ohms,
+        ["wire-067"] = p => Conductor.SolidOfDiameter(Length.FromMillimeters(p.Of("diameter")), ProblemMetal.Of(p.Of("rho"), p.Of("alpha"))).Resistance(p.Meters("length"), Twenty).Ohms,
         ["wire-070"] = p => TemperatureCorrection.TemperatureOfEqualResistance(
             p.Ohms("R_Cu_20C"), p.Of("alpha_Cu"), p.Ohms("R_Fe_20C"), p.Of("alpha_Fe"), Twenty)!.Value.DegreesCelsius,
         ["wire-072"] = p => p.Of("V") / Corrected(p, "R_ref", "T_ref").Ohms,
         ["wire-075"] = p => BarResistance.Resistivity(p.Ohms("R"), p.Meters("length"), AwgSize.Parse("5").Area).OhmMeters,
-        ["wire-081"] = p => Conductor.OfArea(Area.FromSquareMillimeters(p.Of("area")), Metal(p.Of("rho_20C"), p.Of("alpha")))
+        ["wire-081"] = p => Conductor.OfArea(Area.FromSquareMillimeters(p.Of("area")), ProblemMetal.Of(p.Of("rho_20C"), p.Of("alpha")))
             .Resistance(Length.FromMillimeters(p.Of("length")), p.Celsius("T")).Ohms,
         ["wire-082"] = p => 2 * Bar(p.Of("rho"), Length.FromKilometers(p.Of("length_one_way")), AwgSize.Parse("0").Area).Ohms,
         ["wire-086"] = p => BarResistance.LengthFor(
@@ -134,16 +134,6 @@ public class WireProblemsConductorsTests
         TemperatureCorrection.ResistanceAt(p.Ohms(resistance), p.Celsius(at), p.Celsius("T"), p.Of("alpha"), p.Celsius(at));
 
     private static double Pounds(Problem p) => Conductor.Solid(p.Awg(), ConductorMaterial.Copper).Mass(p.Feet("length")).Pounds;
-
-    // Density, heat and melting point do not enter these problems.
-    private static ConductorMaterial Metal(double ohmMeters, double alpha) => ConductorMaterial.Create(
-        "metal of the problem",
-        Ohm(ohmMeters),
-        alpha,
-        Density.FromKilogramsPerCubicMeter(8000),
-        VolumetricHeatCapacity.FromJoulesPerCubicMeterKelvin(3e6),
-        Temperature.FromDegreesCelsius(1000),
-        Reference.CommonPractice("data of the problem"));
 
     private sealed class Problem(JsonElement json)
     {
