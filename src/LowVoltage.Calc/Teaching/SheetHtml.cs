@@ -109,7 +109,7 @@ internal static class SheetHtml
     }
 
     private static void Heading(StringBuilder html, Problem problem, int number) =>
-        html.Append("<h2>").Append(number.ToString(CultureInfo.InvariantCulture)).Append(". ").Append(Escape(TopicWords.Of(problem.Topic)))
+        html.Append("<h2>").Append(number.ToString(CultureInfo.InvariantCulture)).Append(". ").Append(Escape(SheetWords.Title(problem)))
             .Append(" <span class=\"level\">(").Append(ProblemSheet.DifficultyWords(problem.Difficulty)).Append(")</span></h2>\n");
 
     private static void Table(StringBuilder html, string kind, IReadOnlyList<string> heads, IReadOnlyList<IReadOnlyList<string>> rows)

@@ -3,8 +3,10 @@ namespace LowVoltage.Calc.Teaching;
 /// <summary>What a sheet says of a problem, in either of its languages.</summary>
 internal static class SheetWords
 {
-    /// <summary>A design asks for one quantity of a whole circuit, whatever its topic.</summary>
-    internal static string Heading(Problem problem) => problem.Difficulty == Difficulty.Design ? "A circuit to design" : $"{TopicWords.Of(problem.Topic)} ({ProblemSheet.DifficultyWords(problem.Difficulty)})";
+    /// <summary>The topic; a design asks for one quantity of a whole circuit, whatever its topic.</summary>
+    internal static string Title(Problem problem) => problem.Difficulty == Difficulty.Design ? "A circuit" : TopicWords.Of(problem.Topic);
+
+    internal static string Heading(Problem problem) => $"{Title(problem)} ({ProblemSheet.DifficultyWords(problem.Difficulty)})";
 
     /// <summary>The answer, with its letter where there is something to choose from.</summary>
     internal static string Answer(Problem problem)
