@@ -6,6 +6,8 @@ using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Heating;
 using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Teaching;
+using LowVoltage.Calc.Working;
 using UnitsNet;
 
 // Prints numbers with all their digits. The script runs this program compiled ahead of time and just in time; every line must be the same.
@@ -13,6 +15,7 @@ CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 Designs();
 Heat();
 Fuses();
+Problems();
 Texts();
 
 static void Designs()
@@ -31,10 +34,25 @@ static void Designs()
                 }
 
                 Console.WriteLine($"  {design.ConductorMass.Kilograms:R} kg, {design.SupplyRange?.Nominal.Current.Amperes:R} A, {string.Join(" | ", design.Advice)}");
-                // Worked solutions: one line here, once CircuitDesign explains itself.
+                if (meters == 5.5)
+                {
+                    Explained(design.Explain());
+                }
             }
         }
     }
+}
+
+static void Explained(WorkedSolution solution)
+{
+    foreach (SolutionStep step in solution.Steps)
+    {
+        Console.WriteLine($"    {step.Result:R} {step.Unit}");
+    }
+
+    Console.WriteLine(solution.ToText());
+    Console.WriteLine(solution.ToMarkdown());
+    Console.WriteLine(solution.ToHtmlPage());
 }
 
 static CircuitRequirements Circuit(double meters, double watts) => new()
@@ -73,6 +91,16 @@ static void Fuses()
             bool stated = fuse.TryOperatingTime(fuse.Current * multiple, out Duration least, out Duration longest);
             Console.WriteLine($"{fuse} at {multiple}: {stated} {least.Seconds:R} s {longest.Seconds:R} s");
         }
+    }
+}
+
+static void Problems()
+{
+    foreach (ProblemTopic topic in Enum.GetValues<ProblemTopic>())
+    {
+        Problem problem = ProblemGenerator.Create(7, topic, Difficulty.SeveralSteps);
+        Console.WriteLine(problem.Statement);
+        Console.WriteLine(problem.Solution.ToText());
     }
 }
 
