@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using LowVoltage.Calc.Benchmarks.Formulas;
 using LowVoltage.Calc.Bulk;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
@@ -11,19 +12,54 @@ namespace LowVoltage.Calc.Benchmarks;
 /// <remarks>1000 cases of four inputs fit the nearest caches; 100 000 do not. The raw loops check nothing; bulk and typed calls check every value.</remarks>
 public abstract class BulkBenchmarks
 {
+    private const double Agreement = 1e-9;
+
     [Params(1000, 100_000)]
     public int Cases { get; set; }
 
     protected double[] Results { get; private set; } = [];
 
+    /// <summary>Draws the cases; then all three ways must give the same numbers.</summary>
     [GlobalSetup]
     public void Setup()
     {
         Results = new double[Cases];
         Fill(new Random(1));
+        RawDoubles();
+        double[] raw = [.. Results];
+        Bulk();
+        Require("bulk", raw);
+        Typed();
+        Require("typed", raw);
     }
 
+    [Benchmark(Baseline = true)]
+    public void RawDoubles() => RunRaw();
+
+    [Benchmark]
+    public void Bulk() => RunBulk();
+
+    [Benchmark]
+    public void Typed() => RunTyped();
+
+    protected abstract void RunRaw();
+
+    protected abstract void RunBulk();
+
+    protected abstract void RunTyped();
+
     protected abstract void Fill(Random random);
+
+    private void Require(string variant, double[] raw)
+    {
+        for (int i = 0; i < raw.Length; i++)
+        {
+            if (!(Math.Abs(Results[i] - raw[i]) <= Agreement * Math.Abs(raw[i])))
+            {
+                throw new InvalidOperationException($"{GetType().Name}, case {i}: {variant} gives {Results[i]:R}, the raw formula {raw[i]:R}.");
+            }
+        }
+    }
 
     protected double[] Draw(Random random, double least, double most) =>
         [.. Enumerable.Range(0, Cases).Select(_ => least + ((most - least) * random.NextDouble()))];
@@ -35,34 +71,17 @@ public class BulkDropBenchmarks : BulkBenchmarks
     private double[] feedOhms = [], feedMeters = [], returnOhms = [], returnMeters = [], amperes = [];
     private (LinearResistance Feed, Length Out, LinearResistance Return, Length Back, ElectricCurrent Current)[] typed = [];
 
-    [Benchmark(Baseline = true)]
-    public double[] RawDoubles()
-    {
-        for (int i = 0; i < Results.Length; i++)
-        {
-            Results[i] = ((feedOhms[i] * feedMeters[i]) + (returnOhms[i] * returnMeters[i])) * amperes[i];
-        }
+    protected override void RunRaw() => RawLoops.Drop(feedOhms, feedMeters, returnOhms, returnMeters, amperes, Results);
 
-        return Results;
-    }
+    protected override void RunBulk() => BulkVoltageDrop.OutAndBack(feedOhms, feedMeters, returnOhms, returnMeters, amperes, Results);
 
-    [Benchmark]
-    public double[] Bulk()
-    {
-        BulkVoltageDrop.OutAndBack(feedOhms, feedMeters, returnOhms, returnMeters, amperes, Results);
-        return Results;
-    }
-
-    [Benchmark]
-    public double[] Typed()
+    protected override void RunTyped()
     {
         for (int i = 0; i < typed.Length; i++)
         {
             var (feed, way, back, wayBack, current) = typed[i];
             Results[i] = (VoltageDrop.OutAndBack(feed, way, back, wayBack) * current).Volts;
         }
-
-        return Results;
     }
 
     protected override void Fill(Random random)
@@ -78,40 +97,21 @@ public class BulkDropBenchmarks : BulkBenchmarks
 /// <summary>S = ρ(θ)·L·I/ΔV: four inputs, one division.</summary>
 public class BulkSizingBenchmarks : BulkBenchmarks
 {
-    private readonly ConductorMaterial copper = ConductorMaterial.Copper;
-    private readonly double rho = 1e-6 / 58;
-    private readonly double alpha = 0.00393;
+    private readonly ConductorMaterial copper = Copper.Metal;
     private double[] celsius = [], meters = [], amperes = [], allowed = [];
     private (Temperature At, Length Length, ElectricCurrent Current, ElectricPotential Allowed)[] typed = [];
 
-    [Benchmark(Baseline = true)]
-    public double[] RawDoubles()
-    {
-        for (int i = 0; i < Results.Length; i++)
-        {
-            Results[i] = rho * (1 + (alpha * (celsius[i] - 20))) * 1e6 * meters[i] * amperes[i] / allowed[i];
-        }
+    protected override void RunRaw() => RawLoops.Sizing(celsius, meters, amperes, allowed, Results);
 
-        return Results;
-    }
+    protected override void RunBulk() => BulkVoltageDrop.LeastArea(copper, celsius, meters, amperes, allowed, Results);
 
-    [Benchmark]
-    public double[] Bulk()
-    {
-        BulkVoltageDrop.LeastArea(copper, celsius, meters, amperes, allowed, Results);
-        return Results;
-    }
-
-    [Benchmark]
-    public double[] Typed()
+    protected override void RunTyped()
     {
         for (int i = 0; i < typed.Length; i++)
         {
             var (at, length, current, drop) = typed[i];
             Results[i] = VoltageDrop.LeastArea(copper.ResistivityAt(at), length, current, drop).SquareMillimeters;
         }
-
-        return Results;
     }
 
     protected override void Fill(Random random)
@@ -130,41 +130,26 @@ public class BulkLoadVoltageBenchmarks : BulkBenchmarks
     private (Source Source, CircuitPath Path, Load Load)[] typed = [];
     private readonly ConductorTemperature warm = ConductorTemperature.At(Temperature.FromDegreesCelsius(20));
 
-    [Benchmark(Baseline = true)]
-    public double[] RawDoubles()
-    {
-        for (int i = 0; i < Results.Length; i++)
-        {
-            double v = volts[i], square = (v * v) - (4 * ohms[i] * watts[i]);
-            Results[i] = square >= 0 ? (v + Math.Sqrt(square)) / 2 : 0;
-        }
+    protected override void RunRaw() => RawLoops.LoadVoltage(volts, ohms, watts, Results);
 
-        return Results;
-    }
-
-    [Benchmark]
-    public int Bulk() => BulkLoadVoltage.ConstantPower(volts, ohms, watts, Results);
+    protected override void RunBulk() => BulkLoadVoltage.ConstantPower(volts, ohms, watts, Results);
 
     /// <summary>The typed call solves the whole point (losses, elements, sentences), so its ratio says little.</summary>
-    [Benchmark]
-    public double[] Typed()
+    protected override void RunTyped()
     {
         for (int i = 0; i < typed.Length; i++)
         {
             OperatingPoint point = OperatingPoint.Solve(typed[i].Source, typed[i].Path, typed[i].Load, warm);
             Results[i] = point.Exists ? point.VoltageAtLoad.Volts : 0;
         }
-
-        return Results;
     }
 
     protected override void Fill(Random random)
     {
         (volts, ohms, watts) = (Draw(random, 11, 15), Draw(random, 0.01, 0.5), Draw(random, 5, 100));
-        Conductor wire = Conductor.Solid(AwgSize.FromNumber(14), ConductorMaterial.Copper);
         typed = [.. Enumerable.Range(0, Cases).Select(i => (
             Source.Ideal(ElectricPotential.FromVolts(volts[i])),
-            CircuitPath.Create(Segment.Create(wire, Length.FromMeters(ohms[i] / 0.00829)), ReturnPath.Chassis(ElectricResistance.Zero)),
+            CircuitPath.Create(Segment.Create(Copper.Wire, Length.FromMeters(ohms[i] / Copper.OhmsPerMeter20)), ReturnPath.Chassis(ElectricResistance.Zero)),
             Load.ConstantPower(Power.FromWatts(watts[i]))))];
     }
 }
@@ -172,28 +157,15 @@ public class BulkLoadVoltageBenchmarks : BulkBenchmarks
 /// <summary>θf = θi + (θi + β)·(exp(I²t/(K·S)²) − 1), no more than the melting point: four inputs, one exponential.</summary>
 public class BulkFinalTemperatureBenchmarks : BulkBenchmarks
 {
-    private readonly ConductorMaterial copper = ConductorMaterial.Copper;
-    private readonly double constant = 226.0 * 226.0;
+    private readonly ConductorMaterial copper = Copper.Metal;
     private double[] areas = [], amperes = [], seconds = [], celsius = [];
     private (Area Area, ElectricCurrent Current, Duration Time, Temperature Initial)[] typed = [];
 
-    [Benchmark(Baseline = true)]
-    public double[] RawDoubles()
-    {
-        for (int i = 0; i < Results.Length; i++)
-        {
-            double theta = celsius[i];
-            Results[i] = theta + ((theta + 234.5) * (Math.Exp(amperes[i] * amperes[i] * seconds[i] / (constant * areas[i] * areas[i])) - 1));
-        }
+    protected override void RunRaw() => RawLoops.FinalTemperature(areas, amperes, seconds, celsius, Results);
 
-        return Results;
-    }
+    protected override void RunBulk() => BulkAdiabaticHeating.FinalTemperature(copper, areas, amperes, seconds, celsius, Results);
 
-    [Benchmark]
-    public int Bulk() => BulkAdiabaticHeating.FinalTemperature(copper, areas, amperes, seconds, celsius, Results);
-
-    [Benchmark]
-    public double[] Typed()
+    protected override void RunTyped()
     {
         for (int i = 0; i < typed.Length; i++)
         {
@@ -201,8 +173,6 @@ public class BulkFinalTemperatureBenchmarks : BulkBenchmarks
             AdiabaticHeating.TryFinalTemperature(copper, area, current, time, initial, out Temperature final);
             Results[i] = final.DegreesCelsius;
         }
-
-        return Results;
     }
 
     protected override void Fill(Random random)
@@ -217,33 +187,16 @@ public class BulkFinalTemperatureBenchmarks : BulkBenchmarks
 /// <summary>t = K²·S²·ln((θf + β)/(θi + β))/I²: three inputs, one logarithm.</summary>
 public class BulkTimeToReachBenchmarks : BulkBenchmarks
 {
-    private readonly ConductorMaterial copper = ConductorMaterial.Copper;
-    private readonly double constant = 226.0 * 226.0;
+    private readonly ConductorMaterial copper = Copper.Metal;
     private readonly double limit = 160;
     private double[] areas = [], amperes = [], celsius = [];
     private (Area Area, ElectricCurrent Current, Temperature Initial)[] typed = [];
 
-    [Benchmark(Baseline = true)]
-    public double[] RawDoubles()
-    {
-        for (int i = 0; i < Results.Length; i++)
-        {
-            double ratio = areas[i] / amperes[i];
-            Results[i] = constant * ratio * ratio * Math.Log((limit + 234.5) / (celsius[i] + 234.5));
-        }
+    protected override void RunRaw() => RawLoops.TimeToReach(limit, areas, amperes, celsius, Results);
 
-        return Results;
-    }
+    protected override void RunBulk() => BulkAdiabaticHeating.TimeToReach(copper, limit, areas, amperes, celsius, Results);
 
-    [Benchmark]
-    public double[] Bulk()
-    {
-        BulkAdiabaticHeating.TimeToReach(copper, limit, areas, amperes, celsius, Results);
-        return Results;
-    }
-
-    [Benchmark]
-    public double[] Typed()
+    protected override void RunTyped()
     {
         Temperature end = Temperature.FromDegreesCelsius(limit);
         for (int i = 0; i < typed.Length; i++)
@@ -251,8 +204,6 @@ public class BulkTimeToReachBenchmarks : BulkBenchmarks
             var (area, current, initial) = typed[i];
             Results[i] = AdiabaticHeating.TimeToReach(copper, area, current, initial, end).Seconds;
         }
-
-        return Results;
     }
 
     protected override void Fill(Random random)
@@ -266,32 +217,16 @@ public class BulkTimeToReachBenchmarks : BulkBenchmarks
 /// <summary>S = I·√t/k with k = K·√ln(…): three inputs, a logarithm and two square roots.</summary>
 public class BulkShortCircuitSizingBenchmarks : BulkBenchmarks
 {
-    private readonly ConductorMaterial copper = ConductorMaterial.Copper;
-    private readonly double constant = 226.0 * 226.0;
+    private readonly ConductorMaterial copper = Copper.Metal;
     private readonly double limit = 160;
     private double[] amperes = [], seconds = [], celsius = [];
     private (ElectricCurrent Current, Duration Time, Temperature Initial)[] typed = [];
 
-    [Benchmark(Baseline = true)]
-    public double[] RawDoubles()
-    {
-        for (int i = 0; i < Results.Length; i++)
-        {
-            Results[i] = amperes[i] * Math.Sqrt(seconds[i]) / Math.Sqrt(constant * Math.Log((limit + 234.5) / (celsius[i] + 234.5)));
-        }
+    protected override void RunRaw() => RawLoops.ShortCircuitSizing(limit, amperes, seconds, celsius, Results);
 
-        return Results;
-    }
+    protected override void RunBulk() => BulkAdiabaticHeating.LeastArea(copper, limit, amperes, seconds, celsius, Results);
 
-    [Benchmark]
-    public double[] Bulk()
-    {
-        BulkAdiabaticHeating.LeastArea(copper, limit, amperes, seconds, celsius, Results);
-        return Results;
-    }
-
-    [Benchmark]
-    public double[] Typed()
+    protected override void RunTyped()
     {
         Temperature end = Temperature.FromDegreesCelsius(limit);
         for (int i = 0; i < typed.Length; i++)
@@ -299,8 +234,6 @@ public class BulkShortCircuitSizingBenchmarks : BulkBenchmarks
             var (current, time, initial) = typed[i];
             Results[i] = AdiabaticHeating.AreaFor(copper, current, time, initial, end).SquareMillimeters;
         }
-
-        return Results;
     }
 
     protected override void Fill(Random random)

@@ -1,19 +1,26 @@
 using System.Diagnostics;
+using System.Globalization;
 
 namespace LowVoltage.Calc.Benchmarks;
 
 /// <summary>What the first design costs in a fresh process: loading, compiling and filling the tables.</summary>
 internal static class FirstUse
 {
+    /// <summary>Prints one step a line: its name, a tab, milliseconds.</summary>
     internal static void Run()
     {
         long start = Stopwatch.GetTimestamp();
         CircuitRequirements requirements = Circuits60V.Typical(50);
-        double made = Stopwatch.GetElapsedTime(start).TotalMilliseconds;
+        long made = Stopwatch.GetTimestamp();
         CircuitDesigner.Design(requirements, DesignRules.RoadVehicle);
-        double first = Stopwatch.GetElapsedTime(start).TotalMilliseconds;
+        long first = Stopwatch.GetTimestamp();
         CircuitDesigner.Design(requirements, DesignRules.RoadVehicle);
-        double second = Stopwatch.GetElapsedTime(start).TotalMilliseconds;
-        Console.WriteLine($"requirements {made:F1} ms, first design {first - made:F1} ms, second design {second - first:F3} ms");
+        long second = Stopwatch.GetTimestamp();
+        Show("the requirements of the first circuit", start, made);
+        Show("the first design", made, first);
+        Show("the second design", first, second);
     }
+
+    private static void Show(string step, long from, long to) =>
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{step}\t{Stopwatch.GetElapsedTime(from, to).TotalMilliseconds:F3}"));
 }

@@ -1,13 +1,10 @@
-using BenchmarkDotNet.Columns;
 using BenchmarkDotNet.Configs;
-using BenchmarkDotNet.Diagnosers;
 using BenchmarkDotNet.Exporters;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Loggers;
 using BenchmarkDotNet.Running;
-using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using LowVoltage.Calc.Benchmarks;
-using Perfolizer.Horology;
+using LowVoltage.Calc.Benchmarks.Report;
 
 // --first-use: stopwatch of the first design in this process, which no benchmark runner can show.
 if (args.Contains("--first-use"))
@@ -23,24 +20,25 @@ if (args.Contains("--bulk"))
     return;
 }
 
-// --short: run each benchmark once, to prove that it runs; the times mean nothing.
-bool prove = args.Contains("--short");
-
-// --launches: three processes of their own for each benchmark, since what the compiler settles on may differ from one process to the next.
-bool launches = args.Contains("--launches");
-Job job = prove ? Job.Dry : Job.Default.WithWarmupCount(8).WithIterationCount(7).WithIterationTime(TimeInterval.FromMilliseconds(60));
-job = launches ? job.WithLaunchCount(3) : job.WithToolchain(InProcessEmitToolchain.Instance);
-ManualConfig config = ManualConfig.CreateEmpty()
-    .AddJob(job)
-    .AddDiagnoser(MemoryDiagnoser.Default)
-    .AddColumnProvider(DefaultColumnProviders.Instance)
-    .AddColumn(StatisticColumn.Min)
-    .AddExporter(MarkdownExporter.GitHub)
-    .AddLogger(ConsoleLogger.Default);
-string[] rest = [.. args.Where(argument => argument is not ("--short" or "--launches"))];
-if (!rest.Contains("--filter"))
+// --short: run each benchmark once, to prove that it runs and that its variants agree; the times mean nothing.
+if (args.Contains("--short"))
 {
-    rest = [.. rest, "--filter", "*"];
+    Settling.IsWanted = false;
+    Console.WriteLine($"{BenchmarkSet.Run(BenchmarkSet.Once, BenchmarkSet.All).Count} benchmarks ran, and their variants agree.");
+    return;
 }
 
-BenchmarkSwitcher.FromAssembly(typeof(FirstUse).Assembly).Run(rest, config);
+// --report [--quick] [--page FILE]: measure everything and write the tables of docs/performance.md; --quick proves that this works.
+if (args.Contains("--report"))
+{
+    int page = Array.IndexOf(args, "--page");
+    PerformanceReport.Write(args.Contains("--quick"), page >= 0 ? args[page + 1] : Page.Find());
+    return;
+}
+
+// Anything else goes to the benchmark runner, in this process or, with --launches, in three of its own for each benchmark.
+Job job = args.Contains("--launches") ? Job.Default.WithLaunchCount(3) : BenchmarkSet.Timed(quick: false);
+string[] rest = [.. args.Where(argument => argument != "--launches")];
+BenchmarkSwitcher.FromTypes(BenchmarkSet.All).Run(
+    rest.Contains("--filter") ? rest : [.. rest, "--filter", "*"],
+    BenchmarkSet.Configure(job, ConsoleLogger.Default).AddExporter(MarkdownExporter.GitHub));
