@@ -57,6 +57,9 @@ internal sealed partial class ProblemDraft
 
     internal string Caution { get; private set; } = "";
 
+    /// <summary>What is to be defended beside the number; empty where nothing is.</summary>
+    internal string Defence { get; private set; } = "";
+
     internal ProblemTable? Table { get; private set; }
 
     internal ProblemAnswer Answer => answer!;
@@ -87,6 +90,8 @@ internal sealed partial class ProblemDraft
     internal void Say(string sentence) => story.Append(story.Length == 0 ? "" : " ").Append(sentence.Replace(" °C", NumberText.Thin + "°C").Replace(" mm.", NumberText.Thin + "mm."));
 
     internal void Show(ProblemTable table) => Table = table;
+
+    internal void AskDefence(string request) => Defence = request;
 
     internal void Warn(string caution)
     {

@@ -78,6 +78,11 @@ internal static class SheetHtml
             html.Append("</ol>\n");
         }
 
+        if (problem.Defence.Length > 0)
+        {
+            html.Append("<p>").Append(Escape(problem.Defence)).Append("</p>\n");
+        }
+
         if (problem.Caution.Length > 0)
         {
             html.Append("<p class=\"caution\">").Append(Escape(problem.Caution)).Append("</p>\n");
