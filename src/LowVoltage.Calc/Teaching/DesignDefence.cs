@@ -67,7 +67,7 @@ internal sealed class DesignDefence(DesignCircuit circuit, ProblemDraft d)
             Conductor wire = rules.Conductors.Conductors.First(size => size.Size == Right.Row.Size);
             CircuitDesign check = CircuitDesigner.Verify(requirements, wire, FuseSeries.RoadVehicleBlade.SmallestAtLeast(Make.A(Right.Rating)), rules);
             return check.IsFeasible
-                ? $"A complete check with a heat balance of the bundle, which also looks at the short circuit and the opening time of the fuse, passes both. Least to spare has its check of the {check.Governing.Name}."
+                ? $"A complete check with a heat balance of the bundle, which also looks at the short circuit and the opening time of the fuse, finds nothing against either. Least to spare has its check of the {check.Governing.Name}."
                 : null;
         }
 

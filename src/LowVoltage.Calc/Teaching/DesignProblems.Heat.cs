@@ -9,7 +9,13 @@ internal static partial class DesignProblems
 {
     private static bool Time(ProblemDraft d, DesignCircuit c)
     {
-        d.Say("At 2 times its rating such a fuse opens within 0.15 s to 5 s, at 3.5 times within 0.04 s to 0.5 s. Between, the longest time lies on a straight line over the current when both axes are logarithmic.");
+        // The standard gives no times for the smallest ratings.
+        if (c.Right.Rating < FuseProblems.LeastTimed)
+        {
+            return false;
+        }
+
+        d.Say("Such a fuse opens in 0.15 s to 5 s at 2 times its rating, in 0.04 s to 0.5 s at 3.5 times; between, the longest time is a straight line over the current on logarithmic axes.");
         DrawnGiven m = d.Give("overload as a multiple of the rating of the fuse chosen", "m", Rounding.Trimmed(d.Random.OnGrid(2.25m, 3.25m, 0.25m)), "");
         d.Say($"A fault in the load drives {m} times the rating of your fuse.");
         d.Warn(FuseProblems.Paper);

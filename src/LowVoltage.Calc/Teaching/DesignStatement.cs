@@ -17,23 +17,23 @@ internal static class DesignStatement
 
     internal static string Drop(ProblemWorld world, DrawnGiven share, DrawnGiven volts) => Wording(world) switch
     {
-        0 => $"Out and back, no more than {share} of the voltage may be lost, with copper at 20 °C and the current at {volts}.",
+        0 => $"At most {share} of the voltage may be lost out and back (current at {volts}, copper at 20 °C).",
         1 => $"The drop, out and back, must keep within {share} (current at {volts}, copper at 20 °C).",
         _ => $"Take the current at {volts} and copper at 20 °C; {share} of the voltage may be lost out and back.",
     };
 
     internal static string Fuse(ProblemWorld world, DrawnGiven loading) => Wording(world) switch
     {
-        0 => $"A fuse may be loaded without end with {loading} of its rating at most; the wire must carry the whole rating.",
-        1 => $"Load the fuse with {loading} of its rating at most, and let the wire carry its full rating.",
-        _ => $"The load may be {loading} of the fuse's rating at most, and the rating no more than the wire may carry.",
+        0 => $"The load may be {loading} of the fuse's rating at most; the wire must carry the whole rating.",
+        1 => $"A fuse may be loaded with {loading} of its rating; the wire must carry all of it.",
+        _ => $"Load the fuse with {loading} of its rating at most, and choose a wire that carries the whole rating.",
     };
 
     internal static string Place(DesignPlace place, DrawnGiven factor) => $"{place.Words} {factor} of the table's current.";
 
     internal static string AtHand(ProblemWorld world) => $"Fuses at hand: {FuseProblems.RatingList()}. " + Wording(world) switch
     {
-        0 => "Choose the smallest fuse and the smallest wire that will do.",
+        0 => "Choose the smallest fuse and wire that will do.",
         1 => "Take the smallest fuse, and the smallest wire that goes with it.",
         _ => "Find the smallest fuse and wire that meet all this.",
     };

@@ -41,7 +41,7 @@ internal sealed record DesignTable(IReadOnlyList<DesignRow> Rows, AmpacityTable 
         {
             int conductors = this == Craft ? 4 + d.Random.Next(20) : 4 + d.Random.Next(9);
             double bundled = this == Craft ? Cfr33Part183ConductorCount.Factor(conductors, Make.V(50)).Value : NecConductorCount.Factor(conductors).Value;
-            return new DesignPlace(30, conductors, $"{d.World.Site.Bundle} one of {CountWords.Of(conductors)} loaded conductors in a bundle and may carry", bundled);
+            return new DesignPlace(30, conductors, $"{d.World.Site.Bundle} one of {CountWords.Of(conductors)} loaded conductors and may carry", bundled);
         }
 
         int celsius = 35 + (5 * d.Random.Next(5));

@@ -9,9 +9,11 @@ internal static class FuseProblems
 {
     internal const string Paper = "Paper exercise. Never try out a short circuit or an overload: wires burn, fuses can burst and batteries can explode.";
 
+    internal const double LeastTimed = 3;
+
     private static readonly FuseSeries Blades = FuseSeries.RoadVehicleBlade;
     // Those that the standard gives times for.
-    private static readonly FuseRating[] Timed = [.. Blades.Ratings.Where(fuse => fuse.Current.Amperes is >= 3 and <= 40)];
+    private static readonly FuseRating[] Timed = [.. Blades.Ratings.Where(fuse => fuse.Current.Amperes is >= LeastTimed and <= 40)];
 
     // The blade fuses of this series are rated 32 V; a problem must not teach otherwise.
     private const int MostVolts = 32;

@@ -11,7 +11,7 @@ internal sealed partial record ProblemWorld
 
     private static readonly WorldSite[] Sites =
     [
-        new("In a camper van that is being fitted out, {0} of {1} gets a wire and a fuse of its own. From the fuse box it is {2} (one way).",
+        new("In a camper van, {0} of {1} gets a wire and a fuse of its own, {2} from the fuse box (one way).",
             "Behind the lining it is", "In the cable duct the wire is", "seat heaters", "The starter battery of a camper van",
             new("steel body"), 1500, 60),
         new("On a small sailing boat, the wire of {0} of {1} has corroded; wire and fuse are to be renewed. The switch panel is {2} away (one way).",
