@@ -33,7 +33,7 @@ internal static class AmpacityProblems
         }
 
         double amperes = result.Current.Amperes;
-        d.Ask("What current may the wire carry there without end?", d.Step(
+        d.Ask("What current may the wire carry there continuously?", d.Step(
             "the current it may carry", "I_z", formula, amperes, "A", grouped ? wire.Group.Reference : wire.Warmth.Reference, "Each condition reduces what the wire may carry once."));
         d.Wrong(Mistake.DeratingForgotten, table.Value);
         d.Wrong(Mistake.DeratingTwice, twice);

@@ -19,7 +19,7 @@ internal sealed class DesignCircuit
         L = d.Give(throughChassis ? "length of the wire out" : "distance, one way", "L", d.DrawDistance(), d.LengthUnit);
         Chassis = throughChassis ? d.Give("resistance of the way back", "R_2", (decimal)(2 + d.Random.Next(12)), "mΩ") : null;
         Share = d.Give("allowed drop, of the voltage", "p", (decimal)(2 + d.Random.Next(4)), "%");
-        Loading = d.Give("share of its rating that a fuse carries without end", "k", d.Random.Pick((decimal[])[0.75m, 0.8m]), "");
+        Loading = d.Give("share of its rating that a fuse carries continuously", "k", d.Random.Pick((decimal[])[0.75m, 0.8m]), "");
         Place = Table.DrawPlace(d);
         Factor = d.Give("factor for the place", "f", (decimal)Place.Factor, "");
         d.Say(Chassis is null ? DesignStatement.Task(d.World, load, P, U, L) : DesignStatement.ChassisTask(d.World, load, P, U, L, Chassis));

@@ -67,7 +67,7 @@ internal sealed class DesignDefence(DesignCircuit circuit, ProblemDraft d)
             Conductor wire = rules.Conductors.Conductors.First(size => size.Size == Right.Row.Size);
             CircuitDesign check = CircuitDesigner.Verify(requirements, wire, FuseSeries.RoadVehicleBlade.SmallestAtLeast(Make.A(Right.Rating)), rules);
             return check.IsFeasible
-                ? $"A complete check with a heat balance of the bundle, which also looks at the short circuit and the opening time of the fuse, finds nothing against either. Least to spare has its check of the {check.Governing.Name}."
+                ? $"A complete check with a heat balance of the bundle, which also looks at the short circuit and the opening time of the fuse, finds nothing against either; the {check.Governing.Name} has the least to spare."
                 : null;
         }
 
@@ -78,8 +78,12 @@ internal sealed class DesignDefence(DesignCircuit circuit, ProblemDraft d)
         }
 
         RejectedSize last = design.Rejected[design.Rejected.Count - 1];
-        return $"A complete design, which also looks at the wire's own warmth, the short circuit and the opening time of the fuse, comes to the same {Right.Row.Text} and the same {Rated(Right.Rating)} fuse. Its check of the {last.Check.Name} stops the thinner size; least to spare has its check of the {design.Governing.Name}.";
+        return $"A complete design, which also looks at the wire's own warmth, the short circuit and the opening time of the fuse, comes to the same {Right.Row.Text} and the same {Rated(Right.Rating)} fuse. {Deciding(last.Check.Name, design.Governing.Name)}";
     }
+
+    private static string Deciding(string stops, string governs) => stops == governs
+        ? $"The {stops} stops the thinner size, and has the least to spare here."
+        : $"The {stops} stops the thinner size; here the {governs} has the least to spare.";
 
     private CircuitRequirements Requirements() => new()
     {

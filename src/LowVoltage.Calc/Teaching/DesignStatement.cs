@@ -24,9 +24,9 @@ internal static class DesignStatement
 
     internal static string Fuse(ProblemWorld world, DrawnGiven loading) => Wording(world) switch
     {
-        0 => $"The load may be {loading} of the fuse's rating at most; the wire must carry the whole rating.",
-        1 => $"A fuse may be loaded with {loading} of its rating; the wire must carry all of it.",
-        _ => $"Load the fuse with {loading} of its rating at most, and choose a wire that carries the whole rating.",
+        0 => $"The load may be at most {loading} of the fuse's rating; the wire must carry the whole rating.",
+        1 => $"The fuse may carry {loading} of its rating continuously; the wire must carry all of it.",
+        _ => $"Load the fuse with at most {loading} of its rating, and choose a wire that carries the whole rating.",
     };
 
     internal static string Place(DesignPlace place, DrawnGiven factor) => $"{place.Words} {factor} of the table's current.";

@@ -59,7 +59,7 @@ internal static class DropProblems
         DrawnGiven u = d.Give("voltage at the supply", "U", load.Volts + (d.Random.Next(9) * 0.1m), "V");
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
         DrawnGiven r = d.Give("resistance of each of the two leads", "R", Rounding.Figures(u.Value / load.Amperes * (8 + d.Random.Next(42)), 2), "mΩ");
-        d.Say($"{d.World.InAtStart}, the {d.World.Feeder} supplies {u}. {load.OneAtStart} draws {i} through two leads, out and back, of {r} each.");
+        d.Say($"{d.World.InAtStart}, the {d.World.Feeder} delivers {u}. {load.OneAtStart} draws {i} through two leads, out and back, of {r} each.");
         double volts = InternalResistance.TerminalVoltage(Make.V(u.Value), Make.Milliohm(2 * r.Value), Make.A(i.Value)).Volts;
         d.Ask("What voltage reaches the load?", d.Step("the voltage at the load", "U_x", u.Symbol - (i.Symbol * 2 * r.Symbol / 1000), volts, "V", OhmsLaw.Reference, "Both leads drop I·R."), 4, 0.001 * volts);
         d.Wrong(Mistake.OneLeadOnly, u.Value - (i.Value * r.Value / 1000));
@@ -74,7 +74,7 @@ internal static class DropProblems
         DrawnGiven p = d.Give("power of the load, constant", "P", load.Watts, "W");
         DrawnGiven u = d.Give("voltage at the supply", "U", load.Volts, "V");
         DrawnGiven r = d.Give("resistance of the leads, out and back together", "R", Rounding.Figures((double)load.Volts * load.Volts / load.Watts * (45 + d.Random.Next(50)), 2), "mΩ");
-        d.Say($"{d.World.InAtStart}, {load.One} with a built-in converter takes a constant {p}, whatever its voltage. The {d.World.Feeder} supplies {u}; the leads, out and back together, have a resistance of {r}.");
+        d.Say($"{d.World.InAtStart}, {load.One} with a built-in converter takes a constant {p}, whatever its voltage. The {d.World.Feeder} delivers {u}; the leads, out and back together, have a resistance of {r}.");
         OperatingPoint point = Solve(u.Value, r.Value, p.Value);
         double amperes = point.Current.Amperes, volts = point.VoltageAtLoad.Volts, ohms = r.Value / 1000;
         Symbol lead = d.Step("the resistance of the leads in ohms", "R_l", r.Symbol / 1000, "Ω", null, "1000 mΩ are 1 Ω.");

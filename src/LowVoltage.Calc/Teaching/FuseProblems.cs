@@ -25,8 +25,8 @@ internal static class FuseProblems
     {
         LoadDraw load = d.DrawLoad();
         DrawnGiven i = d.Give("current of the load", "I", load.Amperes, 3, "A");
-        DrawnGiven share = d.Give("share of its rating that a fuse carries without end", "k", d.Random.Pick(Loadings), "");
-        d.Say($"{d.World.InAtStart}, {load.One} draws {i} for hours. A blade fuse may be loaded without end with {share} of its rating at most. Fuses at hand: {RatingList()}.");
+        DrawnGiven share = d.Give("share of its rating that a fuse carries continuously", "k", d.Random.Pick(Loadings), "");
+        d.Say($"{d.World.InAtStart}, {load.One} draws {i} for hours. A blade fuse may carry at most {share} of its rating continuously. Fuses at hand: {RatingList()}.");
         d.GiveWords("ratings at hand", RatingList());
         double least = FuseLoading.LeastRatingFor(Make.A(i.Value), share.Value).Amperes;
         Symbol needed = d.Step("the least rating", "I_m", i.Symbol / share.Symbol, least, "A", null, "The load may be at most that share of the rating.");
@@ -52,10 +52,10 @@ internal static class FuseProblems
         DrawnGiven n = d.Give("number of loads", "n", (decimal)(2 + d.Random.Next(5)), "");
         DrawnGiven p = d.Give("power of each load", "P", load.Watts, "W");
         DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
-        DrawnGiven share = d.Give("share of its rating that a fuse carries without end", "k", d.Random.Pick(Loadings), "");
+        DrawnGiven share = d.Give("share of its rating that a fuse carries continuously", "k", d.Random.Pick(Loadings), "");
         DrawnGiven f = d.Give("factor for the hot place", "f", d.Random.Pick((decimal[])[0.71m, 0.79m, 0.87m, 0.94m, 0.61m]), "");
         IReadOnlyList<DesignRow> rows = DesignTable.For(d).Rows;
-        d.Say($"{d.World.InAtStart}, {n} loads, each {load.One} of {p} at {u}, run together for hours through one wire behind one blade fuse. A fuse may be loaded without end with {share} of its rating at most, and the wire must carry what the fuse is rated for. Where the wire lies, it may carry {f} of the table's current. Fuses at hand: {RatingList()}.");
+        d.Say($"{d.World.InAtStart}, {n} loads, each {load.One} of {p} at {u}, run together for hours through one wire behind one blade fuse. A fuse may carry at most {share} of its rating continuously, and the wire must carry the whole rating. Where the wire lies, it may carry {f} of the table's current. Fuses at hand: {RatingList()}.");
         d.GiveWords("ratings at hand", RatingList());
         d.Show(new ProblemTable(["size", "table, A"], [.. rows.Select(row => (IReadOnlyList<string>)[row.Text, AnswerText.Of(row.Amperes, "")])]));
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(n.Value * p.Value)).Current.Amperes;

@@ -6,13 +6,13 @@ public sealed partial class Mistake
     internal static Mistake WattsForAmperes { get; } = new("watts for amperes",
         "The power was used where a current belongs. First divide it by the voltage: I = P/U.");
 
-    internal static Mistake MilliLost { get; } = new("milli lost",
+    internal static Mistake MilliLost { get; } = new("prefix milli lost",
         "A milliohm is a thousandth of an ohm; that factor was lost on the way.");
 
-    internal static Mistake PerThousandLost { get; } = new("per thousand lost",
+    internal static Mistake PerThousandLost { get; } = new("per 1000 forgotten",
         "The resistance per length is for 1000 of the unit of length; divide by 1000.");
 
-    internal static Mistake ThousandTooMuch { get; } = new("a thousand too much",
+    internal static Mistake ThousandTooMuch { get; } = new("factor of 1000 where none belongs",
         "A factor of 1000 stands where the units need none.");
 
     internal static Mistake PowerOfTen { get; } = new("decimal point out of place",

@@ -10,7 +10,7 @@ public sealed partial class Mistake
         "The fuse follows the load: the smallest that carries it. The table's current is what the wire could carry alone and in a mild place.");
 
     internal static Mistake LoadingForgotten { get; } = new("loading of the fuse forgotten",
-        "A fuse runs only at the stated share of its rating without end; divide the load's current by that share first.");
+        "A fuse may carry only the stated share of its rating continuously; divide the load's current by that share first.");
 
     internal static Mistake LoadingComplement { get; } = new("the rest taken for the loading share",
         "The share is what the fuse may carry, not what must be kept free.");

@@ -28,7 +28,7 @@ public sealed partial class Mistake
         "That is the share which is left in the battery, not the one that is used.");
 
     internal static Mistake LampAsResistor { get; } = new("lamp taken for a fixed resistance",
-        "A filament cools as the voltage falls and its resistance falls too, so the current changes less than the voltage.");
+        "A filament is hotter at a higher voltage and cooler at a lower one, and its resistance goes with that: the current changes less than the voltage.");
 
     internal static Mistake Unchanged { get; } = new("taken as unchanged",
         "The first value was kept; at another voltage it is another.");

@@ -79,7 +79,7 @@ internal static class NetworkProblems
         return amperes is > 0.5 and < 40;
     }
 
-    private static DrawnGiven Draw(ProblemDraft d, string name) => d.Give("one of the three", name, d.Random.OnGrid(1.2m, 24m, 0.2m), "Ω");
+    private static DrawnGiven Draw(ProblemDraft d, string name) => d.Give("one of the three", name, d.Random.OnGrid(4m, 24m, 0.2m), "Ω");
 
     private static double Parallel(IEnumerable<DrawnGiven> parts) => ResistorNetwork.Parallel([.. parts.Select(part => Make.Ohm(part.Value))]).Ohms;
 }
