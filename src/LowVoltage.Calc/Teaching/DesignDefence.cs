@@ -67,7 +67,7 @@ internal sealed class DesignDefence(DesignCircuit circuit, ProblemDraft d)
             Conductor wire = rules.Conductors.Conductors.First(size => size.Size == Right.Row.Size);
             CircuitDesign check = CircuitDesigner.Verify(requirements, wire, FuseSeries.RoadVehicleBlade.SmallestAtLeast(Make.A(Right.Rating)), rules);
             return check.IsFeasible
-                ? $"A complete check with a heat balance of the bundle, which also looks at the short circuit and the opening time of the fuse, finds nothing against either; the {check.Governing.Name} has the least to spare."
+                ? $"A complete check with a heat balance of the bundle, which also looks at the short circuit and the opening time of the fuse, finds nothing against either. What has the least to spare: {check.Governing.Name}."
                 : null;
         }
 
@@ -82,8 +82,8 @@ internal sealed class DesignDefence(DesignCircuit circuit, ProblemDraft d)
     }
 
     private static string Deciding(string stops, string governs) => stops == governs
-        ? $"The {stops} stops the thinner size, and has the least to spare here."
-        : $"The {stops} stops the thinner size; here the {governs} has the least to spare.";
+        ? $"What stops the thinner size, and here has the least to spare: {stops}."
+        : $"What stops the thinner size: {stops}; what here has the least to spare: {governs}.";
 
     private CircuitRequirements Requirements() => new()
     {

@@ -26,7 +26,7 @@ internal sealed record RatedWire(DeratedAmpacity Rated, DeratingFactor Warmth, D
             DeratedAmpacity.From(Iec60364MethodC.Table.Rating(size, Make.Celsius(Pvc))),
             Iec60364Ambient.Factor(Make.Celsius(ambient), Make.Celsius(Pvc)),
             Iec60364Grouping.Factor(circuits, Iec60364Arrangement.Bunched),
-            $"{size}", "IEC 60364-5-52, method C,", Warm(d, ambient), Beside(circuits));
+            $"{size}", "The table of IEC 60364-5-52, method C,", Warm(d, ambient), Beside(circuits));
     }
 
     // The handbook table of single-core vehicle wire; its factors as its own basis takes them.

@@ -34,7 +34,7 @@ internal static class SizeProblems
         DrawnGiven share = d.Give("allowed drop, of the voltage", "p", (decimal)(2 + d.Random.Next(4)), "%");
         DrawnGiven l = d.Give("distance, one way", "L", d.DrawDistance(), d.LengthUnit);
         IReadOnlyList<WireRow> rows = WireRow.Sizes(d.Gauges);
-        d.Say($"{d.World.InAtStart}, {load.One} of {p} at {u} stands {l} from the {d.World.Feeder} (one way). No more than {share} of the voltage may be lost, out and back. Take the current at {u} and copper at 20 °C. These sizes are at hand:");
+        d.Say($"{d.World.InAtStart}, {load.One} of {p} at {u} stands {l} from the {d.World.Feeder} (one way). No more than {share} of the voltage may be lost, out and back. Take the current at {u} and copper at 20 °C. These wires are at hand:");
         d.Show(new ProblemTable(["size", d.PerLengthUnit], [.. rows.Select(row => (IReadOnlyList<string>)[row.Text, AnswerText.Digits((double)d.PerLengthOf(row), 3)])]));
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
         Symbol i = d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Power over voltage.");
