@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace LowVoltage.Calc.Teaching;
 
 /// <summary>A fraction of whole numbers at the beginning of an answer: <c>1/2</c>, <c>1 1/2</c>, <c>-2/3</c>. It is exact, so it counts as written with every figure.</summary>
@@ -53,13 +51,14 @@ internal static class FractionReader
     private static bool TryWhole(string text, ref int at, out int number)
     {
         int start = at;
-        while (at < text.Length && text[at] is >= '0' and <= '9')
+        number = 0;
+        while (at < text.Length && at - start <= MostDigits && text[at] is >= '0' and <= '9')
         {
+            number = (10 * number) + (text[at] - '0');
             at++;
         }
 
-        number = 0;
-        return at - start is > 0 and <= MostDigits && int.TryParse(text.Substring(start, at - start), NumberStyles.None, CultureInfo.InvariantCulture, out number);
+        return at - start is > 0 and <= MostDigits;
     }
 
     private static void SkipSpace(string text, ref int at)
