@@ -6,6 +6,8 @@ namespace LowVoltage.Calc.Samples.ProblemSheet;
 /// <summary>A file of answers, one a line: <c>3: 2.4 A</c>. Empty lines and lines that begin with # are passed over.</summary>
 public static class AnswersFile
 {
+    private const int LongestShown = 60;
+
     public static IReadOnlyDictionary<int, string> Read(string path, int count)
     {
         Dictionary<int, string> answers = [];
@@ -47,12 +49,19 @@ public static class AnswersFile
 
             GradingResult verdict = problems[i].Grade(answer, culture);
             right += verdict.IsCorrect ? 1 : 0;
-            output.WriteLine($"{i + 1,3}  {(verdict.IsCorrect ? "right" : "WRONG")}  {answer}: {verdict.Message}");
+            output.WriteLine($"{i + 1,3}  {(verdict.IsCorrect ? "right" : "WRONG")}  {Shown(answer)}: {verdict.Message}");
         }
 
         output.WriteLine();
         output.WriteLine($"{right} of {problems.Count} right.");
         return right;
+    }
+
+    // What came out of a file goes to a console: in one line, and without what a console would obey.
+    private static string Shown(string answer)
+    {
+        string plain = string.Concat(answer.Where(c => !char.IsControl(c)));
+        return plain.Length > LongestShown ? string.Concat(plain.AsSpan(0, LongestShown), "…") : plain;
     }
 }
 

@@ -44,7 +44,7 @@ public sealed class Options
         {
             case "--seed":
                 Seed = long.TryParse(value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out long seed)
-                    ? seed : throw new UsageException($"--seed takes a whole number, not '{value}'.");
+                    ? seed : throw new UsageException($"--seed takes a whole number of at most 18 digits, not '{value}'.");
                 break;
             case "--count":
                 Count = int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count is >= 1 and <= 1000

@@ -87,10 +87,10 @@ public static class Program
 
           ProblemSheet [--seed N] [--count N] [--topics A,B] [--difficulty D] [--units U] [--form F] [--out DIR | --grade FILE [--culture C]]
 
-          --seed N        any whole number; 1 without it
+          --seed N        any whole number of at most 18 digits; 1 without it
           --count N       1 to 1000; 10 without it
-          --topics A,B    taken in turn; all without it: {string.Join(", ", Enum.GetNames<ProblemTopic>().Take(10))},
-                          {string.Join(", ", Enum.GetNames<ProblemTopic>().Skip(10))}
+          --topics A,B    taken in turn; all without it:
+                          {string.Join(",\n                  ", Enum.GetNames<ProblemTopic>().Chunk(5).Select(some => string.Join(", ", some)))}
           --difficulty D  OneStep, SeveralSteps, Design or Mixed; SeveralSteps without it
           --units U       Metric, UsCustomary or Mixed; Metric without it
           --form F        Numeric, MultipleChoice, FindTheMistake or Mixed; Numeric without it

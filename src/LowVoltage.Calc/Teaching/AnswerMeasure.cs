@@ -24,6 +24,8 @@ internal sealed class AnswerMeasure
         relative = standard ? SameStandard : Math.Abs(answer.Tolerance / answer.Value);
     }
 
+    internal AnswerUnit Unit => unit;
+
     internal AnswerDimension Dimension => unit.Dimension;
 
     internal double Right { get; }

@@ -81,6 +81,8 @@ internal static class AnswerUnits
         Prefixed(units, D.Energy, 3600, "Wh", ["watthour", "watthours", "watt-hours"]);
         Prefixed(units, D.Energy, 1, "J", ["joule", "joules"]);
         Prefixed(units, D.Length, 1, "m", ["meter", "meters", "metre", "metres"]);
+        Add(units, D.Voltage, 1, "VDC", "Vdc");
+        Add(units, D.Current, 1, "ADC", "Adc");
         Add(units, D.Resistance, 1, "ohm", "ohms");
         Add(units, D.Resistance, 1e-3, "mohm", "mohms");
         Add(units, D.Resistance, 1e-6, "µohm", "uohm");
@@ -91,7 +93,7 @@ internal static class AnswerUnits
         Add(units, D.Length, Foot / 12000, "mil", "mils");
         Add(units, D.Time, 60, "min", "minute", "minutes");
         Add(units, D.Time, 3600, "h", "hr", "hrs", "hour", "hours");
-        Add(units, D.Section, 1, "mm2", "sqmm", "mmsq", "squaremillimeters", "squaremillimetres", "squaremillimeter", "squaremillimetre");
+        Add(units, D.Section, 1, "mm2", "sqmm", "mmsq", "squaremillimeters", "squaremillimetres", "squaremillimeter", "squaremillimetre", "squaremm", "mmsquared", "qmm");
         Add(units, D.Section, 100, "cm2");
         Add(units, D.Section, 1e6, "m2");
         Add(units, D.Section, CircularMil.SquareMillimeters, "cmil", "cmils", "CM", "circularmil", "circularmils", "circmils");

@@ -14,16 +14,17 @@ internal static class BatteryProblems
     {
         DrawnGiven rest = d.Give("voltage at rest", "U_0", d.Random.OnGrid(12.3m, 12.9m, 0.05m), "V");
         DrawnGiven i = d.Give("test current", "I", (decimal)(20 + (5 * d.Random.Next(37))), "A");
-        DrawnGiven loaded = d.Give("voltage under load", "U_1", Rounding.Trimmed(Math.Round((decimal)rest.Value - ((decimal)i.Value * d.Random.OnGrid(0.004m, 0.020m, 0.0005m)), 2)), "V");
-        d.Say($"The battery of {d.World.Place} shows {rest} at rest and {loaded} while it delivers {i}.");
+        DrawnGiven loaded = d.Give("voltage under load", "U_1", Math.Round((decimal)rest.Value - ((decimal)i.Value * d.Random.OnGrid(0.004m, 0.020m, 0.0005m)), 2), "V");
+        d.Say($"{d.World.InAtStart}, a battery shows {rest} at rest and {loaded} while it delivers {i}.");
         double ohms = InternalResistance.FromDischarge(Make.V(rest.Value), Make.V(loaded.Value), Make.A(i.Value)).Milliohms;
         d.Warn(FuseProblems.Paper);
-        d.Ask("What internal resistance follows, in milliohms?", d.Step("the internal resistance", "R_i", (rest.Symbol - loaded.Symbol) / i.Symbol * 1000, ohms, "mΩ", OhmsLaw.Reference, "The voltage that is missing, over the current; times 1000 for milliohms."));
+        d.Ask("What is its internal resistance?", d.Step("the internal resistance", "R_i", (rest.Symbol - loaded.Symbol) / i.Symbol * 1000, ohms, "mΩ", OhmsLaw.Reference, "The voltage that is missing, over the current; times 1000 for milliohms."));
         d.Wrong(Mistake.OpenVoltageOnly, rest.Value / i.Value * 1000);
         d.Wrong(Mistake.LoadedVoltageOnly, loaded.Value / i.Value * 1000);
-        d.Wrong(Mistake.UnitSlip, ohms / 1000);
+        d.Wrong(Mistake.MilliLost, ohms / 1000);
         d.Wrong(Mistake.Multiplied, (rest.Value - loaded.Value) * i.Value * 1000);
-        return ohms is > 3 and < 25 && loaded.Value > 9;
+        // A difference below a volt would not bear three figures.
+        return ohms is > 3 and < 25 && loaded.Value > 9.6 && rest.Value - loaded.Value >= 1;
     }
 
     internal static bool ResistanceSeveralSteps(ProblemDraft d)
@@ -33,12 +34,12 @@ internal static class BatteryProblems
         DrawnGiven rest = d.Give("voltage at rest", "U_0", 12.6m, "V");
         DrawnGiven end = d.Give("least voltage at the end of the test", "U_e", (decimal)test.EndVoltage.Volts, "V");
         DrawnGiven i = d.Give("current of the starter", "I", (decimal)(120 + (10 * d.Random.Next(19))), "A");
-        d.Say($"The starter battery of the vehicle that belongs to {d.World.Place} is marked {cranking}: a cold new battery delivers that current for the whole cold-cranking test and still holds at least {end}, from {rest} at rest. Take from this the greatest internal resistance it can have. Then a starter draws {i}, the battery being as cold.");
+        d.Say($"{d.World.Site.Starter} is marked {cranking} cold cranking: new and cold, it delivers that current throughout the test and still holds at least {end}; at rest it has {rest}. From this follows the greatest internal resistance it can have. On a day as cold, a starter draws {i}.");
         d.Warn(FuseProblems.Paper);
         double ohms = InternalResistance.FromDischarge(Make.V(rest.Value), Make.V(end.Value), Make.A(cranking.Value)).Ohms;
         Symbol r = d.Step("the internal resistance", "R_i", (rest.Symbol - end.Symbol) / cranking.Symbol, ohms, "Ω", test.Reference, "At the end of the test the voltage has fallen by I·R at most.");
         double volts = InternalResistance.TerminalVoltage(Make.V(rest.Value), Make.Ohm(ohms), Make.A(i.Value)).Volts;
-        d.Ask("What voltage is left at its terminals, at least?", d.Step("the voltage at the terminals", "U_k", rest.Symbol - (i.Symbol * r), volts, "V", OhmsLaw.Reference, "The voltage at rest less the drop inside."), 4, 0.005 * volts);
+        d.Ask("What voltage is at least left at its terminals?", d.Step("the voltage at the terminals", "U_k", rest.Symbol - (i.Symbol * r), volts, "V", OhmsLaw.Reference, "The voltage at rest less the drop inside."), 4, 0.005 * volts);
         d.Wrong(Mistake.DropForVolts, rest.Value - volts);
         d.Wrong(Mistake.DropAdded, rest.Value + (i.Value * ohms));
         d.Wrong(Mistake.OpenVoltageOnly, rest.Value - (i.Value * rest.Value / cranking.Value));
@@ -50,11 +51,11 @@ internal static class BatteryProblems
     {
         DrawnGiven u = d.Give("voltage of the battery", "U", d.Random.OnGrid(12.4m, 13.2m, 0.1m), "V");
         DrawnGiven r = d.Give("internal resistance", "R_i", d.Random.OnGrid(3m, 20m, 0.5m), "mΩ");
-        d.Say($"The battery of {d.World.Place} has {u} and an internal resistance of {r}.");
+        d.Say($"{d.World.InAtStart}, a battery of {u} has an internal resistance of {r}.");
         d.Warn(FuseProblems.Paper);
         double amperes = ProspectiveCurrent.AtSource(Source.BehindResistance(Make.V(u.Value), Make.Milliohm(r.Value))).Greatest!.Value.Amperes;
-        d.Ask("What current would flow if its terminals were shorted?", d.Step("the prospective current", "I_p", u.Symbol / r.Symbol * 1000, amperes, "A", OhmsLaw.Reference, "Only its own resistance limits it; the milliohms are divided by 1000."));
-        d.Wrong(Mistake.UnitSlip, amperes / 1000);
+        d.Ask("What current would a short circuit across its terminals draw?", d.Step("the prospective current", "I_p", u.Symbol / r.Symbol * 1000, amperes, "A", OhmsLaw.Reference, "Only its own resistance limits it; the milliohms are divided by 1000."));
+        d.Wrong(Mistake.MilliLost, amperes / 1000);
         d.Wrong(Mistake.Multiplied, u.Value * r.Value);
         d.Wrong(Mistake.Inverted, r.Value / u.Value);
         d.Wrong(Mistake.SquareAdded, u.Value * amperes);
@@ -73,17 +74,17 @@ internal static class BatteryProblems
         DrawnGiven r = d.Give("internal resistance", "R_i", d.Random.OnGrid(3m, 24m, 0.5m), "mΩ");
         DrawnGiven l = d.Give("distance, one way", "L", d.DrawDistance(), d.LengthUnit);
         DrawnGiven per = d.Give("resistance per length, cold", "R′", d.PerLengthOf(row), d.PerLengthUnit);
-        d.Say($"{d.World.InAtStart}, the battery has {u} and an internal resistance of {r}. Two {row.Text} copper wires of {per} lead to {load.One}, {l} away (one way). The wires are cold, and their far ends touch.");
+        d.Say($"{d.World.InAtStart}, a battery of {u} has an internal resistance of {r}. Two {row.Text} copper wires of {per} lead out and back to {load.One}, {l} away (one way). The wires are cold, and their far ends touch.");
         d.Warn(FuseProblems.Paper);
         double loop = (d.PerLength(per.Value) * d.LengthOf(2 * l.Value)).Ohms, inner = r.Value / 1000;
         Symbol leads = d.Step("the resistance of the leads, out and back", "R_l", per.Symbol * 2 * l.Symbol / 1000, loop, "Ω", null, "Resistance per length times twice the distance.");
         Symbol all = d.Step("the resistance of the whole loop", "R", (r.Symbol / 1000) + leads, ResistorNetwork.Series(Make.Milliohm(r.Value), Make.Ohm(loop)).Ohms, "Ω", OhmsLaw.Reference, "Battery and leads are in series.");
         double amperes = AtEnd(u.Value, inner, d.PerLength(per.Value), d.LengthOf(2 * l.Value));
-        d.Ask("What short-circuit current is to be expected at the far end?", d.Step("the prospective current", "I_p", u.Symbol / all, amperes, "A", OhmsLaw.Reference, "Ohm's law for the loop."));
+        d.Ask("What short-circuit current flows?", d.Step("the prospective current", "I_p", u.Symbol / all, amperes, "A", OhmsLaw.Reference, "Ohm's law for the loop."));
         d.Wrong(Mistake.SourceForgotten, u.Value / loop);
         d.Wrong(Mistake.OneWayTakenForLoop, u.Value / (inner + (loop / 2)));
         d.Wrong(Mistake.WireResistanceForgotten, u.Value / inner);
-        d.Wrong(Mistake.UnitSlip, u.Value / (r.Value + loop));
+        d.Wrong(Mistake.MilliLost, u.Value / (r.Value + loop));
         return amperes is > 20 and < 2500;
     }
 
@@ -109,12 +110,12 @@ internal static class BatteryProblems
         DrawnGiven share = d.Give("share that may be used", "k", (decimal)(40 + (5 * d.Random.Next(11))), "%");
         DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
         DrawnGiven p = d.Give("power of the load", "P", load.Watts, "W");
-        d.Say($"{Upper(d.World.Place)} has a battery of {c} at {u}, of which {share} may be used. {load.OneAtStart} of {p} runs from it.");
+        d.Say($"{d.World.InAtStart}, a battery of {c} at {u} feeds {load.One} of {p}. Of its charge, {share} may be used.");
         Symbol usable = d.Step("the charge that may be used", "Q", c.Symbol * share.Symbol / 100, "Ah", null, "The share of the capacity.");
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
         Symbol i = d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Power over voltage.");
         double hours = ElectricalEnergy.RunningTime(UnitsNet.ElectricCharge.FromAmpereHours(usable.Value), Make.V(u.Value), Make.W(p.Value)).Hours;
-        d.Ask("How many hours does it run, at this voltage throughout?", d.Step("the running time", "t", usable / i, hours, "h", null, "Charge over current."));
+        d.Ask("How many hours can it run, if the voltage stays as it is?", d.Step("the running time", "t", usable / i, hours, "h", null, "Charge over current."));
         d.Wrong(Mistake.ShareForgotten, hours * 100 / share.Value);
         d.Wrong(Mistake.WattsForAmperes, usable.Value / p.Value);
         d.Wrong(Mistake.ShareComplement, hours * (100 - share.Value) / share.Value);
@@ -122,8 +123,6 @@ internal static class BatteryProblems
         d.Wrong(Mistake.Multiplied, usable.Value * amperes);
         return hours is > 1 and < 150;
     }
-
-    internal static string Upper(string words) => char.ToUpperInvariant(words[0]) + words.Substring(1);
 
     private static double AtEnd(double volts, double inner, Quantities.LinearResistance per, UnitsNet.Length loop)
     {

@@ -9,9 +9,11 @@ internal static class FuseProblems
 {
     internal const string Paper = "Paper exercise. Never try out a short circuit or an overload: wires burn, fuses can burst and batteries can explode.";
 
+    internal const double LeastTimed = 3;
+
     private static readonly FuseSeries Blades = FuseSeries.RoadVehicleBlade;
     // Those that the standard gives times for.
-    private static readonly FuseRating[] Timed = [.. Blades.Ratings.Where(fuse => fuse.Current.Amperes is >= 3 and <= 40)];
+    private static readonly FuseRating[] Timed = [.. Blades.Ratings.Where(fuse => fuse.Current.Amperes is >= LeastTimed and <= 40)];
 
     // The blade fuses of this series are rated 32 V; a problem must not teach otherwise.
     private const int MostVolts = 32;
@@ -23,8 +25,8 @@ internal static class FuseProblems
     {
         LoadDraw load = d.DrawLoad();
         DrawnGiven i = d.Give("current of the load", "I", load.Amperes, 3, "A");
-        DrawnGiven share = d.Give("share of its rating that a fuse carries without end", "k", d.Random.Pick(Loadings), "");
-        d.Say($"{d.World.InAtStart}, {load.One} draws {i} for hours. A blade fuse is loaded with at most {share} of its rating without end. Ratings at hand: {RatingList()}.");
+        DrawnGiven share = d.Give("share of its rating that a fuse carries continuously", "k", d.Random.Pick(Loadings), "");
+        d.Say($"{d.World.InAtStart}, {load.One} draws {i} for hours. A blade fuse may carry at most {share} of its rating continuously. Fuses at hand: {RatingList()}.");
         d.GiveWords("ratings at hand", RatingList());
         double least = FuseLoading.LeastRatingFor(Make.A(i.Value), share.Value).Amperes;
         Symbol needed = d.Step("the least rating", "I_m", i.Symbol / share.Symbol, least, "A", null, "The load may be at most that share of the rating.");
@@ -50,10 +52,10 @@ internal static class FuseProblems
         DrawnGiven n = d.Give("number of loads", "n", (decimal)(2 + d.Random.Next(5)), "");
         DrawnGiven p = d.Give("power of each load", "P", load.Watts, "W");
         DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
-        DrawnGiven share = d.Give("share of its rating that a fuse carries without end", "k", d.Random.Pick(Loadings), "");
+        DrawnGiven share = d.Give("share of its rating that a fuse carries continuously", "k", d.Random.Pick(Loadings), "");
         DrawnGiven f = d.Give("factor for the hot place", "f", d.Random.Pick((decimal[])[0.71m, 0.79m, 0.87m, 0.94m, 0.61m]), "");
-        IReadOnlyList<DesignRow> rows = DesignRow.Sizes(d.Gauges);
-        d.Say($"{d.World.InAtStart}, {n} loads, each {load.One} of {p} at {u}, run together for hours through one wire with one blade fuse (at hand: {RatingList()}). A fuse is loaded with at most {share} of its rating without end, and the wire must carry what the fuse is rated for. Where the wire lies, it may carry {f} of the table's current:");
+        IReadOnlyList<DesignRow> rows = DesignTable.For(d).Rows;
+        d.Say($"{d.World.InAtStart}, {n} loads, each {load.One} of {p} at {u}, run together for hours through one wire behind one blade fuse. A fuse may carry at most {share} of its rating continuously, and the wire must carry the whole rating. Where the wire lies, it may carry {f} of the table's current. Fuses at hand: {RatingList()}.");
         d.GiveWords("ratings at hand", RatingList());
         d.Show(new ProblemTable(["size", "table, A"], [.. rows.Select(row => (IReadOnlyList<string>)[row.Text, AnswerText.Of(row.Amperes, "")])]));
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(n.Value * p.Value)).Current.Amperes;
@@ -75,7 +77,7 @@ internal static class FuseProblems
         d.Wrong(Mistake.FuseForLoadNotWire, Size(rows, amperes / f.Value));
         d.Wrong(Mistake.DeratingForgotten, Size(rows, rating.Value));
         d.Wrong(Mistake.DeratingTwice, Size(rows, table.Value / f.Value));
-        d.Wrong(Mistake.PartForgotten, Size(rows, Rating(amperes / n.Value / share.Value) / f.Value));
+        d.Wrong(Mistake.OneLoadOnly, Size(rows, Rating(amperes / n.Value / share.Value) / f.Value));
         d.Wrong(Mistake.RoundedDown, rows.LastOrDefault(row => (double)row.Amperes < table.Value)?.Value ?? double.NaN);
         d.Wrong(Mistake.TooThick, rows.Where(row => row.Amperes > fit.Amperes).Select(row => row.Value).DefaultIfEmpty(double.NaN).First());
         return true;
@@ -86,8 +88,8 @@ internal static class FuseProblems
         FuseRating fuse = d.Random.Pick(Timed);
         DrawnGiven rating = d.Give("rating of the fuse", "I_n", (decimal)fuse.Current.Amperes, "A");
         int gate = 1 + d.Random.Next(3);
-        DrawnGiven i = d.Give("current", "I", (decimal)fuse.Current.Amperes * (decimal)Multiples[gate], "A");
-        d.Say($"A faulty {d.DrawLoad().Name} {d.World.In} draws {i} through a {rating} blade fuse. The standard lets such a fuse take:");
+        DrawnGiven i = d.Give("current", "I", Rounding.Trimmed((decimal)fuse.Current.Amperes * (decimal)Multiples[gate]), "A");
+        d.Say($"{d.World.InAtStart}, a faulty {d.DrawLoad().Name} draws {i} through a {rating} blade fuse. The standard lets such a fuse take these times:");
         Gates(d);
         Symbol m = d.Step("the current as a multiple of the rating", "m", i.Symbol / rating.Symbol, "", null, "The table counts in multiples of the rating.");
         double longest = fuse.OperatingTime(Make.A(i.Value)).Longest.Seconds;
@@ -97,7 +99,7 @@ internal static class FuseProblems
         d.Wrong(Mistake.LeastForLongest, fuse.OperatingTime(Make.A(i.Value)).Least.Seconds);
         d.Wrong(Mistake.NeighbouringGate, fuse.OperatingTime(Make.A(rating.Value * Multiples[gate + 1])).Longest.Seconds);
         d.Wrong(Mistake.OneMultipleTooLow, fuse.OperatingTime(Make.A(rating.Value * Multiples[gate - 1])).Longest.Seconds);
-        d.Wrong(Mistake.UnitSlip, longest / 1000);
+        d.Wrong(Mistake.ThousandTooMuch, longest / 1000);
         return true;
     }
 
@@ -108,7 +110,7 @@ internal static class FuseProblems
         int gate = 1 + d.Random.Next(3);
         decimal multiple = d.Random.OnGrid((decimal)Multiples[gate], (decimal)Multiples[gate + 1], 0.05m);
         DrawnGiven i = d.Give("current", "I", Rounding.Trimmed((decimal)fuse.Current.Amperes * multiple), "A");
-        d.Say($"A faulty {d.DrawLoad().Name} {d.World.In} draws {i} through a {rating} blade fuse. Between two rows the longest time lies on a straight line when the logarithm of the time is drawn over the logarithm of the current. The standard lets such a fuse take:");
+        d.Say($"{d.World.InAtStart}, a faulty {d.DrawLoad().Name} draws {i} through a {rating} blade fuse. The standard lets such a fuse take the times in the table. Between two rows, the logarithm of the longest time lies on a straight line over the logarithm of the current.");
         Gates(d);
         Symbol m = d.Step("the current as a multiple of the rating", "m", i.Symbol / rating.Symbol, "", null, "The table counts in multiples of the rating.");
         double low = Multiples[gate], high = Multiples[gate + 1], slow = Longest(fuse, low), fast = Longest(fuse, high);
@@ -120,7 +122,7 @@ internal static class FuseProblems
         d.Warn(Paper);
         d.Wrong(Mistake.LinearForLogarithmic, slow + ((fast - slow) * ((i.Value / rating.Value) - low) / (high - low)));
         d.Wrong(Mistake.NotInterpolated, slow);
-        d.Wrong(Mistake.NeighbouringGate, fast);
+        d.Wrong(Mistake.NextGate, fast);
         d.Wrong(Mistake.LeastForLongest, fuse.OperatingTime(Make.A(i.Value)).Least.Seconds);
         return (double)multiple > low * 1.05 && (double)multiple < high / 1.05;
     }

@@ -3,9 +3,12 @@ using System.Globalization;
 namespace LowVoltage.Calc.Teaching;
 
 /// <summary>Marks what students write.</summary>
-internal static class Grader
+internal static partial class Grader
 {
     private const int MostPowersOfTen = 6;
+
+    // So many figures more than asked for are let pass without a word: 2400 mA has four, 2.40 A has three.
+    private const int MoreFigures = 2;
 
     internal static GradingResult Grade(Problem problem, string? answer, CultureInfo culture)
     {
@@ -17,51 +20,22 @@ internal static class Grader
         AnswerMeasure measure = new(problem.Answer);
         if (!AnswerReader.TryRead(answer, culture, out AnswerReading reading))
         {
-            return new GradingResult(GradingOutcome.Unreadable, $"This could not be read as an answer. {Example(problem)}");
+            return NotRead(problem, reading.Flaw);
         }
 
-        return Judge(problem, measure, reading);
+        return Judge(problem, measure, reading, culture);
     }
 
-    private static bool TryChoose(Problem problem, string? answer, out ProblemChoice choice)
+    private static GradingResult NotRead(Problem problem, AnswerFlaw flaw) => flaw switch
     {
-        choice = null!;
-        if (answer is null || answer.Length > 100)
-        {
-            return false;
-        }
+        AnswerFlaw.Empty => new GradingResult(GradingOutcome.NoAnswer, $"No answer was given. {Example(problem)}"),
+        AnswerFlaw.NoSuchGauge => new GradingResult(GradingOutcome.NoSuchSize, "There is no such gauge. Gauges are whole numbers up to 40 AWG, and above them 1/0, 2/0, 3/0 and 4/0."),
+        _ => new GradingResult(GradingOutcome.Unreadable, $"This could not be read as an answer. {Example(problem)}"),
+    };
 
-        string plain = AnswerReader.Simplify(answer).Trim('(', ')', '.', ':', ' ');
-        foreach (ProblemChoice offered in problem.Choices)
-        {
-            bool byLetter = plain.Length == 1 && char.ToUpperInvariant(plain[0]) == offered.Letter;
-            bool byName = problem.Form == ProblemForm.FindTheMistake && string.Equals(plain, offered.Text, StringComparison.OrdinalIgnoreCase);
-            if (byLetter || byName)
-            {
-                choice = offered;
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private static GradingResult Chosen(Problem problem, ProblemChoice choice)
+    private static GradingResult Judge(Problem problem, AnswerMeasure measure, AnswerReading reading, CultureInfo culture)
     {
-        bool find = problem.Form == ProblemForm.FindTheMistake;
-        if (choice.IsRight)
-        {
-            return new GradingResult(GradingOutcome.Correct, find ? $"Right: {choice.Mistake!.Explanation}" : "Right.") { LikelyMistake = find ? choice.Mistake : null };
-        }
-
-        return find
-            ? new GradingResult(GradingOutcome.WrongValue, "No: work that mistake through, it gives another number.")
-            : new GradingResult(GradingOutcome.KnownMistake, $"Not right: {choice.Mistake!.Name}. {choice.Mistake.Explanation}") { LikelyMistake = choice.Mistake };
-    }
-
-    private static GradingResult Judge(Problem problem, AnswerMeasure measure, AnswerReading reading)
-    {
-        bool unitMissing = problem.Answer.Unit.Length > 0 && reading.Unit is null;
+        bool unitMissing = problem.Answer.Unit.Length > 0 && reading.Unit is null && !(reading.SaysSize && measure.Dimension == AnswerDimension.Section);
         if (reading.Unit is { } unit && unit.Dimension != measure.Dimension)
         {
             return new GradingResult(
@@ -72,14 +46,32 @@ internal static class Grader
             };
         }
 
-        double inBase = reading.Unit?.ToBase(reading.Value) ?? measure.Base(reading.Value);
-        GradingResult verdict = ByValue(problem, measure, inBase, reading.Figures, unitMissing);
+        if (!(reading.Unit ?? measure.Unit).IsPossible(reading.Value))
+        {
+            return NotRead(problem, AnswerFlaw.NoSuchGauge);
+        }
+
+        double Base(double value) => reading.Unit?.ToBase(value) ?? measure.Base(value);
+        double inBase = Base(reading.Value);
+        GradingResult verdict = !measure.IsRight(inBase) && reading.WithDecimalMark is { } meant && measure.IsRight(Base(meant))
+            ? WrongMark(reading.Value, meant, culture)
+            : ByValue(problem, measure, inBase, reading.Figures, unitMissing);
         return new GradingResult(verdict.Outcome, verdict.Message)
         {
             LikelyMistake = verdict.LikelyMistake,
             SignificantFigures = reading.Figures,
             Value = Finite(reading.Unit is null ? reading.Value : measure.Shown(inBase)),
         };
+    }
+
+    // The digits tell no mistake of thought: the number is right, written for another country.
+    private static GradingResult WrongMark(double read, double meant, CultureInfo culture)
+    {
+        bool comma = culture.NumberFormat.NumberDecimalSeparator == ",";
+        string wanted = meant.ToString("R", CultureInfo.InvariantCulture);
+        return new GradingResult(
+            GradingOutcome.WrongDecimalMark,
+            $"The {(comma ? "point" : "comma")} was read as the separator of thousands: {read.ToString("R", CultureInfo.InvariantCulture)}. If you mean the decimal {(comma ? "comma" : "point")}, write {(comma ? wanted.Replace('.', ',') : wanted)}.");
     }
 
     private static GradingResult ByValue(Problem problem, AnswerMeasure measure, double inBase, int figures, bool unitMissing)
@@ -120,6 +112,11 @@ internal static class Grader
 
         int asked = problem.Answer.SignificantFigures;
         bool fewer = figures < asked && !RoundsTo(problem.Answer.Value, Rounded(problem.Answer.Value, figures), asked);
+        if (figures is > 0 and < FractionReader.Exact && asked > 0 && figures > asked + MoreFigures)
+        {
+            return new GradingResult(GradingOutcome.Correct, $"Right. So many figures say more than is known; {asked.ToString(CultureInfo.InvariantCulture)} are enough.");
+        }
+
         return new GradingResult(
             GradingOutcome.Correct,
             fewer ? $"Right. Write {asked.ToString(CultureInfo.InvariantCulture)} significant figures, so that it shows." : "Right.");

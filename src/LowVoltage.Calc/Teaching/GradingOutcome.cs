@@ -26,4 +26,13 @@ public enum GradingOutcome
 
     /// <summary>The text could not be read as an answer.</summary>
     Unreadable,
+
+    /// <summary>There is no text.</summary>
+    NoAnswer,
+
+    /// <summary>The text names a gauge that does not exist.</summary>
+    NoSuchSize,
+
+    /// <summary>Right if the point or comma is the decimal one; in this culture it parts thousands.</summary>
+    WrongDecimalMark,
 }

@@ -25,7 +25,7 @@ public sealed class GradingResult
     /// <summary>The number as read, in the unit that the problem asks for; null where it could not be read or is of another kind.</summary>
     public double? Value { get; internal init; }
 
-    /// <summary>Significant figures as written, zeros at the end included; null where no number was read.</summary>
+    /// <summary>Significant figures as written, zeros at the end included; 15 for a fraction, which is exact; null where no number was read.</summary>
     public int? SignificantFigures { get; internal init; }
 
     /// <summary>The outcome and the message.</summary>

@@ -12,24 +12,24 @@ internal static class HeatingProblems
     private static readonly double[] Areas = [0.75, 1, 1.5, 2.5, 4, 6, 10];
 
     // k of copper and the two ends it is for, by insulation.
-    private static readonly (string Insulation, int K)[] Factors = [("PVC", 115), ("XLPE", 143), ("rubber of 60 °C", 141)];
+    private static readonly (string Insulation, int K)[] Factors = [("PVC", 115), ("XLPE", 143), ("60 °C rubber", 141)];
 
     internal static bool OneStep(ProblemDraft d)
     {
         (string insulation, int k) = d.Random.Pick(Factors);
         DrawnGiven factor = d.Give("k of copper in this insulation", "k", k, "A·√s/mm²");
-        DrawnGiven s = d.Give("section", "S", (decimal)d.Random.Pick(Areas), "mm²");
+        DrawnGiven s = d.Give("cross-section", "S", (decimal)d.Random.Pick(Areas), "mm²");
         DrawnGiven i = d.Give("fault current", "I", (decimal)(100 + (10 * d.Random.Next(90))), "A");
-        d.Say($"{d.World.InAtStart}, a short circuit drives {i} through a copper wire of {s} with {insulation} insulation. Up to the insulation's limit it withstands I²·t = k²·S², with k = {factor}, as long as no heat escapes.");
+        d.Say($"{d.World.InAtStart}, a short circuit drives {i} through a copper wire of {s} with {insulation} insulation. As long as no heat escapes, the wire withstands I²·t = k²·S² with k = {factor}.");
         d.Warn(FuseProblems.Paper);
         double seconds = factor.Value * factor.Value * s.Value * s.Value / (i.Value * i.Value);
         Symbol t = d.Step("the time", "t", Formula.Square(factor.Symbol) * Formula.Square(s.Symbol) / Formula.Square(i.Symbol), "s", AdiabaticHeating.Reference, "The equation solved for the time.");
-        d.Ask("Within what time must the fuse open?", t);
+        d.Ask("Within what time must the fuse open to save it?", t);
         d.Wrong(Mistake.SquareForgotten, factor.Value * s.Value / i.Value);
         d.Wrong(Mistake.Inverted, 1 / seconds);
         d.Wrong(Mistake.SectionNotSquared, factor.Value * factor.Value * s.Value / (i.Value * i.Value));
-        d.Wrong(Mistake.UnitSlip, seconds / 1000);
-        return seconds is > 0.02 and < 5;
+        d.Wrong(Mistake.ThousandTooMuch, seconds / 1000);
+        return seconds is > 0.02 and < 5 && i.Value <= d.World.Site.MostFaultAmperes;
     }
 
     internal static bool SeveralSteps(ProblemDraft d)
@@ -38,11 +38,11 @@ internal static class HeatingProblems
         DrawnGiven rho = d.Give("resistivity at 20 °C", "ρ", copper ? 0.01724m : 0.02826m, "Ω·mm²/m");
         DrawnGiven alpha = d.Give("temperature coefficient, from 20 °C", "α", copper ? 0.00393m : 0.00403m, "1/K");
         DrawnGiven heat = d.Give("heat capacity by volume", "c", copper ? 3.45m : 2.5m, "J/(cm³·K)");
-        DrawnGiven s = d.Give("section", "S", (decimal)d.Random.Pick(Areas), "mm²");
+        DrawnGiven s = d.Give("cross-section", "S", (decimal)d.Random.Pick(Areas), "mm²");
         DrawnGiven i = d.Give("fault current", "I", (decimal)(100 + (10 * d.Random.Next(90))), "A");
         DrawnGiven t = d.Give("time until the fuse opens", "t", d.Random.OnGrid(0.05m, 1.5m, 0.05m), "s");
         DrawnGiven start = d.Give("temperature before", "θ_i", d.DrawTemperature(20, 70), d.TemperatureUnit);
-        d.Say($"{d.World.InAtStart}, a short circuit drives {i} through {(copper ? "a copper" : "an aluminium")} wire of {s} for {t}, until the fuse opens. Before, the wire is at {start}. The metal has a resistivity of {rho} at 20 °C, which changes by {alpha} counted from 20 °C, and a heat capacity of {heat}. No heat escapes.");
+        d.Say($"{d.World.InAtStart}, a short circuit drives {i} through {(copper ? "a copper" : "an aluminium")} wire of {s} for {t}, until the fuse opens. Before that, the wire is at {start}. Its metal has a resistivity of {rho} at 20 °C, a temperature coefficient of {alpha} from 20 °C and a heat capacity of {heat}. No heat escapes.");
         d.SayConversion();
         d.Warn(FuseProblems.Paper);
         double celsius = d.Fahrenheit ? Temperature.FromDegreesFahrenheit(start.Value).DegreesCelsius : start.Value;
@@ -62,9 +62,9 @@ internal static class HeatingProblems
         d.Wrong(Mistake.RiseForValue, hot - celsius);
         d.Wrong(Mistake.SquareForgotten, Final(initial.Value, beta.Value, i.Value * t.Value / (constant.Value * s.Value * s.Value)));
         d.Wrong(Mistake.SectionNotSquared, Final(initial.Value, beta.Value, exponent.Value * s.Value));
-        d.Wrong(Mistake.ColdForHot, initial.Value + (exponent.Value * (beta.Value + 20)));
+        d.Wrong(Mistake.ColdWhileHeating, initial.Value + (exponent.Value * (beta.Value + 20)));
         d.Wrong(Mistake.FahrenheitUsed, d.Fahrenheit ? Final(start.Value, beta.Value, exponent.Value) : double.NaN);
-        return hot > celsius + 40 && hot < 400;
+        return hot > celsius + 40 && hot < 400 && i.Value <= d.World.Site.MostFaultAmperes && (copper || s.Value >= 6);
     }
 
     // Above what three figures can still tell in whole degrees nobody would believe the number.

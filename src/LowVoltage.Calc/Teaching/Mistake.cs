@@ -10,6 +10,9 @@ public sealed partial class Mistake
         Explanation = explanation;
     }
 
+    /// <summary>Every mistake that problems and grading know, by concept.</summary>
+    public static IReadOnlyList<Mistake> All => Array.AsReadOnly<Mistake>([.. OfPaths, .. OfWires, .. OfHeat, .. OfRatings, .. OfFuses, .. OfNetworks, .. OfSources, .. OfArithmetic]);
+
     /// <summary>What went wrong, in a few words: <c>way back forgotten</c>.</summary>
     public string Name { get; }
 

@@ -12,8 +12,8 @@ internal static class NetworkProblems
         DrawnGiven feed = d.Give("wire out", "R_1", (decimal)(5 + d.Random.Next(90)), "mΩ");
         DrawnGiven fuse = d.Give("fuse and holder", "R_2", (decimal)(2 + d.Random.Next(15)), "mΩ");
         DrawnGiven switched = d.Give("switch", "R_3", (decimal)(3 + d.Random.Next(25)), "mΩ");
-        DrawnGiven back = d.Give("wire back", "R_4", (decimal)(5 + d.Random.Next(90)), "mΩ");
-        d.Say($"The current of {d.DrawLoad().One} {d.World.In} passes a fuse and its holder ({fuse}), the wire out ({feed}), a switch ({switched}) and the wire back ({back}).");
+        DrawnGiven back = d.Give("wire back", "R_4", (decimal)feed.Value + d.Random.Next(11), "mΩ");
+        d.Say($"{d.World.InAtStart}, the current of {d.DrawLoad().One} passes a fuse with its holder ({fuse}), the wire out ({feed}), a switch ({switched}) and the wire back ({back}).");
         double[] parts = [feed.Value, fuse.Value, switched.Value, back.Value];
         double total = ResistorNetwork.Series([.. parts.Select(Make.Milliohm)]).Milliohms;
         Formula sum = feed.Symbol + fuse.Symbol + switched.Symbol + back.Symbol;
@@ -27,11 +27,11 @@ internal static class NetworkProblems
 
     internal static bool SeriesSeveralSteps(ProblemDraft d)
     {
-        LoadDraw load = d.DrawLoad();
+        LoadDraw load = d.DrawLoad(LoadKind.Heater);
         DrawnGiven u = d.Give("voltage of the supply", "U", load.Volts, "V");
         DrawnGiven r = d.Give("resistance of the load", "R", load.Volts / load.Amperes, 3, "Ω");
         DrawnGiven lead = d.Give("resistance of each of the two leads", "R_1", Rounding.Figures(r.Value * (15 + d.Random.Next(60)) / 1000, 2), "Ω");
-        d.Say($"{d.World.InAtStart}, {load.One} that behaves like a plain resistance of {r} is fed with {u} through two long, thin leads, one out and one back, of {lead} each.");
+        d.Say($"{d.World.InAtStart}, {load.One}, a plain resistance of {r}, is connected to {u} through two long leads, one out and one back, of {lead} each.");
         double total = ResistorNetwork.Series(Make.Ohm(lead.Value), Make.Ohm(r.Value), Make.Ohm(lead.Value)).Ohms;
         Symbol all = d.Step("the resistance of the whole circuit", "R_s", lead.Symbol + r.Symbol + lead.Symbol, total, "Ω", OhmsLaw.Reference, "One after the other, resistances add.");
         double amperes = OhmsLaw.FromVoltageAndResistance(Make.V(u.Value), Make.Ohm(total)).Current.Amperes;
@@ -41,16 +41,16 @@ internal static class NetworkProblems
         d.Wrong(Mistake.OneLeadOnly, u.Value * r.Value / (r.Value + lead.Value));
         d.Wrong(Mistake.DropForVolts, u.Value - volts);
         d.Wrong(Mistake.DropAdded, u.Value + (2 * amperes * lead.Value));
-        d.Wrong(Mistake.CurrentAtSupply, u.Value - (u.Value / r.Value * 2 * lead.Value));
+        d.Wrong(Mistake.CurrentWithoutLeads, u.Value - (u.Value / r.Value * 2 * lead.Value));
         return volts > 0.85 * u.Value;
     }
 
     internal static bool ParallelOneStep(ProblemDraft d)
     {
         DrawnGiven[] parts = [Draw(d, "R_1"), Draw(d, "R_2"), Draw(d, "R_3")];
-        d.Say($"{d.World.InAtStart}, three heaters of {parts[0]}, {parts[1]} and {parts[2]} are connected side by side to one switch.");
+        d.Say($"{d.World.InAtStart}, three {d.World.Site.Heater} of {parts[0]}, {parts[1]} and {parts[2]} are connected side by side to one switch.");
         double total = Parallel(parts);
-        d.Ask("What resistance does the switch feed?", d.Step(
+        d.Ask("What is their resistance together?", d.Step(
             "the resistance of the three together", "R", 1 / ((1 / (Formula)parts[0].Symbol) + (1 / (Formula)parts[1].Symbol) + (1 / (Formula)parts[2].Symbol)), total, "Ω", OhmsLaw.Reference,
             "Side by side the conductances add."));
         d.Wrong(Mistake.SeriesForParallel, parts.Sum(part => part.Value));
@@ -79,7 +79,7 @@ internal static class NetworkProblems
         return amperes is > 0.5 and < 40;
     }
 
-    private static DrawnGiven Draw(ProblemDraft d, string name) => d.Give("one of the three", name, d.Random.OnGrid(1.2m, 24m, 0.2m), "Ω");
+    private static DrawnGiven Draw(ProblemDraft d, string name) => d.Give("one of the three", name, d.Random.OnGrid(4m, 24m, 0.2m), "Ω");
 
     private static double Parallel(IEnumerable<DrawnGiven> parts) => ResistorNetwork.Parallel([.. parts.Select(part => Make.Ohm(part.Value))]).Ohms;
 }

@@ -6,10 +6,11 @@ namespace LowVoltage.Calc.Teaching;
 /// <summary>The number at the beginning of an answer, with its separators and its power of ten; the text is simplified already.</summary>
 internal static class NumberReader
 {
-    internal static bool TryRead(string text, CultureInfo culture, ref int at, out double value, out int figures)
+    internal static bool TryRead(string text, CultureInfo culture, ref int at, out double value, out int figures, out double? withDecimalMark)
     {
         value = 0;
         figures = 0;
+        withDecimalMark = null;
         StringBuilder ascii = new();
         if (at < text.Length && text[at] is '-' or '+')
         {
@@ -18,7 +19,7 @@ internal static class NumberReader
             SkipSpace(text, ref at);
         }
 
-        if (!TryReadDigits(text, culture, ref at, ascii, out figures))
+        if (!TryReadDigits(text, culture, ref at, ascii, out figures, out bool ambiguous))
         {
             return false;
         }
@@ -28,11 +29,12 @@ internal static class NumberReader
             return false;
         }
 
-        return double.TryParse(ascii.ToString(), NumberStyles.Float, CultureInfo.InvariantCulture, out value)
-            && !double.IsInfinity(value) && !double.IsNaN(value);
+        bool read = double.TryParse(ascii.ToString(), NumberStyles.Float, CultureInfo.InvariantCulture, out value) && !double.IsInfinity(value) && !double.IsNaN(value);
+        withDecimalMark = read && ambiguous ? value / 1000 : null;
+        return read;
     }
 
-    private static bool TryReadDigits(string text, CultureInfo culture, ref int at, StringBuilder ascii, out int figures)
+    private static bool TryReadDigits(string text, CultureInfo culture, ref int at, StringBuilder ascii, out int figures, out bool ambiguous)
     {
         int start = at;
         while (at < text.Length && IsOfNumber(text, at))
@@ -42,6 +44,7 @@ internal static class NumberReader
 
         string run = text.Substring(start, at - start);
         figures = 0;
+        ambiguous = NumberRun.IsAmbiguous(run, DecimalMark(culture));
         if (!NumberRun.TryRead(run, DecimalMark(culture), out string whole, out string fraction))
         {
             return false;

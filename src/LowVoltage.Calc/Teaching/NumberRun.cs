@@ -28,6 +28,13 @@ internal static class NumberRun
         return TryReadGroups(before, isDecimal ? digits[last] : '\0', out whole);
     }
 
+    /// <summary>Whether its only separator is a point or comma that parts thousands here and elsewhere is the decimal one.</summary>
+    internal static bool IsAmbiguous(string run, char decimalMark)
+    {
+        int at = run.IndexOfAny([.. Separators]);
+        return at > 0 && at == run.LastIndexOfAny([.. Separators]) && run[at] is '.' or ',' && run[at] != decimalMark && run.Length - at - 1 == 3 && !IsDecimal(run, at, decimalMark);
+    }
+
     // The last separator is the decimal one when it is the culture's, or when it cannot part thousands.
     private static bool IsDecimal(string digits, int last, char decimalMark)
     {
@@ -47,7 +54,7 @@ internal static class NumberRun
         return alone && !grouped;
     }
 
-    // Thousands: one to three digits, then threes, one kind of separator that is not the decimal mark.
+    // Thousands: one to three digits, then threes (or twos and at last three, as in 1,23,456), one kind of separator that is not the decimal mark.
     private static bool TryReadGroups(string digits, char decimalMark, out string whole)
     {
         whole = digits;
@@ -60,6 +67,12 @@ internal static class NumberRun
         char mark = digits[first];
         string[] groups = digits.Split(mark);
         whole = string.Concat(groups);
-        return mark != decimalMark && groups[0].Length is >= 1 and <= 3 && groups.Skip(1).All(group => group.Length == 3) && whole.All(char.IsDigit);
+        return mark != decimalMark && groups[0].Length is >= 1 and <= 3 && (groups.Skip(1).All(group => group.Length == 3) || IsLakh(groups)) && whole.All(char.IsDigit);
+    }
+
+    private static bool IsLakh(string[] groups)
+    {
+        int last = groups.Length - 1;
+        return groups[0].Length <= 2 && groups[last].Length == 3 && groups.Skip(1).Take(last - 1).All(group => group.Length == 2);
     }
 }

@@ -8,7 +8,7 @@ internal static class OhmsLawProblems
 {
     internal static bool OneStep(ProblemDraft d)
     {
-        LoadDraw load = d.DrawLoad();
+        LoadDraw load = d.DrawLoad(LoadKind.Heater);
         return d.Random.Next(3) switch
         {
             0 => Current(d, load),
@@ -19,12 +19,12 @@ internal static class OhmsLawProblems
 
     internal static bool SeveralSteps(ProblemDraft d)
     {
-        LoadDraw load = d.DrawLoad();
+        LoadDraw load = d.DrawLoad(LoadKind.Heater);
         DrawnGiven u = d.Give("voltage at the first measurement", "U_1", load.Volts, "V");
         DrawnGiven i = d.Give("current at the first measurement", "I_1", load.Amperes, 3, "A");
-        int percent = d.Random.Next(2) == 0 ? 70 + d.Random.Next(21) : 110 + d.Random.Next(11);
-        DrawnGiven low = d.Give("voltage now", "U_2", load.Volts * percent / 100m, "V");
-        d.Say($"{d.World.InAtStart}, {load.One} that behaves like a plain resistance draws {i} at {u}. Later it is fed with {low}.");
+        decimal share = d.Random.Next(2) == 0 ? d.Random.OnGrid(0.75m, 0.92m, 0.01m) : d.Random.OnGrid(1.06m, 1.2m, 0.01m);
+        DrawnGiven low = d.Give("voltage now", "U_2", Rounding.Trimmed(Math.Round(load.Volts * share, 1)), "V");
+        d.Say($"{d.World.InAtStart}, {load.One}, a plain resistance, draws {i} at {u}. Later it gets {low}.");
         double ohms = OhmsLaw.FromVoltageAndCurrent(Make.V(u.Value), Make.A(i.Value)).Resistance.Ohms;
         Symbol r = d.Step("the resistance", "R", u.Symbol / i.Symbol, ohms, "Ω", OhmsLaw.Reference, "The first measurement gives the resistance, which stays.");
         double amperes = OhmsLaw.FromVoltageAndResistance(Make.V(low.Value), Make.Ohm(ohms)).Current.Amperes;
@@ -42,13 +42,13 @@ internal static class OhmsLawProblems
     {
         DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
         DrawnGiven r = d.Give("resistance", "R", load.Volts / load.Amperes, 3, "Ω");
-        d.Say($"{d.World.InAtStart}, {load.One} that behaves like a plain resistance of {r} is fed with {u}.");
+        d.Say($"{d.World.InAtStart}, {load.One}, a plain resistance of {r}, is connected to {u}.");
         double amperes = OhmsLaw.FromVoltageAndResistance(Make.V(u.Value), Make.Ohm(r.Value)).Current.Amperes;
         d.Ask("What current does it draw?", d.Step("the current", "I", u.Symbol / r.Symbol, amperes, "A", OhmsLaw.Reference, "Ohm's law, solved for the current."));
         d.Wrong(Mistake.Inverted, r.Value / u.Value);
         d.Wrong(Mistake.Multiplied, u.Value * r.Value);
         d.Wrong(Mistake.SquareAdded, u.Value * u.Value / r.Value);
-        d.Wrong(Mistake.UnitSlip, amperes / 1000);
+        d.Wrong(Mistake.ThousandTooMuch, amperes / 1000);
         return amperes is > 0.05 and < 60;
     }
 
@@ -56,13 +56,13 @@ internal static class OhmsLawProblems
     {
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
         DrawnGiven r = d.Give("resistance", "R", load.Volts / load.Amperes, 2, "Ω");
-        d.Say($"{d.World.InAtStart}, {i} flows through {load.One} that behaves like a plain resistance of {r}.");
+        d.Say($"{d.World.InAtStart}, a current of {i} flows through {load.One}, a plain resistance of {r}.");
         double volts = OhmsLaw.FromCurrentAndResistance(Make.A(i.Value), Make.Ohm(r.Value)).Voltage.Volts;
         d.Ask("What voltage lies across it?", d.Step("the voltage", "U", i.Symbol * r.Symbol, volts, "V", OhmsLaw.Reference, "Ohm's law as it stands."));
         d.Wrong(Mistake.Divided, r.Value / i.Value);
         d.Wrong(Mistake.Inverted, i.Value / r.Value);
         d.Wrong(Mistake.SquareAdded, i.Value * i.Value * r.Value);
-        d.Wrong(Mistake.UnitSlip, volts / 1000);
+        d.Wrong(Mistake.ThousandTooMuch, volts / 1000);
         return volts is > 2 and < 60;
     }
 
@@ -72,11 +72,11 @@ internal static class OhmsLawProblems
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
         d.Say($"{d.World.InAtStart}, {load.One} draws {i} at {u}.");
         double ohms = OhmsLaw.FromVoltageAndCurrent(Make.V(u.Value), Make.A(i.Value)).Resistance.Ohms;
-        d.Ask("What resistance does the supply see?", d.Step("the resistance", "R", u.Symbol / i.Symbol, ohms, "Ω", OhmsLaw.Reference, "Ohm's law, solved for the resistance."));
+        d.Ask("What is its resistance?", d.Step("the resistance", "R", u.Symbol / i.Symbol, ohms, "Ω", OhmsLaw.Reference, "Ohm's law, solved for the resistance."));
         d.Wrong(Mistake.Inverted, i.Value / u.Value);
         d.Wrong(Mistake.Multiplied, u.Value * i.Value);
         d.Wrong(Mistake.SquareAdded, u.Value / (i.Value * i.Value));
-        d.Wrong(Mistake.UnitSlip, ohms / 1000);
+        d.Wrong(Mistake.ThousandTooMuch, ohms / 1000);
         return ohms is > 0.2 and < 500;
     }
 }

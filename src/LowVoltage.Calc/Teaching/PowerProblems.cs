@@ -30,7 +30,7 @@ internal static class PowerProblems
         d.Wrong(Mistake.Divided, u.Value / i.Value);
         d.Wrong(Mistake.Inverted, i.Value / u.Value);
         d.Wrong(Mistake.SquareAdded, u.Value * i.Value * i.Value);
-        d.Wrong(Mistake.UnitSlip, watts / 1000);
+        d.Wrong(Mistake.ThousandTooMuch, watts / 1000);
         return watts is > 2 and < 500;
     }
 
@@ -40,7 +40,7 @@ internal static class PowerProblems
         DrawnGiven u = d.Give("voltage at the load", "U", load.Volts, "V");
         DrawnGiven p = d.Give("power of the load", "P", load.Watts, "W");
         DrawnGiven r = d.Give("resistance of the leads, out and back together", "R", (decimal)(8 + d.Random.Next(143)), "mΩ");
-        d.Say($"{d.World.InAtStart}, {load.One} takes {p} at {u}. Its leads have {r}, out and back together.");
+        d.Say($"{d.World.InAtStart}, {load.One} takes {p} at {u}. Its leads, out and back together, have a resistance of {r}.");
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
         Symbol i = d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "The leads carry the current of the load.");
         double watts = (double)VoltageDrop.Lost(Make.A(amperes), Make.Milliohm(r.Value)).Watts;
@@ -48,7 +48,7 @@ internal static class PowerProblems
             "the power lost in the leads", "P_v", Formula.Square(i) * r.Symbol / 1000, watts, "W", OhmsLaw.Reference, "Heat in a resistance is I²·R; the milliohms are divided by 1000."));
         d.Wrong(Mistake.SquareForgotten, amperes * r.Value / 1000);
         d.Wrong(Mistake.SupplyAcrossWire, u.Value * u.Value / (r.Value / 1000));
-        d.Wrong(Mistake.UnitSlip, watts * 1000);
+        d.Wrong(Mistake.MilliLost, watts * 1000);
         d.Wrong(Mistake.WattsForAmperes, p.Value * p.Value * r.Value / 1000);
         return watts is > 0.01 and < 60 && watts < 0.15 * p.Value;
     }

@@ -23,6 +23,7 @@ public sealed class Problem
         Solution = draft.Solution;
         Caution = draft.Caution;
         Question = draft.Question;
+        Defence = draft.Defence;
         WrongAnswers = wrong;
         Choices = choices;
         Table = draft.Table;
@@ -47,7 +48,7 @@ public sealed class Problem
     /// <summary>The invented world that it plays in.</summary>
     public ProblemSetting Setting { get; }
 
-    /// <summary>The problem in plain text: what is given, its table if it has one, the question, and what to choose from.</summary>
+    /// <summary>The problem in plain text: what is given, its table if it has one, the question, what to choose from, and what to defend.</summary>
     public string Statement
     {
         get
@@ -64,6 +65,7 @@ public sealed class Problem
                 text.Append('\n').Append(choice);
             }
 
+            text.Append(Defence.Length > 0 ? "\n" : "").Append(Defence);
             return text.ToString();
         }
     }
@@ -89,6 +91,9 @@ public sealed class Problem
     internal string Story { get; }
 
     internal string Question { get; }
+
+    /// <summary>What a design problem asks beside the number: why this choice and not its neighbours. The solution's notes hold the answer.</summary>
+    internal string Defence { get; }
 
     internal ProblemTable? Table { get; }
 

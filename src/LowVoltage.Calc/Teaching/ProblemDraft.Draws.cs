@@ -17,19 +17,26 @@ internal sealed partial class ProblemDraft
 
     internal string SizeUnit => Gauges ? AnswerUnit.Gauge : "mm²";
 
-    /// <summary>A load of this world at one of its supply voltages.</summary>
-    internal LoadDraw DrawLoad()
+    /// <summary>A load of this world at one of its supply voltages; of some kinds only, when kinds are named.</summary>
+    internal LoadDraw DrawLoad(params LoadKind[] kinds) =>
+        Draw(kinds.Length == 0 ? World.Loads : [.. World.Loads.Where(load => kinds.Contains(load.Kind))], World.Supplies);
+
+    /// <summary>A load whose current comes back through the chassis of this world.</summary>
+    internal LoadDraw DrawChassisLoad() =>
+        World.Site.Chassis.Loads is { } loads ? Draw(loads, [WorldChassis.TrailerVolts]) : Draw(World.Loads, World.Supplies);
+
+    private LoadDraw Draw(IReadOnlyList<WorldLoad> loads, IReadOnlyList<int> supplies)
     {
-        WorldLoad load = Random.Pick(World.Loads);
+        WorldLoad load = Random.Pick(loads);
         int watts = load.LeastWatts + (load.Step * Random.Next(((load.MostWatts - load.LeastWatts) / load.Step) + 1));
-        return new LoadDraw(load.Name, watts, Random.Pick(World.Supplies));
+        return new LoadDraw(load.Name, watts, Random.Pick(supplies));
     }
 
     /// <summary>A distance in this world, one way: half metres, or whole feet.</summary>
     internal decimal DrawDistance()
     {
         int halves = (2 * World.LeastMeters) + Random.Next((2 * (World.MostMeters - World.LeastMeters)) + 1);
-        return Feet ? Math.Round(halves / 2m / 0.3048m) : halves / 2m;
+        return Rounding.Trimmed(Feet ? Math.Round(halves / 2m / 0.3048m) : halves / 2m);
     }
 
     /// <summary>A temperature of so many °C, printed in the units of this problem.</summary>

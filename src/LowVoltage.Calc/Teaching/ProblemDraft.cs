@@ -57,6 +57,9 @@ internal sealed partial class ProblemDraft
 
     internal string Caution { get; private set; } = "";
 
+    /// <summary>What is to be defended beside the number; empty where nothing is.</summary>
+    internal string Defence { get; private set; } = "";
+
     internal ProblemTable? Table { get; private set; }
 
     internal ProblemAnswer Answer => answer!;
@@ -83,10 +86,12 @@ internal sealed partial class ProblemDraft
     /// <summary>A list that the statement prints in a sentence.</summary>
     internal void GiveWords(string meaning, string words) => working.Given(meaning, words);
 
-    // "20 °C" in a sentence stays together at the end of a line, as a printed given does.
-    internal void Say(string sentence) => story.Append(story.Length == 0 ? "" : " ").Append(sentence.Replace(" °C", NumberText.Thin + "°C").Replace(" mm.", NumberText.Thin + "mm."));
+    // "20 °C" and "k = 115" in a sentence stay together at the end of a line, as a printed given does.
+    internal void Say(string sentence) => story.Append(story.Length == 0 ? "" : " ").Append(sentence.Replace(" °C", NumberText.Thin + "°C").Replace(" mm.", NumberText.Thin + "mm.").Replace("k = ", $"k{NumberText.Thin}={NumberText.Thin}"));
 
     internal void Show(ProblemTable table) => Table = table;
+
+    internal void AskDefence(string request) => Defence = request;
 
     internal void Warn(string caution)
     {

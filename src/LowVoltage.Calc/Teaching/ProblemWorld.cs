@@ -11,13 +11,18 @@ internal sealed partial record ProblemWorld(
     int MostMeters,
     IReadOnlyList<WorldLoad> Loads)
 {
-    /// <summary>Where something happens: in a camper van, on a workshop bench.</summary>
+    /// <summary>Where something happens: in a camper van, on a small sailing boat.</summary>
     internal string In => Preposition + " " + Place;
 
-    /// <summary>A metal frame that may lead current back; where the place has none, that of a trolley.</summary>
-    internal string Frame => Setting is ProblemSetting.Van or ProblemSetting.FarmMachine or ProblemSetting.Robot or ProblemSetting.FoodWagon
-        ? "The metal frame of " + Place
-        : "The steel frame of a trolley that serves " + Place;
-
     internal string InAtStart => char.ToUpperInvariant(Preposition[0]) + Preposition.Substring(1) + " " + Place;
+
+    internal WorldSite Site => Sites[(int)Setting];
+
+    /// <summary>Where a current comes back through metal, at the beginning of a sentence.</summary>
+    internal string ChassisAtStart => Site.Chassis.Where ?? InAtStart;
+
+    /// <summary>Whether the wiring of a building is the nearest rule.</summary>
+    internal bool IsBuilding => Setting is ProblemSetting.OffGridCabin or ProblemSetting.StageLighting or ProblemSetting.Workbench;
+
+    internal bool IsBoat => Setting == ProblemSetting.Boat;
 }

@@ -14,16 +14,16 @@ internal static class SheetHtml
         + ".invented{color:#444;font-style:italic;margin:.3em 0}.paper{border-left:.3em solid #b00;padding:.1em 0 .1em .7em;margin:.5em 0 1.2em}"
         + ".problem{margin:0 0 1.5em;break-inside:avoid;page-break-inside:avoid}.problem p{margin:.35em 0}.question{font-weight:bold}"
         + ".level{font-weight:normal;color:#444}.caution{font-size:.88em;color:#700;margin:.3em 0}"
-        + ".blank{margin:.9em 0 0;border-bottom:1px solid #777;width:16em;color:#555;font-size:.9em}"
+        + ".blank{margin:.9em 0 0;border-bottom:1px solid #777;width:16em;color:#555;font-size:.9em}.blank.wide{width:auto;padding-bottom:3.5em}"
         + "ol.choices{list-style:none;padding:0;margin:.4em 0;display:grid;grid-template-columns:1fr 1fr;gap:.2em 1.5em}ol.choices.long{grid-template-columns:1fr}"
         + "table,.notes,.cautions{break-inside:avoid;page-break-inside:avoid}table{border-collapse:collapse;margin:.5em 0;font-size:.95em}th,td{border-bottom:1px solid #bbb;padding:.15em .9em .15em 0;text-align:left;vertical-align:top}"
-        + "table.data th,table.data td{text-align:right;padding:.12em 0 .12em 1.4em}table.data th:first-child,table.data td:first-child{padding-left:0;text-align:left}"
+        + "table.data th,table.data td{text-align:right;padding:.05em 0 .05em 1.4em;line-height:1.3}table.data th:first-child,table.data td:first-child{padding-left:0;text-align:left}"
         + "thead th{border-bottom:1.5px solid #333}caption{text-align:left;font-weight:bold;padding-bottom:.2em}"
         + ".key{break-before:page;page-break-before:always}.key.first{break-before:auto;page-break-before:auto}.answers{margin-bottom:1.5em}"
         + ".solution{margin:0 0 1.8em;border-top:1px solid #999;padding-top:.8em}.solution h2{break-after:avoid}.worked-solution>h2{display:none}"
         + "ol.steps{padding-left:1.5em;margin:.4em 0}ol.steps>li{margin:.55em 0;break-inside:avoid;page-break-inside:avoid}.sought{font-weight:bold}"
         + ".math{margin:.25em 0;overflow-x:auto}math{font-size:1.05em}math[display=block]{width:fit-content;margin:.2em 0 .2em .6em}.reason{color:#222}.source{color:#555;font-size:.85em}"
-        + ".answer{break-before:avoid;page-break-before:avoid;border:1px solid #111;padding:.3em .6em;display:inline-block;margin:.4em 0}.cautions{border-left:.3em solid #b00;padding-left:.7em}.cautions ul,.notes ul,.mistakes ul{margin:.2em 0;padding-left:1.3em}"
+        + ".answer{break-before:avoid;page-break-before:avoid;border:1px solid #111;padding:.3em .6em;width:fit-content;margin:.4em 0}.cautions{border-left:.3em solid #b00;padding-left:.7em}.cautions ul,.notes ul,.mistakes ul{margin:.2em 0;padding-left:1.3em}"
         + ".mistakes{break-inside:avoid;page-break-inside:avoid}"
         + "@page{size:auto;margin:16mm 15mm}"
         + "@media print{body{margin:0;padding:0;max-width:none;font-size:10pt}.math{overflow:visible}a{color:inherit}}";
@@ -78,12 +78,17 @@ internal static class SheetHtml
             html.Append("</ol>\n");
         }
 
+        if (problem.Defence.Length > 0)
+        {
+            html.Append("<p>").Append(Escape(problem.Defence)).Append("</p>\n");
+        }
+
         if (problem.Caution.Length > 0)
         {
             html.Append("<p class=\"caution\">").Append(Escape(problem.Caution)).Append("</p>\n");
         }
 
-        html.Append(problem.Choices.Count > 0 ? "" : "<p class=\"blank\">Answer</p>\n").Append("</article>\n");
+        html.Append(problem.Choices.Count > 0 ? "" : "<p class=\"blank\">Answer</p>\n").Append(problem.Defence.Length > 0 ? "<p class=\"blank wide\">Reasons</p>\n" : "").Append("</article>\n");
     }
 
     private static void Key(StringBuilder html, ProblemSheet sheet, bool first)

@@ -53,7 +53,7 @@ internal static class SheetMarkdown
             text.Append("- **").Append(choice.Letter).Append(")** ").Append(SolutionMarkdown.Escape(choice.Text)).Append('\n');
         }
 
-        text.Append(problem.Choices.Count > 0 ? "\n" : "");
+        text.Append(problem.Choices.Count > 0 ? "\n" : "").Append(problem.Defence).Append(problem.Defence.Length > 0 ? "\n\n" : "");
         if (problem.Caution.Length > 0)
         {
             text.Append("> ").Append(SolutionMarkdown.Escape(problem.Caution)).Append("\n\n");

@@ -14,11 +14,11 @@ internal static class TemperatureProblems
         DrawnGiven cold = d.Give("resistance at 20 °C", "R_0", (decimal)(20 + d.Random.Next(380)), "mΩ");
         DrawnGiven alpha = d.Give("temperature coefficient of copper, from 20 °C", "α", Coefficient, "1/K");
         DrawnGiven theta = d.Give("temperature of the wire", "θ", d.DrawTemperature(45, 90), d.TemperatureUnit);
-        d.Say($"A copper lead {d.World.In} measures {cold} at 20 °C. In service it warms to {theta}. Copper's resistance changes by {alpha}, counted from 20 °C.");
+        d.Say($"A copper lead {d.World.In} has a resistance of {cold} at 20 °C. In service it warms to {theta}. The temperature coefficient of copper is {alpha}, from 20 °C.");
         d.SayConversion();
         Symbol hot = d.InCelsius(theta, "θ_x");
         Symbol result = Hot(d, cold.Symbol, alpha, hot, "mΩ");
-        d.Ask("What is its resistance then?", result, 4, 0.005 * result.Value);
+        d.Ask("What is its resistance at that temperature?", result, 4, 0.005 * result.Value);
         d.Wrong(Mistake.TemperatureSign, cold.Value * (1 - (alpha.Value * (hot.Value - 20))));
         d.Wrong(Mistake.ReferenceTemperatureForgotten, cold.Value * (1 + (alpha.Value * hot.Value)));
         d.Wrong(Mistake.ColdForHot, cold.Value);
@@ -40,7 +40,7 @@ internal static class TemperatureProblems
         DrawnGiven per = d.Give("resistance per length at 20 °C", "R′", d.PerLengthOf(row), d.PerLengthUnit);
         DrawnGiven alpha = d.Give("temperature coefficient of copper, from 20 °C", "α", Coefficient, "1/K");
         DrawnGiven theta = d.Give("temperature of the wire", "θ", d.DrawTemperature(45, 70), d.TemperatureUnit);
-        d.Say($"{d.World.InAtStart}, {load.One} stands {l} from the {d.World.Feeder} (one way) and draws {i}. Both wires are {row.Text} copper, {per} at 20 °C, and warm to {theta}. Copper's resistance changes by {alpha}, counted from 20 °C.");
+        d.Say($"{d.World.InAtStart}, {load.One} stands {l} from the {d.World.Feeder} (one way) and draws {i}. Both wires, out and back, are {row.Text} copper with {per} at 20 °C; in service they warm to {theta}. The temperature coefficient of copper is {alpha}, from 20 °C.");
         d.SayConversion();
         double cold = (d.PerLength(per.Value) * d.LengthOf(2 * l.Value)).Ohms;
         Symbol r = d.Step("the resistance out and back at 20 °C", "R_0", per.Symbol * 2 * l.Symbol / 1000, cold, "Ω", null, "Resistance per length times twice the distance.");

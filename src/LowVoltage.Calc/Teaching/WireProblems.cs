@@ -23,16 +23,16 @@ internal static class WireProblems
         DrawnGiven rho = Resistivity(d);
         WireRow row = d.Random.Pick(WireRow.Sizes(d.Feet));
         DrawnGiven s = d.Feet
-            ? d.Give("section", "S", row.SquareMillimeters / CircularMil.SquareMillimeters, 3, "cmil")
-            : d.Give("section", "S", (decimal)row.Value, "mm²");
-        DrawnGiven l = d.Give("length of the wire", "L", 2 * d.DrawDistance(), d.LengthUnit);
-        d.Say($"For {d.World.Place}, {l} of copper wire are taken from the roll. Its section is {s}; the resistivity of copper is {rho} at 20 °C.");
+            ? d.Give("cross-section", "S", row.SquareMillimeters / CircularMil.SquareMillimeters, 3, "cmil")
+            : d.Give("cross-section", "S", (decimal)row.Value, "mm²");
+        DrawnGiven l = d.Give("length of the wire", "L", Rounding.Trimmed(2 * d.DrawDistance()), d.LengthUnit);
+        d.Say($"For work {d.World.In}, a piece of copper wire {l} long is cut from the roll. Its cross-section is {s}; the resistivity of copper is {rho} at 20 °C.");
         double ohms = Of(d, rho.Value, l.Value, s.Value);
         d.Ask("What resistance does this piece of wire have?", d.Step("the resistance of the wire", "R", rho.Symbol * l.Symbol / s.Symbol, ohms, "Ω", BarReference, "Longer means more, thicker means less."));
         d.Wrong(Mistake.Inverted, rho.Value * s.Value / l.Value);
-        d.Wrong(Mistake.LoopDoubled, 2 * ohms);
+        d.Wrong(Mistake.PieceDoubled, 2 * ohms);
         d.Wrong(d.Feet ? Mistake.PiAdded : Mistake.AreaForDiameter, d.Feet ? Of(d, rho.Value, l.Value, s.Value * Math.PI / 4) : Of(d, rho.Value, l.Value, Math.PI / 4 * s.Value * s.Value));
-        d.Wrong(Mistake.UnitSlip, ohms * 1000);
+        d.Wrong(Mistake.ThousandTooMuch, ohms * 1000);
         return ohms is > 0.002 and < 2;
     }
 
@@ -42,19 +42,20 @@ internal static class WireProblems
         DrawnGiven diameter = d.Feet ? d.Give("diameter", "d", (decimal)d.Random.Pick(Mils), "mil") : d.Give("diameter", "d", d.Random.Pick(Diameters), "mm");
         DrawnGiven l = d.Give("distance, one way", "L", d.DrawDistance(), d.LengthUnit);
         LoadDraw load = d.DrawLoad();
-        d.Say($"{d.World.InAtStart}, {load.One} stands {l} from the {d.World.Feeder} (one way). Two solid copper wires of diameter {diameter} lead there and back; the resistivity of copper is {rho} at 20 °C.");
+        d.Say($"{d.World.InAtStart}, {load.One} stands {l} from the {d.World.Feeder} (one way). Two solid copper wires of diameter {diameter} lead out and back; the resistivity of copper is {rho} at 20 °C.");
         double s = d.Feet ? CircularMil.FromDiameter(Length.FromMils(diameter.Value)) : Conductor.SolidOfDiameter(Length.FromMillimeters(diameter.Value), ConductorMaterial.Copper).Area.SquareMillimeters;
         Symbol area = d.Feet
-            ? d.Step("the section in circular mils", "S", Formula.Square(diameter.Symbol), s, "cmil", null, "Circular mils are the square of the diameter in mils.")
-            : d.Step("the section", "S", ProblemDraft.Pi * Formula.Square(diameter.Symbol) / 4, s, "mm²", null, "The area of a circle.");
+            ? d.Step("the cross-section in circular mils", "S", Formula.Square(diameter.Symbol), s, "cmil", null, "Circular mils are the square of the diameter in mils.")
+            : d.Step("the cross-section", "S", ProblemDraft.Pi * Formula.Square(diameter.Symbol) / 4, s, "mm²", null, "The area of a circle.");
         Symbol loop = d.Step("the length of conductor", "L_s", 2 * l.Symbol, d.LengthUnit, null, "The current runs out and back.");
         double ohms = Of(d, rho.Value, 2 * l.Value, s);
         d.Ask("What is the resistance of the way out and back together?", d.Step("the resistance out and back", "R", rho.Symbol * loop / area, ohms, "Ω", BarReference, "Resistivity times length over section."));
         d.Wrong(Mistake.OneWayTakenForLoop, ohms / 2);
-        d.Wrong(Mistake.DiameterForArea, Of(d, rho.Value, 2 * l.Value, diameter.Value));
+        d.Wrong(d.Feet ? Mistake.DiameterForCircularMils : Mistake.DiameterForArea, Of(d, rho.Value, 2 * l.Value, diameter.Value));
         d.Wrong(d.Feet ? Mistake.PiAdded : Mistake.RadiusForDiameter, d.Feet ? ohms / (Math.PI / 4) : ohms / 4);
-        d.Wrong(d.Feet ? Mistake.LoopDoubled : Mistake.PiForgotten, d.Feet ? ohms * 2 : ohms * Math.PI / 4);
-        return ohms is > 0.01 and < 5;
+        d.Wrong(d.Feet ? Mistake.DoubledTwice : Mistake.PiForgotten, d.Feet ? ohms * 2 : ohms * Math.PI / 4);
+        double mm2 = d.Feet ? s * CircularMil.SquareMillimeters : s;
+        return ohms is > 0.01 and < 5 && load.Amperes * ohms < 0.1 * load.Volts && load.Amperes / mm2 < 6;
     }
 
     internal static bool GeometryOneStep(ProblemDraft d)
@@ -64,18 +65,18 @@ internal static class WireProblems
             DrawnGiven mils = d.Give("diameter", "d", (decimal)d.Random.Pick(Mils), "mil");
             d.Say($"A solid wire {d.World.In} measures {mils} across.");
             double cmil = CircularMil.FromDiameter(Length.FromMils(mils.Value));
-            d.Ask("What is its section in circular mils?", d.Step("the section", "S", Formula.Square(mils.Symbol), cmil, "cmil", null, "Circular mils are the square of the diameter in mils."));
+            d.Ask("What is its cross-section in circular mils?", d.Step("the cross-section", "S", Formula.Square(mils.Symbol), cmil, "cmil", null, "Circular mils are the square of the diameter in mils."));
             d.Wrong(Mistake.PiAdded, cmil * Math.PI / 4);
             d.Wrong(Mistake.DiameterNotSquared, mils.Value);
-            d.Wrong(Mistake.RadiusForDiameter, cmil * Math.PI);
-            d.Wrong(Mistake.UnitSlip, cmil / 1000);
+            d.Wrong(Mistake.PiForCircularMils, cmil * Math.PI);
+            d.Wrong(Mistake.ThousandTooMuch, cmil / 1000);
             return true;
         }
 
         DrawnGiven across = d.Give("diameter", "d", d.Random.Pick(Diameters), "mm");
         d.Say($"A solid wire {d.World.In} measures {across} across.");
         double area = Conductor.SolidOfDiameter(Length.FromMillimeters(across.Value), ConductorMaterial.Copper).Area.SquareMillimeters;
-        d.Ask("What is its section?", d.Step("the section", "S", ProblemDraft.Pi * Formula.Square(across.Symbol) / 4, area, "mm²", null, "The area of a circle."));
+        d.Ask("What is its cross-section?", d.Step("the cross-section", "S", ProblemDraft.Pi * Formula.Square(across.Symbol) / 4, area, "mm²", null, "The area of a circle."));
         d.Wrong(Mistake.RadiusForDiameter, 4 * area);
         d.Wrong(Mistake.PiForgotten, across.Value * across.Value);
         d.Wrong(Mistake.DiameterNotSquared, Math.PI * across.Value / 4);
@@ -90,13 +91,13 @@ internal static class WireProblems
         DrawnGiven number = d.GiveGauge("gauge", "n", (int)d.Random.Pick(WireRow.Sizes(true)).Value);
         AwgSize size = AwgSize.FromNumber((int)number.Value);
         DrawnGiven least = d.Give("diameter of 36 AWG", "d_0", 5, "mil");
-        d.Say($"The wire on the roll for {d.World.Place} is marked {number}. Gauge 36 measures {least} across, and 39 gauge steps are a factor of 92 in diameter, so d = d₀·92^((36 − n)/39).");
+        d.Say($"A solid wire {d.World.In} is marked {number}. Gauge 36 measures {least} across, and 39 gauge steps are a factor of 92 in diameter, so d = d₀·92^((36 − n)/39).");
         Symbol across = d.Step("the diameter", "d", least.Symbol * Formula.Power(92, (36 - number.Symbol) / 39), size.Diameter.Mils, "mil", AwgSize.Reference, "The definition of the gauge.");
-        d.Ask("What is its section in circular mils?", d.Step("the section", "S", Formula.Square(across), size.CircularMils, "cmil", AwgSize.Reference, "Circular mils are the square of the diameter in mils."));
+        d.Ask("What is its cross-section in circular mils?", d.Step("the cross-section", "S", Formula.Square(across), size.CircularMils, "cmil", AwgSize.Reference, "Circular mils are the square of the diameter in mils."));
         d.Wrong(Mistake.PiAdded, size.CircularMils * Math.PI / 4);
         d.Wrong(Mistake.DiameterNotSquared, size.Diameter.Mils);
-        d.Wrong(Mistake.RadiusForDiameter, size.CircularMils * Math.PI);
-        d.Wrong(Mistake.UnitSlip, size.CircularMils / 1000);
+        d.Wrong(Mistake.PiForCircularMils, size.CircularMils * Math.PI);
+        d.Wrong(Mistake.ThousandTooMuch, size.CircularMils / 1000);
         return true;
     }
 
@@ -104,7 +105,7 @@ internal static class WireProblems
     {
         DrawnGiven count = d.Give("number of strands", "n", (decimal)d.Random.Pick(StrandCounts), "");
         DrawnGiven across = d.Feet ? d.Give("diameter of a strand", "d", (decimal)d.Random.Pick(StrandMils), "mil") : d.Give("diameter of a strand", "d", d.Random.Pick(StrandMillimeters), "mm");
-        d.Say($"A flexible wire {d.World.In} has {count} strands, each {across} across.{(d.Feet ? " (1 mil is 0.0254 mm.)" : "")}");
+        d.Say($"A flexible copper wire {d.World.In} has {count} strands, each {across} across.{(d.Feet ? " (1 mil is 0.0254 mm.)" : "")}");
         Symbol thin = across.Symbol;
         double millimeters = across.Value;
         if (d.Feet)
@@ -114,9 +115,9 @@ internal static class WireProblems
         }
 
         double one = Conductor.SolidOfDiameter(Length.FromMillimeters(millimeters), ConductorMaterial.Copper).Area.SquareMillimeters;
-        Symbol strand = d.Step("the section of a strand", "S_1", ProblemDraft.Pi * Formula.Square(thin) / 4, one, "mm²", null, "The area of a circle.");
-        Symbol all = d.Step("the section of the wire", "S", count.Symbol * strand, "mm²", null, "All strands carry current.");
-        d.Ask("What is the section of its metal?", all);
+        Symbol strand = d.Step("the cross-section of a strand", "S_1", ProblemDraft.Pi * Formula.Square(thin) / 4, one, "mm²", null, "The area of a circle.");
+        Symbol all = d.Step("the cross-section of the wire", "S", count.Symbol * strand, "mm²", null, "All strands carry current.");
+        d.Ask("What is the cross-section of its copper?", all);
         d.Wrong(Mistake.StrandsForgotten, one);
         d.Wrong(Mistake.RadiusForDiameter, 4 * all.Value);
         d.Wrong(Mistake.PiForgotten, count.Value * millimeters * millimeters);

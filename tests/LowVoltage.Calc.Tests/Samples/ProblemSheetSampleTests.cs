@@ -68,6 +68,7 @@ public sealed class ProblemSheetSampleTests : IDisposable
     [Theory]
     [InlineData("--seed needs a value", "--seed")]
     [InlineData("not 'x'", "--seed", "x")]
+    [InlineData("at most 18 digits", "--seed", "99999999999999999999")]
     [InlineData("from 1 to 1000", "--count", "0")]
     [InlineData("from 1 to 1000", "--count", "1001")]
     [InlineData("does not know 'Pipes'", "--topics", "VoltageDrop,Pipes")]
@@ -100,6 +101,35 @@ public sealed class ProblemSheetSampleTests : IDisposable
     }
 
     [Fact]
+    public void Run_Grade_TakesFilesAsEditorsWriteThem()
+    {
+        // A byte order mark and Windows line ends; an empty answer; what a console would obey, and what would fill it.
+        Problem problem = LowVoltage.Calc.Teaching.ProblemSheet.Create(5, 3, [ProblemTopic.VoltageDrop], Difficulty.SeveralSteps).Problems[0];
+        string path = Path.Combine(folder, "windows.txt");
+        File.WriteAllText(path, $"# mine\r\n1: {problem.Answer.Text}\r\n2:\r\n3: \u001B[31m{new string('x', 500)}\r\n", new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
+        (int code, string output, string error) = Run("--seed", "5", "--count", "3", "--topics", "VoltageDrop", "--grade", path);
+
+        Assert.Equal(Program.SomeWrong, code);
+        Assert.Empty(error);
+        Assert.Contains("1 of 3 right.", output, StringComparison.Ordinal);
+        Assert.Contains("No answer was given", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("\u001B", output, StringComparison.Ordinal);
+        Assert.All(output.Split('\n'), line => Assert.InRange(line.Length, 0, 200));
+    }
+
+    [Fact]
+    public void Run_Grade_OfWhatIsNoText_NamesTheLine()
+    {
+        string path = Path.Combine(folder, "garbled.bin");
+        File.WriteAllBytes(path, [0xFF, 0x00, 0x9C, 0xC3, 0x28, 0x0A, 0x00, 0xFE]);
+        (int code, string output, string error) = Run("--grade", path);
+
+        Assert.Equal(Program.BadInput, code);
+        Assert.Empty(output);
+        Assert.Contains("line 1", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Help_NamesEveryTopic()
     {
         (int code, string output, _) = Run("--help");
@@ -114,7 +144,7 @@ public sealed class ProblemSheetSampleTests : IDisposable
         string readme = Resource("ProblemSheet.README.md");
         string[] sheet = ["--seed", "7", "--count", "3", "--topics", "VoltageDrop,SmallestSize,ProspectiveCurrent", "--form", "mixed"];
         (_, string output, _) = Run(sheet);
-        (_, string marked, _) = Run([.. sheet, "--grade", Answers("1: 0.185 V\n2: 1.5 mm2\n3: B")]);
+        (_, string marked, _) = Run([.. sheet, "--grade", Answers("1: 0.399 V\n2: 10 mm2\n3: B")]);
 
         Assert.Contains(output.TrimEnd(), readme, StringComparison.Ordinal);
         Assert.Contains(marked.TrimEnd(), readme, StringComparison.Ordinal);

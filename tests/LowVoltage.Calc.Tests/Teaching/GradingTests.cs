@@ -92,6 +92,72 @@ public class GradingTests
         Assert.False(Size.Grade($"{Size.Answer.Value + 1} AWG").IsCorrect);
         Assert.Equal(GradingOutcome.WrongQuantity, Size.Grade("3 V").Outcome);
         Assert.Contains("14 AWG", Size.Grade("thick").Message, StringComparison.Ordinal);
+        Assert.True(Size.Grade($"size {number}").IsCorrect);
+        Assert.True(Size.Grade($"{number} ga").IsCorrect);
+        Assert.Equal(GradingOutcome.MissingUnit, Size.Grade(number).Outcome);
+    }
+
+    [Theory]
+    [InlineData("99 AWG")]
+    [InlineData("-14 AWG")]
+    [InlineData("size 99")]
+    [InlineData("99")]
+    [InlineData("14.5")]
+    public void Grade_GaugeThatDoesNotExist_SaysSo(string text)
+    {
+        GradingResult verdict = Size.Grade(text);
+
+        Assert.Equal(GradingOutcome.NoSuchSize, verdict.Outcome);
+        Assert.Contains("no such gauge", verdict.Message, StringComparison.Ordinal);
+        Assert.Null(verdict.Value);
+    }
+
+    [Theory]
+    [InlineData("de-DE", 2.5, "2.500 A", GradingOutcome.WrongDecimalMark, "The point was read as the separator of thousands: 2500. If you mean the decimal comma, write 2,5.")]
+    [InlineData("de-DE", 2500, "2.500 A", GradingOutcome.Correct, "Right.")]
+    [InlineData("de-DE", 2.5, "2,500 A", GradingOutcome.Correct, "Right.")]
+    [InlineData("en-US", 2.5, "2,500 A", GradingOutcome.WrongDecimalMark, "The comma was read as the separator of thousands: 2500. If you mean the decimal point, write 2.5.")]
+    [InlineData("en-US", 2500, "2,500 A", GradingOutcome.Correct, "Right.")]
+    [InlineData("fr-CH", 2.5, "2.5 A", GradingOutcome.Correct, "Right.")]
+    [InlineData("de-DE", 2.5, "25,00 A", GradingOutcome.KnownMistake, "decimal point out of place")]
+    public void Grade_PointOrCommaOfAnotherCountry_IsNoMistakeOfThought(string culture, double right, string text, GradingOutcome outcome, string message)
+    {
+        // A problem whose answer is that number, to the tolerance of one per cent.
+        Problem problem = Enumerable.Range(0, 20_000).Select(seed => ProblemGenerator.Create(
+                seed, right > 100 ? ProblemTopic.ProspectiveCurrent : ProblemTopic.OhmsLaw, right > 100 ? Difficulty.OneStep : Difficulty.SeveralSteps))
+            .First(p => Math.Abs((p.Answer.Value / right) - 1) < 0.002);
+        GradingResult verdict = problem.Grade(text, CultureInfo.GetCultureInfo(culture));
+
+        Assert.Equal(outcome, verdict.Outcome);
+        Assert.Contains(message, verdict.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Grade_Fraction_IsExact()
+    {
+        Problem half = Enumerable.Range(0, 2000).Select(seed => ProblemGenerator.Create(seed, ProblemTopic.Power, Difficulty.OneStep)).First(p => p.Answer.Unit == "A" && p.Answer.Value == 0.5);
+
+        Assert.Equal("Right.", half.Grade("1/2 A").Message);
+        Assert.Equal(15, half.Grade("½ A").SignificantFigures);
+        Assert.Equal(GradingOutcome.WrongValue, half.Grade("1/3 A").Outcome);
+    }
+
+    [Fact]
+    public void Grade_SignificantFigures_AreHeldAgainstTheTolerance()
+    {
+        // 0.750 A: two figures of it are the same number, so that nothing is wrong; many more say more than is known.
+        Problem problem = Enumerable.Range(0, 2000).Select(seed => ProblemGenerator.Create(seed, ProblemTopic.Power, Difficulty.OneStep)).First(p => p.Answer.Unit == "A" && p.Answer.Value == 0.75);
+
+        Assert.Equal("Right.", problem.Grade("0.750 A").Message);
+        Assert.Equal("Right.", problem.Grade("0.75 A").Message);
+        Assert.Equal("Right.", problem.Grade("750.00 mA").Message);
+        Assert.Contains("3 are enough", problem.Grade("0.750000 A").Message, StringComparison.Ordinal);
+        Assert.Equal(GradingOutcome.TooFewFigures, problem.Grade("0.8 A").Outcome);
+        // Right to the tolerance, though one figure of four is missing.
+        Problem drop = Enumerable.Range(0, 2000).Select(seed => ProblemGenerator.Create(seed, ProblemTopic.VoltageAtLoad, Difficulty.OneStep)).First(p => p.Answer.Text.StartsWith("11.32", StringComparison.Ordinal));
+        GradingResult three = drop.Grade("11.3 V");
+        Assert.True(three.Outcome is GradingOutcome.TooFewFigures or GradingOutcome.Correct);
+        Assert.Contains("4 significant figures", three.Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -153,9 +219,6 @@ public class GradingTests
     }
 
     [Theory]
-    [InlineData(null)]
-    [InlineData("")]
-    [InlineData("\0\u0001\u001F")]
     [InlineData("🔥🔥🔥")]
     [InlineData("\uD83D")]
     [InlineData("مرحبا")]
@@ -172,22 +235,36 @@ public class GradingTests
         Assert.Null(verdict.Value);
     }
 
+    [Theory]
+    [InlineData(null)]
+    [InlineData("")]
+    [InlineData(" \u00A0\t")]
+    [InlineData("\u200F\u200E")]
+    [InlineData("\0\u0001\u001F")]
+    public void Grade_NothingWritten_SaysThatNoAnswerWasGiven(string? text)
+    {
+        GradingResult verdict = Drop.Grade(text);
+
+        Assert.Equal(GradingOutcome.NoAnswer, verdict.Outcome);
+        Assert.StartsWith("No answer was given.", verdict.Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Grade_TenMegabytes_IsRefusedAtOnce() =>
-        Assert.All(["1", " ", "e", "\u0660"], piece => Assert.Equal(GradingOutcome.Unreadable, Drop.Grade(new StringBuilder().Insert(0, piece, 10_000_000).ToString()).Outcome));
+        Assert.All(["1", " ", "e", "\u0660", "\uD835"], piece => Assert.Equal(GradingOutcome.Unreadable, Drop.Grade(new StringBuilder().Insert(0, piece, 10_000_000).ToString()).Outcome));
 
     [Fact]
     public void Grade_Fuzz_NeverThrowsAndAlwaysSaysSomething()
     {
         // Every seed of the fuzz is fixed: the texts are the same each run.
         Random random = new(20_261_125);
-        string[] pieces = ["1", "2", "0", "9", ".", ",", " ", "-", "−", "e", "E", "×10", "^", "/", "A", "V", "mΩ", "Ω/m", "AWG", "#", "/0", "°", "C", "F", "%", "²", "⁻³", "'", "=", "\u200F", "\u0663", "\0", "\uDC00", "🔥", "kft", "1000 ft", "µ", "10", "mm2", "("];
-        CultureInfo[] cultures = [CultureInfo.InvariantCulture, CultureInfo.GetCultureInfo("de-DE"), CultureInfo.GetCultureInfo("ar-SA"), CultureInfo.GetCultureInfo("tr-TR"), CultureInfo.GetCultureInfo("fa-IR")];
+        string[] pieces = ["1", "2", "0", "9", ".", ",", " ", "-", "−", "e", "E", "×10", "^", "/", "A", "V", "mΩ", "Ω/m", "AWG", "#", "/0", "°", "C", "F", "%", "²", "⁻³", "'", "=", "\u200F", "\u0663", "\0", "\uDC00", "🔥", "kft", "1000 ft", "µ", "10", "mm2", "(", "½", "\uD835\uDFD0", "approx ", "size ", "No. ", "ga", ":", "≈", "×", "\u202E", "\u2067", "१", "۵", "߁"];
+        CultureInfo[] cultures = [CultureInfo.InvariantCulture, CultureInfo.GetCultureInfo("de-DE"), CultureInfo.GetCultureInfo("ar-SA"), CultureInfo.GetCultureInfo("tr-TR"), CultureInfo.GetCultureInfo("fa-IR"), CultureInfo.GetCultureInfo("en-US"), CultureInfo.GetCultureInfo("fr-FR"), CultureInfo.GetCultureInfo("fr-CH"), CultureInfo.GetCultureInfo("hi-IN")];
         Problem[] problems = [Drop, Size, Fuse, ProblemGenerator.Create(3, ProblemTopic.Power, Difficulty.OneStep, ProblemUnits.Metric, ProblemForm.MultipleChoice),
             ProblemGenerator.Create(3, ProblemTopic.AdiabaticHeating, Difficulty.SeveralSteps, ProblemUnits.Mixed, ProblemForm.FindTheMistake)];
-        for (int i = 0; i < 60_000; i++)
+        for (int i = 0; i < 120_000; i++)
         {
-            string text = string.Concat(Enumerable.Range(0, random.Next(9)).Select(_ => random.Next(5) == 0 ? ((char)random.Next(0x10000)).ToString() : pieces[random.Next(pieces.Length)]));
+            string text = string.Concat(Enumerable.Range(0, random.Next(100) == 0 ? random.Next(400) : random.Next(9)).Select(_ => random.Next(5) == 0 ? ((char)random.Next(0x10000)).ToString() : pieces[random.Next(pieces.Length)]));
             GradingResult verdict = problems[i % problems.Length].Grade(text, cultures[i % cultures.Length]);
             Assert.False(string.IsNullOrWhiteSpace(verdict.Message));
             Assert.True(verdict.Value is null || double.IsFinite(verdict.Value.Value));

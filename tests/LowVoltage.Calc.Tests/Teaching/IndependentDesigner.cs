@@ -10,19 +10,16 @@ internal static class IndependentDesigner
 
     internal static double Solve(Problem problem, PrintedProblem p)
     {
-        double amperes = p["P"] / p["U"], allowed = p["p"] / 100 * p["U"];
-        double fuse = p.Ratings().First(rating => rating * p["k"] >= amperes * (1 - Noise));
-        bool chassis = problem.Topic == ProblemTopic.ChassisReturn;
-        double Ohms(string[] row) => chassis
-            ? (PrintedProblem.Number(row[2]) * p["L"] * 1e-3) + (p["R_2"] * 1e-3)
-            : PrintedProblem.Number(row[2]) * p["L"] * 2e-3;
-        string[] chosen = p.Table.First(row => amperes * Ohms(row) <= allowed * (1 + Noise) && PrintedProblem.Number(row[3]) * p["f"] >= fuse * (1 - Noise));
-        double section = PrintedProblem.Number(chosen[1]), ohms = Ohms(chosen);
+        int at = Choose(problem, p);
+        string[] chosen = p.Table[at];
+        double amperes = p["P"] / p["U"], fuse = Fuse(p), ohms = Ohms(problem, p, at);
+        // A metric size is its own cross-section; a gauge has a column for it.
+        double section = chosen.Length == 4 ? PrintedProblem.Number(chosen[1]) : PrintedProblem.First(chosen[0]);
         return problem.Topic switch
         {
             ProblemTopic.SmallestSize => PrintedProblem.First(chosen[0]),
             ProblemTopic.FuseChoice => fuse,
-            ProblemTopic.AmpacityDerating => p["f"] * PrintedProblem.Number(chosen[3]),
+            ProblemTopic.AmpacityDerating => p["f"] * PrintedProblem.Number(chosen[^1]),
             ProblemTopic.FuseOpeningTime => Math.Pow(10, Math.Log10(5) - (Math.Log10(p["m"] / 2) / Math.Log10(3.5 / 2))),
             ProblemTopic.WireGeometry => amperes / section,
             ProblemTopic.AdiabaticHeating => Math.Pow(p["k_c"] * section / p["I_p"], 2),
@@ -38,5 +35,22 @@ internal static class IndependentDesigner
             ProblemTopic.LampVoltage => 100 * amperes * ohms / p["U"],
             _ => amperes * ohms,
         };
+    }
+
+    internal static double Fuse(PrintedProblem p) => p.Ratings().First(rating => rating * p["k"] >= p["P"] / p["U"] * (1 - Noise));
+
+    /// <summary>The row of the table that a student takes: the first that meets both conditions.</summary>
+    internal static int Choose(Problem problem, PrintedProblem p)
+    {
+        double amperes = p["P"] / p["U"], allowed = p["p"] / 100 * p["U"], fuse = Fuse(p);
+        return Enumerable.Range(0, p.Table.Length).First(row =>
+            amperes * Ohms(problem, p, row) <= allowed * (1 + Noise) && PrintedProblem.Number(p.Table[row][^1]) * p["f"] >= fuse * (1 - Noise));
+    }
+
+    /// <summary>Out and back: two wires, or one and the metal that leads back.</summary>
+    internal static double Ohms(Problem problem, PrintedProblem p, int row)
+    {
+        double perLength = PrintedProblem.Number(p.Table[row][^2]) * 1e-3;
+        return problem.Topic == ProblemTopic.ChassisReturn ? (perLength * p["L"]) + (p["R_2"] * 1e-3) : 2 * perLength * p["L"];
     }
 }

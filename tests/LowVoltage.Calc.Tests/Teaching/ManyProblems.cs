@@ -6,7 +6,7 @@ namespace LowVoltage.Calc.Tests.Teaching;
 public sealed class ManyProblems
 {
     private const int Seeds = 152;
-    private const int DesignSeeds = 34;
+    private const int DesignSeeds = 60;
 
     private readonly Lazy<Problem[]> problems = new(() =>
         [.. (from topic in Enum.GetValues<ProblemTopic>()

@@ -13,11 +13,19 @@ internal sealed class PrintedProblem
         Statement = problem.Statement;
         givens = problem.Givens.ToDictionary(given => given.Symbol, given => given.Text);
         // What is not in the statement a student does not have.
-        Assert.All(givens.Values, text => Assert.Contains(text, Statement, StringComparison.Ordinal));
+        Assert.All(givens.Values, text => Assert.True(Prints(Statement, text), $"{text} is not in: {Statement}"));
         Table = [.. Statement.Split('\n').Where(line => line.StartsWith("  ", StringComparison.Ordinal)).Skip(1).Select(line => line.Trim().Split("  ", StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))];
     }
 
     internal string Statement { get; }
+
+    /// <summary>Whether a text stands in a statement as a whole: "2 A" is not in "12 A", nor "1.5" in "1.55".</summary>
+    internal static bool Prints(string statement, string text) =>
+        System.Text.RegularExpressions.Regex.IsMatch(statement, $@"(?<![\d.,]){System.Text.RegularExpressions.Regex.Escape(text)}(?![\d]|\.\d|/)");
+
+    /// <summary>Every number that a statement prints.</summary>
+    internal static IEnumerable<double> Numbers(string statement) =>
+        System.Text.RegularExpressions.Regex.Matches(statement, @"(?<![\d.])\d+(\.\d+)?").Select(match => Number(match.Value));
 
     /// <summary>The rows of the table, without its head.</summary>
     internal string[][] Table { get; }

@@ -42,7 +42,7 @@ public class ProblemGeneratorTests
     [InlineData(ProblemSetting.ModelRailway, "model railway")]
     [InlineData(ProblemSetting.OffGridCabin, "cabin")]
     [InlineData(ProblemSetting.StageLighting, "stage")]
-    [InlineData(ProblemSetting.Workbench, "bench")]
+    [InlineData(ProblemSetting.Workbench, "workshop")]
     [InlineData(ProblemSetting.Robot, "robot")]
     [InlineData(ProblemSetting.FoodWagon, "wagon")]
     public void Create_InASetting_PlaysThere(ProblemSetting setting, string word)

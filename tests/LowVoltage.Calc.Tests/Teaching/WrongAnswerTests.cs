@@ -23,7 +23,7 @@ public class WrongAnswerTests
         [(ProblemTopic.VoltageDrop, Difficulty.OneStep, "doubled once too often")] = p => p["I"] * p["R′"] * 2 * p["L"] / 1000,
         [(ProblemTopic.VoltageDrop, Difficulty.SeveralSteps, "one way taken for the loop")] = p => p["P"] / p["U"] * p["R′"] * p["L"] / 1000,
         [(ProblemTopic.VoltageDrop, Difficulty.SeveralSteps, "watts for amperes")] = p => p["P"] * p["R′"] * 2 * p["L"] / 1000,
-        [(ProblemTopic.VoltageDrop, Difficulty.SeveralSteps, "factor of a thousand")] = p => p["P"] / p["U"] * p["R′"] * 2 * p["L"],
+        [(ProblemTopic.VoltageDrop, Difficulty.SeveralSteps, "per 1000 forgotten")] = p => p["P"] / p["U"] * p["R′"] * 2 * p["L"],
         [(ProblemTopic.VoltageAtLoad, Difficulty.OneStep, "one lead only")] = p => p["U"] - (p["I"] * p["R"] / 1000),
         [(ProblemTopic.VoltageAtLoad, Difficulty.SeveralSteps, "current taken at the supply voltage")] = p => p["U"] - (p["P"] / p["U"] * p["R"] / 1000),
         [(ProblemTopic.AmpacityDerating, Difficulty.OneStep, "derating multiplied twice")] = p => p["I_t"] * p["f_1"] * p["f_1"],
@@ -39,7 +39,7 @@ public class WrongAnswerTests
         [(ProblemTopic.BatteryEnergy, Difficulty.OneStep, "minutes for hours")] = p => p["I"] * p["t"],
         [(ProblemTopic.JointDrop, Difficulty.OneStep, "one joint only")] = p => p["I"] * p["R_1"],
         [(ProblemTopic.ChassisReturn, Difficulty.OneStep, "way back forgotten")] = p => p["I"] * p["R_1"] / 1000,
-        [(ProblemTopic.ChassisReturn, Difficulty.SeveralSteps, "chassis taken for a second wire")] = p => p["P"] / p["U"] * p["R′"] * p["L"] * 2 / 1000,
+        [(ProblemTopic.ChassisReturn, Difficulty.SeveralSteps, "way back taken for a second wire")] = p => p["P"] / p["U"] * p["R′"] * p["L"] * 2 / 1000,
         [(ProblemTopic.LampVoltage, Difficulty.SeveralSteps, "lamp taken for a fixed resistance")] = p => p["P_0"] * Math.Pow(p["U"] / p["U_0"], 2),
     };
 

@@ -1,0 +1,44 @@
+namespace LowVoltage.Calc.Teaching;
+
+/// <content>Mistakes about batteries and lamps.</content>
+public sealed partial class Mistake
+{
+    internal static Mistake SourceForgotten { get; } = new("source resistance forgotten",
+        "The battery's own resistance lies in the path too.");
+
+    internal static Mistake WireResistanceForgotten { get; } = new("resistance of the wires forgotten",
+        "The wires lie in the path too and add to the battery's own resistance.");
+
+    internal static Mistake OpenVoltageOnly { get; } = new("whole voltage instead of the difference",
+        "The resistance follows from how far the voltage falls, not from the whole voltage.");
+
+    internal static Mistake LoadedVoltageOnly { get; } = new("loaded voltage instead of the difference",
+        "That divides the voltage under load; the internal resistance takes the part that is missing.");
+
+    internal static Mistake MinutesForHours { get; } = new("minutes for hours",
+        "Ampere-hours count hours; divide the minutes by 60.");
+
+    internal static Mistake SecondsForMinutes { get; } = new("divided by 60 twice",
+        "Minutes become hours by dividing by 60 once; 3600 belongs to seconds.");
+
+    internal static Mistake ShareForgotten { get; } = new("share forgotten",
+        "Only the stated share counts, not the whole.");
+
+    internal static Mistake ShareComplement { get; } = new("what must stay in the battery",
+        "That is the share which is left in the battery, not the one that is used.");
+
+    internal static Mistake LampAsResistor { get; } = new("lamp taken for a fixed resistance",
+        "A filament is hotter at a higher voltage and cooler at a lower one, and its resistance goes with that: the current changes less than the voltage.");
+
+    internal static Mistake Unchanged { get; } = new("taken as unchanged",
+        "The first value was kept; at another voltage it is another.");
+
+    internal static Mistake CurrentUnchanged { get; } = new("current taken as unchanged",
+        "The current at the rated voltage was kept; at another voltage it is another.");
+
+    private static Mistake[] OfSources =>
+    [
+        SourceForgotten, WireResistanceForgotten, OpenVoltageOnly, LoadedVoltageOnly, MinutesForHours, SecondsForMinutes, ShareForgotten,
+        ShareComplement, LampAsResistor, Unchanged, CurrentUnchanged,
+    ];
+}
