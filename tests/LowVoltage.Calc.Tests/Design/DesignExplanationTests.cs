@@ -20,9 +20,9 @@ public class DesignExplanationTests
         SupplyRange range = design.SupplyRange!;
         foreach (OperatingPoint point in new[] { range.Minimum, range.Nominal, range.Maximum })
         {
-            Assert.Contains(sheet.Steps, s => s.Symbol?.Name == "I" && s.Result!.Value.Equals(point.Current.Amperes));
-            Assert.Contains(sheet.Steps, s => s.Symbol?.Name == "U" && s.Result!.Value.Equals(point.VoltageAtLoad.Volts));
-            Assert.Contains(sheet.Steps, s => s.Symbol?.Name == "ΔV" && s.Result!.Value.Equals(point.Drop.Volts));
+            Assert.Contains(sheet.Steps, s => s.Symbol?.Name.StartsWith("I", StringComparison.Ordinal) == true && s.Result!.Value.Equals(point.Current.Amperes));
+            Assert.Contains(sheet.Steps, s => s.Symbol?.Name.StartsWith("U", StringComparison.Ordinal) == true && s.Result!.Value.Equals(point.VoltageAtLoad.Volts));
+            Assert.Contains(sheet.Steps, s => s.Symbol?.Name.StartsWith("ΔV", StringComparison.Ordinal) == true && s.Result!.Value.Equals(point.Drop.Volts));
         }
 
         Assert.Equal(design.Rejected.Select(r => r.ToString()), Lines(sheet, "Why no smaller size"));
@@ -83,7 +83,7 @@ public class DesignExplanationTests
             {
                 Assert.Equal(check.Limit, step.Limit!.Value);
                 Assert.Equal(check.Outcome == CheckOutcome.Pass, step.Holds);
-                Assert.Contains("Margin", step.Reason, StringComparison.Ordinal);
+                Assert.Contains(step.Reason.Split('.')[0].Split(' ')[0], (string[])["Margin", "Beyond", "More"]);
             }
         }
     }

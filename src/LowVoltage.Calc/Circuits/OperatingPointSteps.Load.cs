@@ -1,0 +1,154 @@
+using LowVoltage.Calc.Working;
+
+namespace LowVoltage.Calc.Circuits;
+
+/// <content>The load: what it draws, and the voltage at which that agrees with the loop.</content>
+internal sealed partial class OperatingPointSteps
+{
+    private const string RmsReason = "Heat goes with the square of the current: over many short pulses the mean of the squares counts.";
+
+    /// <summary>The current where the load draws it at any voltage.</summary>
+    private Symbol? Known()
+    {
+        LoadLaw law = point.Fed.LawAt(point.State);
+        if (point.CurrentLimitReached || !law.Exact || law.Watts != 0 || law.Siemens != 0)
+        {
+            return null;
+        }
+
+        List<Formula> currents = point.State == LoadState.Running ? letters.Load.Currents : [];
+        return currents.Count switch
+        {
+            0 => board.LookUp("current of the load", "I", point.Amperes, "A", null, "This load draws it at any voltage."),
+            1 => (Symbol)currents[0],
+            _ => board.Step("current of the loads", "I", Formula.Total(currents), point.Amperes, "A", null, "They draw it at any voltage."),
+        };
+    }
+
+    private (Symbol Current, Symbol? Volts) Settle(Symbol v, Formula r)
+    {
+        LoadLaw law = point.Fed.LawAt(point.State);
+        if (!law.Exact)
+        {
+            return Tried();
+        }
+
+        if (law.Watts == 0 && law.Amperes == 0)
+        {
+            return (Step("current", "I", v / (r + Resistance(law)), point.Amperes, "A", OhmsLaw.Reference, "Ohm's law for the whole loop."), null);
+        }
+
+        return law.Siemens == 0 && law.Amperes == 0 ? ConstantPower(v, r, law) : Mixed(v, r, law);
+    }
+
+    private Symbol Resistance(in LoadLaw law) => point.State == LoadState.Running && letters.Load.Resistances is [Symbol only]
+        ? only
+        : point.State == LoadState.Running && letters.Load.Resistances.Count > 1
+        ? board.Step("resistance of the loads together", "R_L", 1 / Formula.Total([.. letters.Load.Resistances.Select(ohms => 1 / ohms)]), 1 / law.Siemens, "Ω", null, "Side by side their conductances add.")
+        : board.LookUp("resistance of the load", "R_L", 1 / law.Siemens, "Ω", null);
+
+    private Symbol Power(in LoadLaw law)
+    {
+        List<Formula> powers = letters.Load.Powers();
+        return powers is [Symbol only] ? only : board.Step("power of the loads together", "P_sum", Formula.Total(powers), law.Watts, "W", null);
+    }
+
+    private (Symbol Current, Symbol? Volts) ConstantPower(Symbol v, Formula r, in LoadLaw law)
+    {
+        Symbol p = Power(law);
+        Symbol u = Step(
+            "voltage at the load",
+            "U",
+            (v + Formula.SquareRoot(Formula.Square(v) - (4 * r * p))) / 2,
+            point.LoadVolts,
+            "V",
+            Loop,
+            "U = V − R·P/U is a quadratic in U. Its higher root is the stable one; the load could not run if the root were of a negative number.");
+        return (Step("current", "I", p / u, point.Amperes, "A", OhmsLaw.Reference), u);
+    }
+
+    private (Symbol Current, Symbol? Volts) Mixed(Symbol v, Formula r, in LoadLaw law)
+    {
+        Formula one = 1, left = v;
+        List<Formula> drawn = [];
+        if (law.Siemens != 0)
+        {
+            Symbol g = board.Step("conductance of the resistances among the loads", "G_L", 1 / Resistance(law), law.Siemens, "S", null);
+            one += r * g;
+            drawn.Add(g);
+        }
+
+        if (law.Amperes != 0)
+        {
+            Symbol j = letters.Load.Currents is [Symbol only] ? only : board.Step("constant currents among the loads", "J", Formula.Total(letters.Load.Currents), law.Amperes, "A", null);
+            left -= r * j;
+            drawn.Add(j);
+        }
+
+        Symbol? p = law.Watts == 0 ? null : Power(law);
+        Symbol u = Step(
+            "voltage at the load",
+            "U",
+            p is null ? left / one : (left + Formula.SquareRoot(Formula.Square(left) - (4 * one * r * p))) / (2 * one),
+            point.LoadVolts,
+            "V",
+            Loop,
+            p is null ? "Kirchhoff, solved for U." : "Kirchhoff, solved for U: the higher root is the stable one.");
+        if (law.Siemens != 0)
+        {
+            drawn[0] *= u;
+        }
+
+        if (p is not null)
+        {
+            drawn.Add(p / u);
+        }
+
+        return (Step("current", "I", Formula.Total(drawn), point.Amperes, "A", OhmsLaw.Reference, "Each load draws its own current at that voltage."), u);
+    }
+
+    // No formula gives the voltage of a lamp: it is tried until both sides agree.
+    private (Symbol Current, Symbol? Volts) Tried()
+    {
+        Symbol u = Own(board.LookUp(
+            "voltage at the load" + Level, PathSteps.Named("U", letters.Mark), point.LoadVolts, "V", null, "Tried until the load's current at U drops just V − U on the way; the steps below check it."));
+        return (Step("current", "I", Drawn(u), point.Amperes, "A", Source, Filament), u);
+    }
+
+    // What the loads draw at the voltage that the current tried leaves them.
+    private void Again() => Step("current once more", "I", Drawn(LoadVolts), point.Amperes, "A", Source, letters.Load.Lamps > 0 ? Filament : "The current that was tried: the load draws it at that voltage.");
+
+    private const string Filament = "A filament resists more when it is hotter, so its current changes less than the voltage.";
+
+    private References.Reference Source => letters.Load.Lamps > 0 ? LampLoad.CurrentReference : OhmsLaw.Reference;
+
+    private Formula Drawn(Symbol u)
+    {
+        LoadLaw law = point.Fed.LawAt(point.State);
+        List<Formula> drawn = [.. letters.Load.RatedLamps().Select(lamp => lamp.Amperes * Formula.Power(u / lamp.Volts, LampLoad.Exponent))];
+        drawn.AddRange(letters.Load.Resistances.Select(ohms => u / ohms));
+        drawn.AddRange(letters.Load.Currents);
+        drawn.AddRange(law.Watts == 0 ? [] : letters.Load.Powers().Select(p => p / u));
+        return Formula.Total(drawn);
+    }
+
+    // The r.m.s. current that was tried, from the current that came out.
+    private void Rms()
+    {
+        if (Heating is not null && letters.Load.Duties is [Symbol share] && !ReferenceEquals(Heating, Current) && Known() is null)
+        {
+            Step("r.m.s. current once more", "I_rms", Current * Formula.SquareRoot(share), point.HeatingAmperes, "A", null, RmsReason);
+        }
+    }
+
+    private void Limited()
+    {
+        Current = board.LookUp("current limit of the source", "I_lim", point.Amperes, "A", point.Supply.Reference, "The load asks for more than the source gives; the source holds its limit and lets the voltage fall.");
+        LoadLaw law = point.Fed.LawAt(point.State);
+        Dropped();
+        LoadVolts = law.Exact && law.Watts == 0 && law.Amperes == 0
+            ? Step("voltage at the load", "U", Current * Resistance(law), point.LoadVolts, "V", OhmsLaw.Reference)
+            : Own(board.LookUp("voltage at the load" + Level, PathSteps.Named("U", letters.Mark), point.LoadVolts, "V", null, "Where the load draws just that current."));
+        Minimum();
+    }
+}
