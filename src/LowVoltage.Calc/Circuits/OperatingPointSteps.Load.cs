@@ -5,13 +5,18 @@ namespace LowVoltage.Calc.Circuits;
 /// <content>The load: what it draws, and the voltage at which that agrees with the loop.</content>
 internal sealed partial class OperatingPointSteps
 {
-    private const string RmsReason = "Heat goes with the square of the current: over many short pulses the mean of the squares counts.";
+    private const string Filament = "A filament resists more when it is hotter, so its current changes less than the voltage.";
 
-    /// <summary>The current where the load draws it at any voltage.</summary>
+    /// <summary>The current where the load draws it at any voltage, or the source holds it.</summary>
     private Symbol? Known()
     {
+        if (point.CurrentLimitReached)
+        {
+            return board.LookUp("current limit of the source", "I_lim", point.Amperes, "A", point.Supply.Reference, "The load asks for more than the source gives; the source holds its limit and lets the voltage fall.");
+        }
+
         LoadLaw law = point.Fed.LawAt(point.State);
-        if (point.CurrentLimitReached || !law.Exact || law.Watts != 0 || law.Siemens != 0)
+        if (!law.Exact || law.Watts != 0 || law.Siemens != 0)
         {
             return null;
         }
@@ -28,11 +33,6 @@ internal sealed partial class OperatingPointSteps
     private (Symbol Current, Symbol? Volts) Settle(Symbol v, Formula r)
     {
         LoadLaw law = point.Fed.LawAt(point.State);
-        if (!law.Exact)
-        {
-            return Tried();
-        }
-
         if (law.Watts == 0 && law.Amperes == 0)
         {
             return (Step("current", "I", v / (r + Resistance(law)), point.Amperes, "A", OhmsLaw.Reference, "Ohm's law for the whole loop."), null);
@@ -107,20 +107,14 @@ internal sealed partial class OperatingPointSteps
         return (Step("current", "I", Formula.Total(drawn), point.Amperes, "A", OhmsLaw.Reference, "Each load draws its own current at that voltage."), u);
     }
 
-    // No formula gives the voltage of a lamp: it is tried until both sides agree.
+    // Tried until both sides agree.
     private (Symbol Current, Symbol? Volts) Tried()
     {
         Symbol u = Own(board.LookUp(
-            "voltage at the load" + Level, PathSteps.Named("U", letters.Mark), point.LoadVolts, "V", null, "Tried until the load's current at U drops just V − U on the way; the steps below check it."));
-        return (Step("current", "I", Drawn(u), point.Amperes, "A", Source, Filament), u);
+            "voltage at the load" + Level, PathSteps.Named("U", letters.Mark), point.LoadVolts, "V", null, "Tried until the last step, round the loop, gives it again; shown is the last value."));
+        return (Step(
+            "current", "I", Drawn(u), point.Amperes, "A", letters.Load.Lamps > 0 ? LampLoad.CurrentReference : OhmsLaw.Reference, letters.Load.Lamps > 0 ? Filament : "What the load draws at that voltage."), u);
     }
-
-    // What the loads draw at the voltage that the current tried leaves them.
-    private void Again() => Step("current once more", "I", Drawn(LoadVolts), point.Amperes, "A", Source, letters.Load.Lamps > 0 ? Filament : "The current that was tried: the load draws it at that voltage.");
-
-    private const string Filament = "A filament resists more when it is hotter, so its current changes less than the voltage.";
-
-    private References.Reference Source => letters.Load.Lamps > 0 ? LampLoad.CurrentReference : OhmsLaw.Reference;
 
     private Formula Drawn(Symbol u)
     {
@@ -132,23 +126,11 @@ internal sealed partial class OperatingPointSteps
         return Formula.Total(drawn);
     }
 
-    // The r.m.s. current that was tried, from the current that came out.
-    private void Rms()
-    {
-        if (Heating is not null && letters.Load.Duties is [Symbol share] && !ReferenceEquals(Heating, Current) && Known() is null)
-        {
-            Step("r.m.s. current once more", "I_rms", Current * Formula.SquareRoot(share), point.HeatingAmperes, "A", null, RmsReason);
-        }
-    }
-
     private void Limited()
     {
-        Current = board.LookUp("current limit of the source", "I_lim", point.Amperes, "A", point.Supply.Reference, "The load asks for more than the source gives; the source holds its limit and lets the voltage fall.");
         LoadLaw law = point.Fed.LawAt(point.State);
-        Dropped();
         LoadVolts = law.Exact && law.Watts == 0 && law.Amperes == 0
             ? Step("voltage at the load", "U", Current * Resistance(law), point.LoadVolts, "V", OhmsLaw.Reference)
             : Own(board.LookUp("voltage at the load" + Level, PathSteps.Named("U", letters.Mark), point.LoadVolts, "V", null, "Where the load draws just that current."));
-        Minimum();
     }
 }

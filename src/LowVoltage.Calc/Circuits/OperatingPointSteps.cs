@@ -29,8 +29,15 @@ internal sealed partial class OperatingPointSteps(SolutionBuilder board, Operati
 
     internal void Write()
     {
-        Symbol? known = Known();
-        Heating = HeatingOf(known);
+        // A self-heating conductor's temperature and the current depend on each other, and no formula gives the voltage of a lamp: the solver has found the numbers that agree.
+        bool warms = point.State == LoadState.Running && point.Elements.Any(e => e.Segment is { } s && (s.Temperature ?? point.Warmth).DependsOnCurrent);
+        Symbol? known = Known(), u = null;
+        if (known is null && (warms || !point.Fed.LawAt(point.State).Exact))
+        {
+            (known, u) = Tried();
+        }
+
+        Heating = warms ? Rms(known!) : null;
         foreach (PathElement element in point.Elements)
         {
             Element(element);
@@ -44,71 +51,40 @@ internal sealed partial class OperatingPointSteps(SolutionBuilder board, Operati
         }
 
         Symbol driving = Driving();
+        if (known is null)
+        {
+            (known, u) = Settle(driving, all);
+        }
+
+        Current = known;
+        Dropped();
         if (point.CurrentLimitReached)
         {
             Limited();
-            return;
         }
-
-        Symbol? u = null;
-        bool tried = known is null && Heating is not null && IsOn(Heating);
-        Current = tried ? Heating! : known!;
-        if (Current is null)
+        else
         {
-            (Current, u) = Settle(driving, all);
-        }
-
-        Rms();
-        Dropped();
-        LoadVolts = Step(
-            u is null ? "voltage at the load" : "voltage at the load once more, round the loop",
-            "U",
-            driving - (Current * all),
-            point.LoadVolts,
-            "V",
-            Loop,
-            "Kirchhoff: what the source gives is dropped on the way or reaches the load.");
-        if (tried)
-        {
-            Again();
+            LoadVolts = Step(
+                u is null ? "voltage at the load" : "voltage at the load once more, round the loop",
+                "U",
+                driving - (Current * all),
+                point.LoadVolts,
+                "V",
+                Loop,
+                "Kirchhoff: what the source gives is dropped on the way or reaches the load.");
         }
 
         Minimum();
     }
 
-    // A self-heating conductor's temperature and current depend on each other: the solver has found the pair. Where the current is known anyhow nothing is tried.
-    private Symbol? HeatingOf(Symbol? known)
+    private Symbol Rms(Symbol current)
     {
-        bool depends = point.State == LoadState.Running && point.Elements.Any(e => e.Segment is { } s && (s.Temperature ?? point.Warmth).DependsOnCurrent);
-        if (!depends)
-        {
-            return null;
-        }
-
         const string What = "r.m.s. current that heats the conductors";
-        if (known is not null && IsOn(known))
-        {
-            return known;
-        }
-
-        if (known is not null && letters.Load.Duties.Count == 1)
-        {
-            return Step(What, "I_rms", known * Formula.SquareRoot(letters.Load.Duties[0]), point.HeatingAmperes, "A", null, RmsReason);
-        }
-
-        if (letters.Heatings.Find(earlier => earlier.Value.Equals(point.HeatingAmperes)) is { } same)
-        {
-            return same;
-        }
-
-        bool isOn = point.HeatingAmperes.Equals(point.Amperes);
-        Symbol heating = Own(board.LookUp(
-            (isOn ? "current" : What) + Level, PathSteps.Named(isOn ? "I" : "I_rms", letters.Mark), point.HeatingAmperes, "A", null, "Tried until the steps below give it again: it warms the wire, and how warm the wire is decides it. Shown is the last value."));
-        letters.Heatings.Add(heating);
-        return heating;
+        return point.HeatingAmperes.Equals(point.Amperes) ? current
+            : letters.Load.Duties is [Symbol share] && Math.Abs((current.Value * Math.Sqrt(share.Value)) - point.HeatingAmperes) <= 1e-12 * current.Value
+            ? Step(What, "I_rms", current * Formula.SquareRoot(share), point.HeatingAmperes, "A", null, "Heat goes with the square of the current: over many short pulses the mean of the squares counts.")
+            : Own(board.LookUp(What + Level, PathSteps.Named("I_rms", letters.Mark), point.HeatingAmperes, "A", null, "Each load's current times the root of its share of the time, added up: at most that, whatever their timing."));
     }
-
-    private bool IsOn(Symbol current) => current.Value.Equals(point.HeatingAmperes) && point.HeatingAmperes.Equals(point.Amperes);
 
     private void Element(PathElement element)
     {
@@ -166,7 +142,7 @@ internal sealed partial class OperatingPointSteps(SolutionBuilder board, Operati
 
         Formula each = segment.Parallel == 1 ? Heating / rated : Heating / segment.Parallel / rated;
         return Step(
-            $"temperature of {segment.Conductor.Name}{Level}", "θ" + (mark.Length == 0 ? "" : "_" + mark), ambient + (rise * Formula.Square(each)), celsius, "°C", ConductorTemperature.Reference,
+            $"temperature of {segment.Conductor.Name}", "θ" + (mark.Length == 0 ? "" : "_" + mark), ambient + (rise * Formula.Square(each)), celsius, "°C", ConductorTemperature.Reference,
             "The rise goes with the square of the current; the rating fixes it.");
     }
 
@@ -219,7 +195,7 @@ internal sealed partial class OperatingPointSteps(SolutionBuilder board, Operati
     private Symbol Step(string sought, string name, Formula formula, double result, string unit, Reference? source, string reason = "")
     {
         string mark = MarkOf(formula);
-        Symbol symbol = board.Step(sought + (sought.EndsWith(Level, StringComparison.Ordinal) || mark.Length == 0 ? "" : Level), PathSteps.Named(name, mark), formula, result, unit, source, reason);
+        Symbol symbol = board.Step(mark.Length == 0 ? sought : sought + Level, PathSteps.Named(name, mark), formula, result, unit, source, reason);
         if (mark.Length > 0)
         {
             letters.Marks[symbol] = mark;

@@ -18,7 +18,7 @@ internal sealed class PathSteps(SolutionBuilder board, ConductorMarks names)
     internal static void Givens(SolutionBuilder board, CircuitPath path)
     {
         int part = 0;
-        void length(Segment segment, string where) => board.Given(LengthOf(where, ++part), "L_" + Text(part), segment.Meters, "m");
+        void length(Segment segment, string where) => board.Given(LengthOf(segment, where, ++part), "L_" + Text(part), segment.Meters, "m");
         void ohms(string name, double value) => board.Given(OhmsOf(name, ++part), "R_" + Text(part), value, "Ω");
         foreach (Segment segment in path.FeedArray)
         {
@@ -70,7 +70,7 @@ internal sealed class PathSteps(SolutionBuilder board, ConductorMarks names)
             perMeter.Add((segment.Conductor, celsius, meter));
         }
 
-        Symbol length = board.LookUp(LengthOf(where, parts.Count + 1), "L_" + part, segment.Meters, "m", null);
+        Symbol length = board.LookUp(LengthOf(segment, where, parts.Count + 1), "L_" + part, segment.Meters, "m", null);
         return Add(segment.Parallel == 1 ? meter * length : meter * length / segment.Parallel);
     }
 
@@ -83,7 +83,12 @@ internal sealed class PathSteps(SolutionBuilder board, ConductorMarks names)
     }
 
     /// <summary>All of a path with every conductor at one temperature.</summary>
-    internal void All(CircuitPath path, double celsius, Symbol? theta, string mark)
+    /// <param name="path">The path.</param>
+    /// <param name="celsius">The temperature.</param>
+    /// <param name="theta">The same as a symbol.</param>
+    /// <param name="mark">What is set behind the letters of all that depends on it.</param>
+    /// <param name="shared">Another temperature for the wires of a shared return; null for the same.</param>
+    internal void All(CircuitPath path, double celsius, Symbol? theta, string mark, Symbol? shared = null)
     {
         foreach (Segment segment in path.FeedArray)
         {
@@ -97,7 +102,14 @@ internal sealed class PathSteps(SolutionBuilder board, ConductorMarks names)
 
         foreach (Segment segment in path.BackArray)
         {
-            Stretch(segment, celsius, "return", theta, mark);
+            if (shared is not null && path.Return.IsShared)
+            {
+                Stretch(segment, shared.Value, "return", shared, "hot");
+            }
+            else
+            {
+                Stretch(segment, celsius, "return", theta, mark);
+            }
         }
 
         foreach (Joint joint in path.ReturnJoints)
@@ -125,7 +137,8 @@ internal sealed class PathSteps(SolutionBuilder board, ConductorMarks names)
         _ => null,
     };
 
-    private static string LengthOf(string where, int part) => $"length of part {Text(part)}, {where}";
+    private static string LengthOf(Segment segment, string where, int part) =>
+        $"length of part {Text(part)}, {where} of {(segment.Parallel == 1 ? "" : Text(segment.Parallel) + " × ")}{segment.Conductor.Name}";
 
     private static string OhmsOf(string name, int part) => $"resistance of part {Text(part)}, {name}";
 

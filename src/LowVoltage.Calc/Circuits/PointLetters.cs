@@ -27,9 +27,6 @@ internal sealed class PointLetters
     /// <summary>The marks of such letters, of all points.</summary>
     internal Dictionary<Symbol, string> Marks { get; init; } = [];
 
-    /// <summary>The r.m.s. currents of the points before.</summary>
-    internal List<Symbol> Heatings { get; init; } = [];
-
     internal Symbol? Ambient { get; init; }
 
     /// <summary>Continuous current and rated temperature of a conductor, where they stand in the solution already.</summary>

@@ -64,10 +64,10 @@ internal sealed partial class DesignExplanation
             pass);
     }
 
-    // The check's own number under the letter of the step that gave it; a billionth of play is the check's own.
+    // The step that gave the check's number, so that both read the same; they differ by the billionth of play that a check has, or not at all.
     private static Symbol Of(Dictionary<CheckKind, Symbol> known, CheckKind kind, double number, Symbol own) =>
         known.TryGetValue(kind, out Symbol? symbol) && Math.Abs(symbol.Value - number) <= 1e-8 * Math.Max(Math.Abs(number), 1e-9)
-            ? new Symbol(symbol.Spec, number, symbol.Unit, symbol.Meaning)
+            ? symbol
             : own;
 
     // A time that never comes, and a fuse that nothing has to open, carry no number to compare.

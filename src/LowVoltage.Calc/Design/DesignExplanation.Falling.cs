@@ -70,19 +70,31 @@ internal sealed partial class DesignExplanation
         return Formula.Total(parts);
     }
 
+    private Symbol EffectiveSection(Conductor conductor)
+    {
+        string mark = marks.Of(conductor);
+        return board.LookUp($"effective section of {conductor.Name}", mark.Length == 0 ? "S" : "S_" + mark, conductor.EffectiveAreaSquareMillimeters, "mm²", conductor.Reference, "That of a solid bar of its resistance.");
+    }
+
     private static bool Grows(Formula part) => part.Kind == FormulaKind.Exponential || part.Operands.Any(Grows);
 
     private Formula Warmed(Segment segment, int place, Formula hot, Symbol joules)
     {
         Conductor conductor = segment.Conductor;
-        (Symbol square, Symbol _) = AdiabaticHeating.Constant(board, conductor.Material);
-        string mark = marks.Of(conductor), apart = mark.Length == 0 ? "" : "_" + mark;
-        double section = conductor.EffectiveAreaSquareMillimeters * segment.Parallel;
-        Symbol s = board.LookUp(
-            $"effective section of {conductor.Name}{(segment.Parallel == 1 ? "" : $", {segment.Parallel} side by side")}", segment.Parallel == 1 ? "S" + apart : "S_n" + place, section, "mm²", conductor.Reference, "That of a solid bar of its resistance.");
+        ConductorMaterial metal = conductor.Material;
+        string mark = marks.Of(conductor);
+        Symbol capacity = AdiabaticHeating.Capacity(board, metal), s = EffectiveSection(conductor);
+        Symbol alpha = board.Find("α_20," + mark) ?? board.Find("α_20")!, cold = board.Find("R′_20" + (mark.Length == 0 ? "" : "," + mark))!;
+        double n = segment.Parallel;
+        Formula heat = capacity * s * Formula.FromNumber(1e-6, "m²/mm²");
         Symbol x = board.Step(
-            $"exponent by which the resistance of {conductor.Name} grows", segment.Parallel == 1 ? "x_e" + mark : "x_n" + place, joules / (square * Formula.Square(s)), joules.Value / (square.Value * section * section), "", Adiabatic,
-            "In so short a time the heat stays in the metal: dR/R goes with dJ.");
+            $"exponent by which the resistance of {conductor.Name} grows",
+            segment.Parallel == 1 ? "x_e" + mark : "x_n" + place,
+            alpha * cold * joules / (segment.Parallel == 1 ? heat : heat * Formula.Square(n)),
+            metal.TemperatureCoefficient * conductor.OhmsPerMeter20 * joules.Value / (metal.HeatCapacityJoulesPerCubicMeterKelvin * conductor.EffectiveAreaSquareMillimeters * 1e-6 * n * n),
+            "",
+            Adiabatic,
+            "In so short a time the heat stays in the metal: dθ = R′·dJ/(σ·S), and dR′ = α·R′₂₀·dθ.");
         return hot * Formula.Exponential(x);
     }
 
@@ -95,7 +107,7 @@ internal sealed partial class DesignExplanation
 
         CircuitEvaluator.OverloadFinding finding = evaluator.FindOverload(chosen, curve, allowance, atFuse);
         (ChainLink link, double other) = evaluator.Stretches.ElementAt(finding.Stretch);
-        Tightest(finding.Stretch, "an overload is hardest on");
+        Tightest(finding.Stretch, "stretch that an overload is hardest on");
         OverloadSteps steps = new(board, new OverloadLetters
         {
             Wire = design.At.WireOf(link.Conductor),

@@ -65,7 +65,7 @@ internal sealed partial class DesignExplanation
         }
 
         (ChainLink link, double other, int place) = evaluator.Stretches.Select((s, i) => (s.Link, s.OtherAmperes, i)).OrderBy(s => Math.Max(0, s.Link.RatedAmperes - s.OtherAmperes)).First();
-        Tightest(place, "the fuse is held against");
+        Tightest(place, "stretch that the fuse is held against");
         Symbol carries = Left(link, other, place);
         Formula most = Practice.ShareOfAmpacity.Equals(1) ? carries : carries * board.LookUp("largest fuse as a share of the wire's current", "k_z", Practice.ShareOfAmpacity, "", Practice.ShareReference);
         double byShare = carries.Value * Practice.ShareOfAmpacity, byFusing = evaluator.MostByFusingCurrent(chosen);
@@ -97,7 +97,7 @@ internal sealed partial class DesignExplanation
             return;
         }
 
-        Symbol cool = PathAt(evaluator.Ambient, ambient, "air", "resistance of the path, as cool as the air");
+        Symbol cool = PathInAir();
         Symbol inner = source.Ohms(SupplyLevel.Maximum), v = source.Volts(SupplyLevel.Maximum);
         Symbol around = inner.Value > 0 ? board.Step("least resistance that the surge meets", "R_st", inner + cool, inner.Value + cool.Value, "Ω", null, $"{source.Strongest} The wire is as cool as the air.") : cool;
         (Symbol peak, Symbol length, bool decays) = Surge(start.Surge, start.PeakAmperes, v, around);

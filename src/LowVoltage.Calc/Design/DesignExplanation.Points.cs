@@ -16,7 +16,6 @@ internal sealed partial class DesignExplanation
     {
         SupplyRange range = SupplyRange.Solve(asked.Source, path, asked.Load, ConductorTemperature.At(asked.Ambient));
         Dictionary<Symbol, string> own = [];
-        List<Symbol> heatings = [];
         (OperatingPoint Point, SupplyLevel Level, string Mark)[] all = source.IsConstant
             ? [(range.Nominal, SupplyLevel.Nominal, "")]
             : [(range.Minimum, SupplyLevel.Minimum, "lo"), (range.Nominal, SupplyLevel.Nominal, "nom"), (range.Maximum, SupplyLevel.Maximum, "hi")];
@@ -45,7 +44,6 @@ internal sealed partial class DesignExplanation
                 IsOneOfSeveral = true,
                 Mark = mark,
                 Marks = own,
-                Heatings = heatings,
                 Ambient = ambient,
                 Rated = conductor => ratings.TryGetValue(conductor, out (Symbol, Symbol) known) ? known : null,
                 Unrated = continuous,
@@ -64,20 +62,25 @@ internal sealed partial class DesignExplanation
         board.State("operating point", point.Explanation);
         if (Has(CheckKind.PowerDelivery) && point.Reason == NoOperatingPoint.PowerOutOfReach && evaluator.SharedVolts == 0 && board.Find("P_cap") is null)
         {
-            Symbol cool = PathAt(evaluator.Ambient, ambient, "air", "resistance of the path, as cool as the air");
+            Symbol cool = PathInAir();
             Symbol v = source.Volts(level), inner = source.Ohms(level);
             Formula resistance = inner.Value > 0 ? inner + cool : cool;
             board.Step(
                 "most power that could reach any load through wire as cool as the air", "P_cap", Formula.Square(v) / (4 * resistance), v.Value * v.Value / (4 * (inner.Value + cool.Value)), "W", OhmsLaw.Reference,
                 "A load takes the most when it drops half the voltage. The current warms the wire, so that less comes through than this.");
+            if (load.Powers() is [Symbol wanted])
+            {
+                Limit(CheckKind.PowerDelivery, wanted);
+            }
         }
     }
 
-    private Symbol PathAt(double celsius, Symbol theta, string mark, string sought)
+    // As the checks have it: a shared return, which others heat too, counts as hot as its insulation allows.
+    private Symbol PathInAir()
     {
         PathSteps steps = new(board, marks);
-        steps.All(path, celsius, theta, mark);
-        return steps.Sum("R_p" + mark, path.OhmsAt(celsius), sought);
+        steps.All(path, evaluator.Ambient, ambient, "air", continuous);
+        return steps.Sum("R_pair", steps.Parts.Sum(part => part.Evaluate()), "resistance of the path, as cool as the air");
     }
 
     private void Voltage()

@@ -14,8 +14,14 @@ internal sealed partial class DesignExplanation
     private bool Ratings()
     {
         bool rated = true;
-        foreach (Conductor conductor in evaluator.Stretches.Select(stretch => stretch.Link.Conductor).Distinct())
+        Conductor[] conductors = [.. evaluator.Stretches.Select(stretch => stretch.Link.Conductor).Distinct()];
+        foreach (Conductor conductor in conductors)
         {
+            if (conductors.Length > 1)
+            {
+                board.Section($"What {conductor} carries for good");
+            }
+
             RatingLetters letters = LettersOf(conductor);
             if (evaluator.Rating.TryAmperes(conductor, out _))
             {
@@ -54,7 +60,7 @@ internal sealed partial class DesignExplanation
         if (rated.Length > 0)
         {
             (ChainLink link, double other, int place) = rated.OrderBy(s => (s.Link.RatedAmperes - duty.HeatingAmperes - s.Other) / s.Link.RatedAmperes).First();
-            Tightest(place, "the least is left");
+            Tightest(place, "stretch where the least current is left");
             Value(CheckKind.ContinuousCurrent, Through(heating, other));
             Limit(CheckKind.ContinuousCurrent, Carried(link, place));
         }
@@ -77,7 +83,7 @@ internal sealed partial class DesignExplanation
             double each = (duty.HeatingAmperes + other) / link.Parallel;
             if (evaluator.Rating.TryCelsius(link.Conductor, each, link.RatedAmperes / link.Parallel, evaluator.Ambient, out double celsius) && celsius.Equals(check.Value))
             {
-                Tightest(place, "the conductor is hottest");
+                Tightest(place, "stretch where the conductor is hottest");
                 Symbol all = Through(heating!, other);
                 Symbol one = link.Parallel == 1 ? all : board.Step("r.m.s. current of one of the parallel conductors", "I_1", all / link.Parallel, each, "A", null, "They share it equally.");
                 if (evaluator.Rating.WriteCelsius(LettersOf(link.Conductor), link.Conductor, one, ratings[link.Conductor].Amperes, "θ_h") is { } hot)
@@ -102,11 +108,11 @@ internal sealed partial class DesignExplanation
             $"current that the {link.Parallel} conductors of {NameOf(place)} carry", "I_zn" + (place + 1), (double)link.Parallel * one, link.RatedAmperes, "A", null, "Side by side they share the current, an equal part each.");
     }
 
-    private void Tightest(int place, string why)
+    private void Tightest(int place, string which)
     {
         if (Several)
         {
-            board.State($"stretch where {why}", Sentence(NameOf(place)));
+            board.State(which, Sentence(NameOf(place)));
         }
     }
 

@@ -108,13 +108,12 @@ internal sealed partial class DesignExplanation
         }
 
         ChainLink found = stretches[place];
-        Tightest(place, "a short circuit is hardest on");
+        Tightest(place, "stretch that a short circuit is hardest on");
         Symbol energy = board.LookUp(
             $"greatest Joule integral that the fuse lets through, at {Accept.Short(worst)} A", "I²t", joules, "A²·s", null, "From its longest times, at every current between the far end's and the one at the fuse.");
         Symbol from = StartOf();
-        string mark = marks.Of(found.Conductor);
-        Symbol s = board.LookUp(
-            $"effective section of {found.Conductor.Name}{(found.Parallel == 1 ? "" : $", {found.Parallel} side by side")}", found.Parallel == 1 ? "S" + (mark.Length == 0 ? "" : "_" + mark) : "S_n" + (place + 1), found.Conductor.EffectiveAreaSquareMillimeters * found.Parallel, "mm²", found.Conductor.Reference, "That of a solid bar of its resistance.");
+        Symbol one = EffectiveSection(found.Conductor);
+        Symbol s = found.Parallel == 1 ? one : board.Step("effective section of all of them", "S_n", (double)found.Parallel * one, one.Value * found.Parallel, "mm²", null);
         Value(check.Kind, AdiabaticHeating.WriteFinal(board, found.Conductor.Material, s, energy, from, After(found, joules, begin)));
         Limit(check.Kind, board.LookUp("limit of the insulation in a short circuit", "θ_sc", check.Limit, "°C", asked.Insulation.Reference, "For at most 5 s."));
     }

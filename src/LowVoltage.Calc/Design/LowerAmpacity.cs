@@ -75,6 +75,7 @@ internal sealed class LowerPrepared(PreparedRating first, PreparedRating second)
         Ask(conductor);
         if (one == 0 || other == 0)
         {
+            letters.Board.State($"rating of {conductor} by {(one == 0 ? first : second).Reference.Title}", "None: the source does not cover it. The other basis counts alone.");
             return Deciding(conductor).Write(letters, conductor, name);
         }
 

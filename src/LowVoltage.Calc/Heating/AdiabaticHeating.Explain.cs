@@ -156,12 +156,20 @@ public static partial class AdiabaticHeating
     private static (Symbol Start, Symbol End) Ends(SolutionBuilder board, in Temperature initial, in Temperature limit) => (
         board.Given("temperature at the start", "θ_i", initial.DegreesCelsius, "°C"), board.Given("temperature at the end", "θ_f", limit.DegreesCelsius, "°C"));
 
+    /// <summary>Writes the heat capacity of a metal.</summary>
+    internal static Symbol Capacity(SolutionBuilder board, ConductorMaterial material)
+    {
+        double value = material.HeatCapacityJoulesPerCubicMeterKelvin;
+        string mark = board.Find("σ_c") is { } other && !other.Value.Equals(value) ? "2" : "";
+        return board.LookUp($"volumetric heat capacity of {material.Name}", "σ_c" + mark, value, "J/(m³·K)", material.Reference);
+    }
+
     /// <summary>Writes the material constant K² and the temperature from which resistance counts. A second metal of one solution has a 2 behind its letters.</summary>
     internal static (Symbol Square, Symbol Beta) Constant(SolutionBuilder board, ConductorMaterial material)
     {
         double result = AdiabaticKernel.ConstantSquared(material), resistivity = material.OhmMeters20 * 1e6;
-        string mark = board.Find("K²") is { } other && !other.Value.Equals(result) ? "2" : "", apart = mark.Length == 0 ? "" : "_" + mark;
-        Symbol heat = board.LookUp($"volumetric heat capacity of {material.Name}", "σ_c" + mark, material.HeatCapacityJoulesPerCubicMeterKelvin, "J/(m³·K)", material.Reference);
+        Symbol heat = Capacity(board, material);
+        string mark = heat.Spec.Substring("σ_c".Length), apart = mark.Length == 0 ? "" : "_" + mark;
         Symbol beta = board.LookUp($"reciprocal temperature coefficient of {material.Name} at 0 °C", "β" + apart, -material.InferredZeroCelsius, "K", material.Reference);
         Symbol rho = board.LookUp($"resistivity of {material.Name} at 20 °C", "ρ_20" + (mark.Length == 0 ? "" : "," + mark), resistivity, "Ω·mm²/m", material.Reference);
         Symbol square = board.Step(

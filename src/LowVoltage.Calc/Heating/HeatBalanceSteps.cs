@@ -26,7 +26,7 @@ internal static class HeatBalanceSteps
         double film = ambient.Value + AirKernel.ZeroCelsius + (0.5 * rise), conductivity = AirKernel.ThermalConductivity(film, out _);
         double prandtl = AirKernel.SpecificHeat(film, out _) * AirKernel.DynamicViscosity(film, out _) / conductivity;
         Symbol across = board.LookUp(
-            $"diameter of the {what}", named("D"), kernel.Diameter, "m", loaded == 1 ? null : WireBundle.FillReference, loaded == 1 ? "Over the insulation." : $"{Accept.Text(loaded)} wires laid by hand.");
+            $"diameter of the {what}", named("D_s"), kernel.Diameter, "m", loaded == 1 ? null : WireBundle.FillReference, loaded == 1 ? "Over the insulation." : $"{Accept.Text(loaded)} wires laid by hand.");
         Symbol surface = board.LookUp(
             $"temperature of the surface of the {what}", named("θ_s"), celsius, "°C", HeatBalance.InsulationReference,
             $"By iteration: the heat that leaves, times {Accept.Short(kernel.InnerResistance)} K·m/W inside the {what}, brings the conductor to {limit.Name}.");

@@ -103,7 +103,7 @@ internal sealed class OverloadSteps(SolutionBuilder board, OverloadLetters lette
                     celsius,
                     "°C",
                     null,
-                    "G·(θ − θa) = I²·R′(θ), solved for θ. " + Why);
+                    "G·(θ − θₐ) = I²·R′(θ), solved for θ. " + Why);
             board.Compare("does the wire stand what the fuse need not open", Settled, Relation.AtMost, SettledLimit, letters.Allowance.Reference, "", celsius <= wire.SustainedCelsius);
             return;
         }
