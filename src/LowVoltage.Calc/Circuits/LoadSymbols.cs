@@ -10,6 +10,9 @@ internal sealed class LoadSymbols(SolutionBuilder board)
     private readonly List<(Symbol Given, Symbol? Efficiency, double Watts, string Mark)> powers = [];
     private readonly List<(Symbol Watts, Symbol Volts, Symbol Ratio, double Amperes, double ColdOhms, string Mark)> lamps = [];
 
+    /// <summary>The one there is; null when there are none or several.</summary>
+    internal static Symbol? Only(IReadOnlyList<Formula> symbols) => symbols.Count == 1 ? symbols[0] as Symbol : null;
+
     /// <summary>Loads that draw a current at any voltage.</summary>
     internal List<Formula> Currents { get; } = [];
 

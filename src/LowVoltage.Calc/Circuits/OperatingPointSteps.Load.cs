@@ -41,7 +41,7 @@ internal sealed partial class OperatingPointSteps
         return law.Siemens == 0 && law.Amperes == 0 ? ConstantPower(v, r, law) : Mixed(v, r, law);
     }
 
-    private Symbol Resistance(in LoadLaw law) => point.State == LoadState.Running && letters.Load.Resistances is [Symbol only]
+    private Symbol Resistance(in LoadLaw law) => point.State == LoadState.Running && LoadSymbols.Only(letters.Load.Resistances) is { } only
         ? only
         : point.State == LoadState.Running && letters.Load.Resistances.Count > 1
         ? board.Step("resistance of the loads together", "R_L", 1 / Formula.Total([.. letters.Load.Resistances.Select(ohms => 1 / ohms)]), 1 / law.Siemens, "Ω", null, "Side by side their conductances add.")
@@ -50,7 +50,7 @@ internal sealed partial class OperatingPointSteps
     private Symbol Power(in LoadLaw law)
     {
         List<Formula> powers = letters.Load.Powers();
-        return powers is [Symbol only] ? only : board.Step("power of the loads together", "P_sum", Formula.Total(powers), law.Watts, "W", null);
+        return LoadSymbols.Only(powers) is { } only ? only : board.Step("power of the loads together", "P_sum", Formula.Total(powers), law.Watts, "W", null);
     }
 
     private (Symbol Current, Symbol? Volts) ConstantPower(Symbol v, Formula r, in LoadLaw law)
@@ -80,7 +80,7 @@ internal sealed partial class OperatingPointSteps
 
         if (law.Amperes != 0)
         {
-            Symbol j = letters.Load.Currents is [Symbol only] ? only : board.Step("constant currents among the loads", "J", Formula.Total(letters.Load.Currents), law.Amperes, "A", null);
+            Symbol j = LoadSymbols.Only(letters.Load.Currents) is { } only ? only : board.Step("constant currents among the loads", "J", Formula.Total(letters.Load.Currents), law.Amperes, "A", null);
             left -= r * j;
             drawn.Add(j);
         }
@@ -111,7 +111,7 @@ internal sealed partial class OperatingPointSteps
     private (Symbol Current, Symbol? Volts) Tried()
     {
         Symbol u = Own(board.LookUp(
-            "voltage at the load" + Level, PathSteps.Named("U", letters.Mark), point.LoadVolts, "V", null, "Tried until the last step, round the loop, gives it again; shown is the last value."));
+            "voltage at the load" + Level, SymbolName.With("U", letters.Mark), point.LoadVolts, "V", null, "Tried until the last step, round the loop, gives it again; shown is the last value."));
         return (Step(
             "current", "I", Drawn(u), point.Amperes, "A", letters.Load.Lamps > 0 ? LampLoad.CurrentReference : OhmsLaw.Reference, letters.Load.Lamps > 0 ? Filament : "What the load draws at that voltage."), u);
     }
@@ -131,6 +131,6 @@ internal sealed partial class OperatingPointSteps
         LoadLaw law = point.Fed.LawAt(point.State);
         LoadVolts = law.Exact && law.Watts == 0 && law.Amperes == 0
             ? Step("voltage at the load", "U", Current * Resistance(law), point.LoadVolts, "V", OhmsLaw.Reference)
-            : Own(board.LookUp("voltage at the load" + Level, PathSteps.Named("U", letters.Mark), point.LoadVolts, "V", null, "Where the load draws just that current."));
+            : Own(board.LookUp("voltage at the load" + Level, SymbolName.With("U", letters.Mark), point.LoadVolts, "V", null, "Where the load draws just that current."));
     }
 }

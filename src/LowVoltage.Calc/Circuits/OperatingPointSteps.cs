@@ -81,9 +81,9 @@ internal sealed partial class OperatingPointSteps(SolutionBuilder board, Operati
     {
         const string What = "r.m.s. current that heats the conductors";
         return point.HeatingAmperes.Equals(point.Amperes) ? current
-            : letters.Load.Duties is [Symbol share] && Math.Abs((current.Value * Math.Sqrt(share.Value)) - point.HeatingAmperes) <= 1e-12 * current.Value
+            : LoadSymbols.Only(letters.Load.Duties) is { } share && Math.Abs((current.Value * Math.Sqrt(share.Value)) - point.HeatingAmperes) <= 1e-12 * current.Value
             ? Step(What, "I_rms", current * Formula.SquareRoot(share), point.HeatingAmperes, "A", null, "Heat goes with the square of the current: over many short pulses the mean of the squares counts.")
-            : Own(board.LookUp(What + Level, PathSteps.Named("I_rms", letters.Mark), point.HeatingAmperes, "A", null, "Each load's current times the root of its share of the time, added up: at most that, whatever their timing."));
+            : Own(board.LookUp(What + Level, SymbolName.With("I_rms", letters.Mark), point.HeatingAmperes, "A", null, "Each load's current times the root of its share of the time, added up: at most that, whatever their timing."));
     }
 
     private void Element(PathElement element)
@@ -149,7 +149,7 @@ internal sealed partial class OperatingPointSteps(SolutionBuilder board, Operati
     private Symbol Sum()
     {
         string mark = MarkOf(Formula.Total(path.Parts));
-        Symbol sum = path.Sum(PathSteps.Named("R_p", mark), point.Elements.Sum(e => e.Ohms), "resistance of the path, out and back");
+        Symbol sum = path.Sum(SymbolName.With("R_p", mark), point.Elements.Sum(e => e.Ohms), "resistance of the path, out and back");
         if (mark.Length > 0)
         {
             letters.Marks[sum] = mark;
@@ -195,7 +195,7 @@ internal sealed partial class OperatingPointSteps(SolutionBuilder board, Operati
     private Symbol Step(string sought, string name, Formula formula, double result, string unit, Reference? source, string reason = "")
     {
         string mark = MarkOf(formula);
-        Symbol symbol = board.Step(mark.Length == 0 ? sought : sought + Level, PathSteps.Named(name, mark), formula, result, unit, source, reason);
+        Symbol symbol = board.Step(mark.Length == 0 ? sought : sought + Level, SymbolName.With(name, mark), formula, result, unit, source, reason);
         if (mark.Length > 0)
         {
             letters.Marks[symbol] = mark;

@@ -65,8 +65,8 @@ internal sealed class PathSteps(SolutionBuilder board, ConductorMarks names)
         if (meter is null)
         {
             string pair = (perMeter.Count == 0 ? "" : Text(perMeter.Count + 1)) + mark;
-            Symbol at = theta ?? board.LookUp($"temperature of {segment.Conductor.Name}", Named("θ", pair), celsius, "°C", null, "As stated for the circuit.");
-            meter = segment.Conductor.ExplainPerMeter(board, at, Named("R′", pair), names.Of(segment.Conductor));
+            Symbol at = theta ?? board.LookUp($"temperature of {segment.Conductor.Name}", SymbolName.With("θ", pair), celsius, "°C", null, "As stated for the circuit.");
+            meter = segment.Conductor.ExplainPerMeter(board, at, SymbolName.With("R′", pair), names.Of(segment.Conductor));
             perMeter.Add((segment.Conductor, celsius, meter));
         }
 
@@ -126,9 +126,6 @@ internal sealed class PathSteps(SolutionBuilder board, ConductorMarks names)
     /// <summary>Their sum.</summary>
     internal Symbol Sum(string name, double ohms, string sought) =>
         board.Step(sought, name, Formula.Total(parts), ohms, "Ω", null, Why());
-
-    /// <summary>A letter with a mark behind its subscript.</summary>
-    internal static string Named(string name, string mark) => mark.Length == 0 ? name : name.Contains("_", StringComparison.Ordinal) ? name + mark : name + "_" + mark;
 
     private static string? Rest(CircuitPath path) => path.Return.Kind switch
     {

@@ -129,8 +129,9 @@ internal sealed partial class DesignExplanation
         bool decays = surge.Wave == InrushWave.Exponential, alone = amperes.Equals(surge.PeakAmperes);
         Symbol tau(string why) => board.LookUp("time constant of the surge", "τ", surge.Seconds, "s", surge.Reference, why);
         Symbol? peak = null, length = null;
-        if (alone && surge.Load == "motor" && load.Motors is [var (most, start, rated)])
+        if (alone && surge.Load == "motor" && load.Motors.Count == 1)
         {
+            (Symbol most, Symbol start, Symbol? rated) = load.Motors[0];
             length = start;
             peak = board.Step(What, "I_s", rated is null ? Formula.Least(most, v / around) : v / (around + (rated / most)), amperes, "A", surge.Reference);
         }
@@ -138,7 +139,7 @@ internal sealed partial class DesignExplanation
         {
             peak = board.Step(What, "I_s", v / (around + load.ColdLamps()[0]), amperes, "A", surge.Reference);
         }
-        else if (alone && surge.Load == "input capacitor" && load.Capacitors is [Symbol capacitor])
+        else if (alone && surge.Load == "input capacitor" && LoadSymbols.Only(load.Capacitors) is { } capacitor)
         {
             peak = board.Step(What, "I_s", v / around, amperes, "A", surge.Reference, "An empty capacitor is a short circuit at first.");
             length = board.Step("time constant of the surge", "τ", around * capacitor * Formula.FromNumber(1e-6, "F/µF"), surge.Seconds, "s", surge.Reference);

@@ -68,7 +68,7 @@ internal sealed partial class DesignExplanation
             board.Step(
                 "most power that could reach any load through wire as cool as the air", "P_cap", Formula.Square(v) / (4 * resistance), v.Value * v.Value / (4 * (inner.Value + cool.Value)), "W", OhmsLaw.Reference,
                 "A load takes the most when it drops half the voltage. The current warms the wire, so that less comes through than this.");
-            if (load.Powers() is [Symbol wanted])
+            if (LoadSymbols.Only(load.Powers()) is { } wanted)
             {
                 Limit(CheckKind.PowerDelivery, wanted);
             }

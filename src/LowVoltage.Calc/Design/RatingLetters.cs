@@ -14,8 +14,7 @@ internal sealed class RatingLetters
     internal required string Mark { get; init; }
 
     /// <summary>A letter with the conductor's mark.</summary>
-    internal string Named(string letter) =>
-        Mark.Length == 0 ? letter : letter.Contains("_", StringComparison.Ordinal) ? letter + Mark : letter + "_" + Mark;
+    internal string Named(string letter) => SymbolName.With(letter, Mark);
 
     /// <summary>The conductor temperature that a rating stands for; the insulation's limit where it is that.</summary>
     internal Symbol Rated(string letter, double celsius, string whose, References.Reference source) => Board.Find("θ_c") is { } limit && limit.Value.Equals(celsius)

@@ -19,7 +19,7 @@ internal static class HeatBalanceSteps
     /// <param name="name">The letter of the result.</param>
     internal static Symbol Write(SolutionBuilder board, in HeatBalanceKernel kernel, int loaded, Symbol ambient, Symbol limit, Symbol hot, double emissivity, string mark, string name)
     {
-        string named(string letter) => mark.Length == 0 ? letter : letter.Contains("_", StringComparison.Ordinal) ? letter + mark : letter + "_" + mark;
+        string named(string letter) => SymbolName.With(letter, mark);
         string what = loaded == 1 ? "wire" : "bundle";
         double celsius = kernel.SurfaceFor(limit.Value), rise = celsius - ambient.Value;
         (double convection, double radiation, double rayleigh) = kernel.Paths(celsius);
