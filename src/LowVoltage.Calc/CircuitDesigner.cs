@@ -90,16 +90,35 @@ public static partial class CircuitDesigner
     // What stopped the largest size that the rating's source knows; where it knows none, what it says of the largest.
     private static CheckList AskLargest(CircuitEvaluator evaluator, IReadOnlyList<Conductor> sizes)
     {
+        CheckList list = evaluator.NewList();
+        _ = AskLargest(evaluator, sizes, ref list);
+        return list;
+    }
+
+    private static (Conductor Size, FuseRating? Fuse) AskLargest(CircuitEvaluator evaluator, IReadOnlyList<Conductor> sizes, ref CheckList list)
+    {
+        CheckList empty = list;
         for (int i = sizes.Count - 1; i >= 0; i--)
         {
-            CheckList list = Ask(evaluator, sizes[i]);
+            list.Rewind(empty);
+            FuseRating? fuse = Ask(evaluator, sizes[i], ref list);
             if (list.Failed > 0 && list.Worst.Kind != CheckKind.MechanicalMinimum)
             {
-                return list;
+                return (sizes[i], fuse);
             }
         }
 
-        return Ask(evaluator, sizes[sizes.Count - 1]);
+        Conductor largest = sizes[sizes.Count - 1];
+        list.Rewind(empty);
+        return (largest, Ask(evaluator, largest, ref list));
+    }
+
+    /// <summary>Where nothing fits: the size whose checks the design holds, and the fuse that came nearest on it.</summary>
+    internal static (Conductor Size, FuseRating? Fuse) LargestTried(CircuitRequirements requirements, DesignRules rules)
+    {
+        CircuitEvaluator evaluator = new(requirements, rules, new Installation(requirements));
+        CheckList list = evaluator.NewList();
+        return AskLargest(evaluator, rules.Conductors.Conductors, ref list);
     }
 
     /// <summary>Where nothing fits: the least fuse that the load needs and the largest that the largest wire allows, A, and the next fuse there is; null when the wire itself is out.</summary>
@@ -111,17 +130,18 @@ public static partial class CircuitDesigner
         return evaluator.CheckWire(ref list, out WireDuty duty, askAll: false) ? (evaluator.LeastFuseAmperes(duty), evaluator.MostFuseAmperes(), evaluator.NextFuse(duty)) : null;
     }
 
-    // All that is to be said of a size that does not pass.
     private static CheckList Ask(CircuitEvaluator evaluator, Conductor size)
     {
         CheckList list = evaluator.NewList();
-        evaluator.Try(size);
-        if (evaluator.CheckWire(ref list, out WireDuty duty, askAll: false))
-        {
-            evaluator.AskFuses(ref list, duty);
-        }
-
+        _ = Ask(evaluator, size, ref list);
         return list;
+    }
+
+    // All that is to be said of a size that does not pass.
+    private static FuseRating? Ask(CircuitEvaluator evaluator, Conductor size, ref CheckList list)
+    {
+        evaluator.Try(size);
+        return evaluator.CheckWire(ref list, out WireDuty duty, askAll: false) ? evaluator.AskFuses(ref list, duty) : null;
     }
 
     /// <summary>Checks one wire size and fuse, feed and wire return alike, as the designer would.</summary>

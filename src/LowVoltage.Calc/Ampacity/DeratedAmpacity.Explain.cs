@@ -20,11 +20,15 @@ public sealed partial class DeratedAmpacity
     }
 
     /// <summary>Writes the steps; the allowed current comes back.</summary>
-    internal Symbol Write(SolutionBuilder board)
+    /// <param name="board">Where to.</param>
+    /// <param name="name">The letter of the result.</param>
+    /// <param name="apart">What tells the letters from those of another conductor.</param>
+    /// <param name="family">What tells them from those of another table.</param>
+    internal Symbol Write(SolutionBuilder board, string name = "I_z", string apart = "", string family = "")
     {
         Symbol allowed = board.LookUp(
             $"current of {Rating.Size} in the {NumberText.WithUnit(Rating.ColumnCelsius, 6, "°C")} column of {Rating.Table.Name}",
-            steps.Length == 0 ? "I_z" : "I_0",
+            steps.Length == 0 ? name : "I_t0" + family + apart,
             Rating.Amperes,
             "A",
             Rating.Reference,
@@ -33,11 +37,11 @@ public sealed partial class DeratedAmpacity
         {
             DeratingStep step = steps[i];
             string mark = (i + 1).ToString(CultureInfo.InvariantCulture), effect = DeratingEffect.Describe(step.Factor.Kind);
-            Symbol factor = board.LookUp($"factor for {effect}", "f_" + mark, step.Factor.Value, "", step.Reference, step.Factor.Condition);
+            Symbol factor = board.LookUp($"factor for {effect}", "f_" + mark + family, step.Factor.Value, "", step.Reference, step.Factor.Condition);
             bool last = i == steps.Length - 1;
             allowed = board.Step(
                 last ? "allowed current where the wire runs" : $"current after the factor for {effect}",
-                last ? "I_z" : "I_" + mark,
+                last ? name : "I_t" + mark + family + apart,
                 allowed * factor,
                 step.AfterAmperes,
                 "A",

@@ -86,7 +86,8 @@ public static partial class Battery
             bound * scale * least,
             bound * scale * nominal,
             bound * scale * greatest);
-        return Source.Create("lead-acid battery", numbers, LeadAcidReference, Assumed(test, temperature, least, greatest));
+        return Source.Create("lead-acid battery", numbers, LeadAcidReference, Assumed(test, temperature, least, greatest))
+            .From(new LeadAcidBasis(Accept.Amperes(coldCranking, nameof(coldCranking)), test, series, stringsInParallel, temperature?.DegreesCelsius));
     }
 
     /// <summary>A pack of lithium iron phosphate cells.</summary>
@@ -116,7 +117,8 @@ public static partial class Battery
             numbers,
             LithiumIronPhosphateReference,
             "Resistance of the cells alone: links, fuse and electronic switch of the pack are not counted.",
-            "The pack's own protection is not relied on to break a short circuit, but may be what ends it.");
+            "The pack's own protection is not relied on to break a short circuit, but may be what ends it.")
+            .From(new LithiumBasis(cells, Accept.Raw(capacity) / 3600));
     }
 
     // Resistance at a temperature over resistance at the test's, for the least (most warming, new) and the greatest (least warming, aged).

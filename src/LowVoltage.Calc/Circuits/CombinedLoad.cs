@@ -55,6 +55,14 @@ internal sealed class CombinedLoad : Load
         }
     }
 
+    private protected override void DescribeCore(LoadSymbols symbols)
+    {
+        foreach (Load part in parts)
+        {
+            part.Describe(symbols);
+        }
+    }
+
     private protected override double AmperesCore(double volts, LoadState state)
     {
         double sum = 0;

@@ -21,7 +21,8 @@ public static partial class ElectricalEnergy
         double joules = FromPower(power, time).Joules;
         SolutionBuilder board = new("Energy of a power over a time");
         Symbol p = board.Given("power", "P", Accept.Watts(power, nameof(power)), "W"), t = board.Given("time", "t", Accept.SecondsOrZero(time, nameof(time)), "s");
-        board.Step("energy", "W", p * t, joules, "J", Definitions, "A watt is a joule each second.");
+        Symbol energy = board.Step("energy", "W", p * t, joules, "J", Definitions, "A watt is a joule each second.");
+        board.Step("energy in watt-hours", "W_h", energy / Formula.FromNumber(3600, "J/Wh"), joules / 3600, "Wh", Definitions, "An hour has 3600 seconds.");
         return board.Build();
     }
 

@@ -21,6 +21,8 @@ public sealed class LampLoad : Load
     // Published: "falling near nominal in about 0.05 s". Three time constants are 5 % from the end.
     private const double SettlingSeconds = 0.05;
 
+    private readonly double ratedWatts;
+    private readonly double coldRatio;
     private readonly double ratedAmperes;
     private readonly double ratedVolts;
     private readonly double coldOhms;
@@ -28,6 +30,8 @@ public sealed class LampLoad : Load
     internal LampLoad(double watts, double volts, double coldRatio)
         : base("incandescent lamp")
     {
+        ratedWatts = watts;
+        this.coldRatio = coldRatio;
         ratedVolts = volts;
         ratedAmperes = watts / volts;
         coldOhms = volts / ratedAmperes / coldRatio;
@@ -78,6 +82,8 @@ public sealed class LampLoad : Load
 
     internal override void AddInrush(double volts, double ohms, List<Inrush> surges) =>
         surges.Add(new Inrush(Name, volts / (ohms + coldOhms), SettlingSeconds / 3, InrushWave.Exponential, InrushReference));
+
+    private protected override void DescribeCore(LoadSymbols symbols) => symbols.Lamp(ratedWatts, ratedVolts, coldRatio, ratedAmperes, coldOhms);
 
     private protected override double AmperesCore(double volts, LoadState state) =>
         state == LoadState.Peak ? volts / coldOhms : ratedAmperes * Math.Pow(volts / ratedVolts, Exponent);

@@ -50,8 +50,7 @@ public abstract class Load
     /// </remarks>
     public static Load ConstantPower(Power power, double efficiency = 1, ElectricPotential? minimumVoltage = null)
     {
-        double watts = Accept.Watts(power, nameof(power)) / Accept.Positive(efficiency, 1, "", nameof(efficiency));
-        Load load = new ConstantPowerLoad(watts);
+        Load load = new ConstantPowerLoad(Accept.Watts(power, nameof(power)), Accept.Positive(efficiency, 1, "", nameof(efficiency)));
         return minimumVoltage is { } least ? load.WithMinimumVoltage(least) : load;
     }
 
@@ -167,6 +166,19 @@ public abstract class Load
 
     /// <summary>What a careful reader must know about the load at this voltage, or null.</summary>
     internal virtual string? RemarkAt(double volts, LoadState state) => null;
+
+    /// <summary>Writes down what the caller stated of the load.</summary>
+    internal void Describe(LoadSymbols symbols)
+    {
+        if (duty.Fraction is > 0 and < 1)
+        {
+            symbols.Duty(duty);
+        }
+
+        DescribeCore(symbols);
+    }
+
+    private protected abstract void DescribeCore(LoadSymbols symbols);
 
     private protected abstract double AmperesCore(double volts, LoadState state);
 

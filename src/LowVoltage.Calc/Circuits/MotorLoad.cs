@@ -50,6 +50,8 @@ internal sealed class MotorLoad : Load
         surges.Add(new Inrush(Name, amperes, startSeconds, InrushWave.Rectangular, Given));
     }
 
+    private protected override void DescribeCore(LoadSymbols symbols) => symbols.Motor(running, peak, locked, startSeconds, ratedVolts);
+
     private protected override double AmperesCore(double volts, LoadState state) => LawAt(state).AmperesAt(volts);
 
     private double At(LoadState state) => state switch

@@ -15,9 +15,13 @@ public sealed partial class OperatingPoint
     /// <returns>The steps, the voltage at the load last; where there is no point, why.</returns>
     public WorkedSolution Explain()
     {
-        SolutionBuilder board = new($"Operating point at the {LevelText} supply voltage");
+        SolutionBuilder board = new($"Operating point at the {LevelText} supply voltage") { Once = true };
         Symbol v = board.Given($"open-circuit voltage of the source, {LevelText}", "V", OpenVolts, "V");
+        Symbol nominal = board.Given("nominal voltage of the source", "V_nom", Supply.Numbers.NominalVolts, "V");
         board.Given("load", Fed.Name);
+        LoadSymbols load = new(board);
+        Fed.Describe(load);
+        PathSteps.Givens(board, Path);
         board.Note("Assumptions", Assumptions);
         board.Caution(SolutionCautions.Paper);
         if (!Exists)
@@ -26,8 +30,7 @@ public sealed partial class OperatingPoint
             return board.Build(Explanation);
         }
 
-        OperatingPointSteps steps = new(board, this, v);
-        steps.Write();
+        new OperatingPointSteps(board, this, new PointLetters { Open = v, Nominal = nominal, Load = load }).Write();
         return board.Build($"{NumberText.WithUnit(Amperes, 4, "A")} flow; the load gets {NumberText.WithUnit(LoadVolts, 4, "V")}; the path drops {NumberText.WithUnit(DropVolts, 4, "V")}.");
     }
 

@@ -4,92 +4,164 @@ using LowVoltage.Calc.Working;
 namespace LowVoltage.Calc.Circuits;
 
 /// <summary>Writes the steps of an operating point that exists, from the numbers that the solver found.</summary>
-internal sealed class OperatingPointSteps(SolutionBuilder board, OperatingPoint point, Symbol open)
+/// <remarks>Where a solution has several points, whatever is the point's own carries its mark: I_lo, U_lo … What is equal at two points stands once.</remarks>
+internal sealed partial class OperatingPointSteps(SolutionBuilder board, OperatingPoint point, PointLetters letters)
 {
     private static readonly Reference Loop = OperatingPoint.LoopReference;
 
-    private readonly PathSteps path = new(board);
+    private readonly PathSteps path = new(board, letters.Conductors);
     private readonly List<Formula> drops = [];
     private readonly List<(Symbol Ohms, Symbol Other)> shared = [];
 
+    /// <summary>The current while the load is on.</summary>
+    internal Symbol Current { get; private set; } = null!;
+
+    /// <summary>The r.m.s. current; null where nothing depends on it.</summary>
+    internal Symbol? Heating { get; private set; }
+
+    internal Symbol PathOhms { get; private set; } = null!;
+
+    internal Symbol Drop { get; private set; } = null!;
+
+    internal Symbol LoadVolts { get; private set; } = null!;
+
+    private string Level => letters.Mark.Length == 0 ? "" : $" at the {point.LevelText} supply voltage";
+
     internal void Write()
     {
-        Symbol? heating = Heating();
-        foreach (PathElement element in point.Elements)
+        // A self-heating conductor's temperature and the current depend on each other, and no formula gives the voltage of a lamp: the solver has found the numbers that agree.
+        bool warms = point.State == LoadState.Running && point.Elements.Any(e => e.Segment is { } s && (s.Temperature ?? point.Warmth).DependsOnCurrent);
+        Symbol? known = Known(), u = null;
+        if (known is null && (warms || !point.Fed.LawAt(point.State).Exact))
         {
-            Element(element, heating);
+            (known, u) = Tried();
         }
 
-        Symbol wires = path.Sum("R_p", point.Elements.Sum(e => e.Ohms), "resistance of the path, out and back");
-        Symbol all = wires;
+        Heating = warms ? Rms(known!) : null;
+        foreach (PathElement element in point.Elements)
+        {
+            Element(element);
+        }
+
+        PathOhms = Sum();
+        Formula all = PathOhms;
         if (point.SourceOhms > 0)
         {
-            Symbol inner = board.LookUp("internal resistance of the source", "R_s", point.SourceOhms, "Ω", point.Supply.Reference);
-            all = board.Step("all the resistance before the load", "R", inner + wires, point.SourceOhms + wires.Value, "Ω", null, "The source drops voltage inside as well.");
+            all = Own(letters.Inner ?? board.LookUp("internal resistance of the source", "R_s", point.SourceOhms, "Ω", point.Supply.Reference)) + PathOhms;
         }
 
         Symbol driving = Driving();
+        if (known is null)
+        {
+            (known, u) = Settle(driving, all);
+        }
+
+        Current = known;
+        Dropped();
         if (point.CurrentLimitReached)
         {
-            Limited(wires);
-            return;
+            Limited();
+        }
+        else
+        {
+            LoadVolts = Step(
+                u is null ? "voltage at the load" : "voltage at the load once more, round the loop",
+                "U",
+                driving - (Current * all),
+                point.LoadVolts,
+                "V",
+                Loop,
+                "Kirchhoff: what the source gives is dropped on the way or reaches the load.");
         }
 
-        (Symbol i, Symbol? u) = Settle(driving, all);
-        Drop(i, wires);
-        Symbol volts = board.Step(
-            u is null ? "voltage at the load" : "voltage at the load once more, round the loop",
-            "U",
-            driving - (i * all),
-            point.LoadVolts,
-            "V",
-            Loop,
-            "Kirchhoff: what the source gives is dropped on the way or reaches the load.",
-            RoundingDirection.Nearest);
-        Minimum(volts);
+        Minimum();
     }
 
-    // A self-heating conductor's temperature and current depend on each other: the solver has found the pair.
-    private Symbol? Heating()
+    private Symbol Rms(Symbol current)
     {
-        bool depends = point.State == LoadState.Running && point.Elements.Any(e => e.Segment is { } s && (s.Temperature ?? point.Warmth).DependsOnCurrent);
-        return depends
-            ? board.LookUp(
-                "r.m.s. current that heats the conductors", "I_rms", point.HeatingAmperes, "A", null, "Found by repeating the steps below until current and temperature agree; shown are the last values.")
-            : null;
+        const string What = "r.m.s. current that heats the conductors";
+        return point.HeatingAmperes.Equals(point.Amperes) ? current
+            : LoadSymbols.Only(letters.Load.Duties) is { } share && Math.Abs((current.Value * Math.Sqrt(share.Value)) - point.HeatingAmperes) <= 1e-12 * current.Value
+            ? Step(What, "I_rms", current * Formula.SquareRoot(share), point.HeatingAmperes, "A", null, "Heat goes with the square of the current: over many short pulses the mean of the squares counts.")
+            : Own(board.LookUp(What + Level, SymbolName.With("I_rms", letters.Mark), point.HeatingAmperes, "A", null, "Each load's current times the root of its share of the time, added up: at most that, whatever their timing."));
     }
 
-    private void Element(PathElement element, Symbol? heating)
+    private void Element(PathElement element)
     {
         string where = element.Kind is PathElementKind.FeedSegment ? "feed" : "return";
-        Symbol ohms = element.Segment is { } segment
-            ? path.Stretch(segment, element.Celsius!.Value, element.Ohms, where, Theta(segment, element, heating))
-            : path.Stated(element.Name, element.Ohms);
+        Symbol? ohms = null;
+        if (element.Segment is { } segment)
+        {
+            Symbol? theta = Theta(segment, element);
+            string mark = theta is null ? "" : MarkOf(theta);
+            Formula own = path.Stretch(segment, element.Celsius!.Value, where, theta, mark);
+            foreach (Symbol symbol in Symbols(own).Where(symbol => mark.Length > 0 && symbol.Spec.StartsWith("R′", StringComparison.Ordinal)))
+            {
+                letters.Marks[symbol] = mark;
+            }
+
+            if (element.OtherAmperes > 0)
+            {
+                ohms = board.Step("resistance of the shared return", "R_sh" + (shared.Count == 0 ? "" : (shared.Count + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)), own, element.Ohms, "Ω", null);
+            }
+        }
+        else
+        {
+            ohms = path.Stated(element.Name, element.Ohms);
+        }
+
         if (element.OtherAmperes > 0)
         {
-            shared.Add((ohms, board.LookUp("current of the other circuits there", "I_o", element.OtherAmperes, "A", null, "As stated for the circuit.")));
+            shared.Add((ohms!, board.LookUp("current of the other circuits in the shared return", "I_o", element.OtherAmperes, "A", null, "As stated for the circuit.")));
         }
     }
 
-    private Symbol? Theta(Segment segment, PathElement element, Symbol? heating)
+    private Symbol? Theta(Segment segment, PathElement element)
     {
         ConductorTemperature own = segment.Temperature ?? point.Warmth;
         double celsius = element.Celsius!.Value;
-        if (heating is null || !own.DependsOnCurrent || element.OtherAmperes > 0)
+        if (Heating is null || !own.DependsOnCurrent || element.OtherAmperes > 0)
         {
-            return null;
+            return letters.Unrated is { } unrated && unrated.Value.Equals(celsius) ? unrated : null;
         }
 
-        Symbol ambient = board.LookUp("ambient temperature", "θ_a", own.AmbientCelsius, "°C", null), rise = board.LookUp("rise at the rated current", "Δθ_r", own.RiseKelvins, "K", null);
-        Symbol rated = board.LookUp("rated current of one conductor", "I_r", own.RatedAmperes, "A", null);
-        Formula each = segment.Parallel == 1 ? heating / rated : heating / segment.Parallel / rated;
-        return board.Step(
-            $"temperature of {segment.Conductor.Name}", "θ", ambient + (rise * Formula.Square(each)), celsius, "°C", ConductorTemperature.Reference, "The rise goes with the square of the current; the rating fixes it.");
+        string mark = letters.Conductors.Of(segment.Conductor);
+        Symbol ambient = letters.Ambient ?? board.LookUp("ambient temperature", "θ_a", own.AmbientCelsius, "°C", null);
+        Formula rise;
+        Symbol rated;
+        if (letters.Rated(segment.Conductor) is { } known)
+        {
+            rated = known.Amperes;
+            rise = known.Celsius - ambient;
+        }
+        else
+        {
+            rise = board.LookUp($"rise of {segment.Conductor.Name} at its rated current", "Δθ_z" + mark, own.RiseKelvins, "K", null, "As stated for the circuit.");
+            rated = board.LookUp($"rated current of one conductor of {segment.Conductor.Name}", "I_z" + mark, own.RatedAmperes, "A", null, "As stated for the circuit.");
+        }
+
+        Formula each = segment.Parallel == 1 ? Heating / rated : Heating / segment.Parallel / rated;
+        return Step(
+            $"temperature of {segment.Conductor.Name}", "θ" + (mark.Length == 0 ? "" : "_" + mark), ambient + (rise * Formula.Square(each)), celsius, "°C", ConductorTemperature.Reference,
+            "The rise goes with the square of the current; the rating fixes it.");
+    }
+
+    private Symbol Sum()
+    {
+        string mark = MarkOf(Formula.Total(path.Parts));
+        Symbol sum = path.Sum(SymbolName.With("R_p", mark), point.Elements.Sum(e => e.Ohms), "resistance of the path, out and back");
+        if (mark.Length > 0)
+        {
+            letters.Marks[sum] = mark;
+        }
+
+        return sum;
     }
 
     // What drives this circuit's current once the others' drop in a shared return is taken off.
     private Symbol Driving()
     {
+        Symbol open = Own(letters.Open);
         if (shared.Count == 0)
         {
             return open;
@@ -97,111 +169,26 @@ internal sealed class OperatingPointSteps(SolutionBuilder board, OperatingPoint 
 
         Formula others = Formula.Total([.. shared.Select(s => s.Ohms * s.Other)]);
         double lost = shared.Sum(s => s.Ohms.Value * s.Other.Value);
-        return board.Step("voltage left by the other circuits", "V_e", open - others, open.Value - lost, "V", Loop, "Their current drops voltage in the shared return as well.");
+        return Step("voltage left by the other circuits", "V_x", open - others, open.Value - lost, "V", Loop, "Their current drops voltage in the shared return as well.");
     }
 
-    private (Symbol Current, Symbol? Volts) Settle(Symbol v, Symbol r)
+    private void Dropped()
     {
-        LoadLaw law = point.Fed.LawAt(point.State);
-        double amperes = point.Amperes, volts = point.LoadVolts;
-        if (!law.Exact)
-        {
-            return Tried(volts, amperes);
-        }
-
-        if (law.Watts == 0 && law.Siemens == 0)
-        {
-            return (board.LookUp("current of the load", "I", amperes, "A", null, "This load draws it at any voltage."), null);
-        }
-
-        if (law.Watts == 0 && law.Amperes == 0)
-        {
-            Symbol load = board.LookUp("resistance of the load", "R_L", 1 / law.Siemens, "Ω", null);
-            return (board.Step("current", "I", v / (r + load), amperes, "A", OhmsLaw.Reference, "Ohm's law for the whole loop."), null);
-        }
-
-        return law.Siemens == 0 && law.Amperes == 0 ? ConstantPower(v, r, law) : Mixed(v, r, law);
-    }
-
-    private (Symbol Current, Symbol? Volts) ConstantPower(Symbol v, Symbol r, in LoadLaw law)
-    {
-        Symbol p = board.LookUp("power that the load draws", "P", law.Watts, "W", null, "Its current rises when its voltage falls.");
-        Symbol u = board.Step(
-            "voltage at the load",
-            "U",
-            (v + Formula.SquareRoot(Formula.Square(v) - (4 * r * p))) / 2,
-            point.LoadVolts,
-            "V",
-            Loop,
-            "U = V − R·P/U is a quadratic in U. Its higher root is the stable one; the load could not run if the root were of a negative number.");
-        return (board.Step("current", "I", p / u, point.Amperes, "A", OhmsLaw.Reference), u);
-    }
-
-    private (Symbol Current, Symbol? Volts) Mixed(Symbol v, Symbol r, in LoadLaw law)
-    {
-        Symbol g = board.LookUp("conductance of the resistances among the loads", "G", law.Siemens, "S", null);
-        Symbol j = board.LookUp("constant current among the loads", "J", law.Amperes, "A", null), p = board.LookUp("constant power among the loads", "P", law.Watts, "W", null);
-        Formula one = 1 + (r * g), left = v - (r * j);
-        Symbol u = board.Step(
-            "voltage at the load",
-            "U",
-            (left + Formula.SquareRoot(Formula.Square(left) - (4 * one * r * p))) / (2 * one),
-            point.LoadVolts,
-            "V",
-            Loop,
-            "V − U = R·(G·U + J + P/U) solved for U, the higher root.");
-        return (board.Step("current", "I", (g * u) + j + (p / u), point.Amperes, "A", OhmsLaw.Reference, "Each load draws its own current at that voltage."), u);
-    }
-
-    // No formula gives the voltage of a lamp: it is tried until both sides agree.
-    private (Symbol Current, Symbol? Volts) Tried(double volts, double amperes)
-    {
-        Symbol u = board.LookUp("voltage at the load", "U", volts, "V", null, "Tried until the load's current at U drops just V − U on the way; the steps below check it.");
-        if (point.Fed is not LampLoad lamp)
-        {
-            return (board.LookUp("current of the loads at that voltage", "I", amperes, "A", null), u);
-        }
-
-        Symbol i0 = board.LookUp("current of the lamp at its rated voltage", "I_0", lamp.RatedCurrent.Amperes, "A", null);
-        Symbol u0 = board.LookUp("rated voltage of the lamp", "U_0", lamp.RatedVoltage.Volts, "V", null);
-        return (board.Step(
-            "current", "I", i0 * Formula.Power(u / u0, LampLoad.Exponent), amperes, "A", LampLoad.CurrentReference, "A filament resists more when it is hotter, so the current changes less than the voltage."), u);
-    }
-
-    private void Limited(Symbol wires)
-    {
-        Symbol i = board.LookUp("current limit of the source", "I", point.Amperes, "A", point.Supply.Reference, "The load asks for more than the source gives; the source holds its limit and lets the voltage fall.");
-        LoadLaw law = point.Fed.LawAt(point.State);
-        Drop(i, wires);
-        Symbol u;
-        if (law.Exact && law.Watts == 0 && law.Amperes == 0)
-        {
-            Symbol load = board.LookUp("resistance of the load", "R_L", 1 / law.Siemens, "Ω", null);
-            u = board.Step("voltage at the load", "U", i * load, point.LoadVolts, "V", OhmsLaw.Reference);
-        }
-        else
-        {
-            u = board.LookUp("voltage at the load", "U", point.LoadVolts, "V", null, "Where the load draws just that current.");
-        }
-
-        Minimum(u);
-    }
-
-    private void Drop(Symbol i, Symbol wires)
-    {
-        drops.Add(i * wires);
+        drops.Add(Current * PathOhms);
         drops.AddRange(shared.Select(s => s.Ohms * s.Other));
-        Symbol drop = board.Step("drop of the path", "ΔV", Formula.Total(drops), point.DropVolts, "V", VoltageDrop.Reference, "Ohm's law for the way out and back.");
-        Symbol nominal = board.LookUp("nominal voltage", "V_n", point.NominalVolts, "V", null);
-        board.Step("drop as a share of the nominal voltage", "p", Formula.FromNumber(100, "%") * drop / nominal, 100 * (point.DropVolts / point.NominalVolts), "%", null);
+        Drop = Step("drop of the path", "ΔV", Formula.Total(drops), point.DropVolts, "V", VoltageDrop.Reference, "Ohm's law for the way out and back.");
+        if (!letters.IsOneOfSeveral)
+        {
+            Step("drop as a share of the nominal voltage", "p", Formula.FromNumber(100, "%") * Drop / letters.Nominal, 100 * (point.DropVolts / point.NominalVolts), "%", null);
+        }
     }
 
-    private void Minimum(Symbol volts)
+    private void Minimum()
     {
-        if (point.MinimumVolts is { } least)
+        if (!letters.IsOneOfSeveral && point.MinimumVolts is { } least)
         {
-            Symbol limit = new("U_min", least, "V", "least voltage at which the load works");
-            board.Compare("does the load get its least voltage", volts, Relation.AtLeast, limit, null, "A load is judged by the volts it gets, whatever the per cent.", !point.BelowMinimum);
+            Symbol limit = board.Find("U_min") ?? new("U_min", least, "V", "least voltage at which the load works");
+            board.Compare("does the load get its least voltage" + Level, LoadVolts, Relation.AtLeast, limit, null, "A load is judged by the volts it gets, whatever the per cent.", !point.BelowMinimum);
         }
     }
 }

@@ -5,39 +5,94 @@ using LowVoltage.Calc.Working;
 namespace LowVoltage.Calc.Circuits;
 
 /// <summary>Writes how the resistances of a path come about: R1, R2 … in order from the source to the load and back.</summary>
-internal sealed class PathSteps(SolutionBuilder board)
+/// <param name="board">Where to.</param>
+/// <param name="names">What tells the conductors apart; one for all paths of a solution.</param>
+internal sealed class PathSteps(SolutionBuilder board, ConductorMarks names)
 {
-    private readonly Dictionary<(Conductor Conductor, double Celsius), Symbol> perMeter = [];
-    private readonly List<Symbol> parts = [];
+    private readonly List<(Conductor Conductor, double Celsius, Symbol Meter)> perMeter = [];
+    private readonly List<Formula> parts = [];
 
-    internal IReadOnlyList<Symbol> Parts => parts;
+    internal IReadOnlyList<Formula> Parts => parts;
 
-    /// <summary>A stretch of conductor at a temperature that is a symbol already, or is written down here.</summary>
-    internal Symbol Stretch(Segment segment, double celsius, double ohms, string where, Symbol? theta = null)
+    /// <summary>Lengths and stated resistances of a path, as givens.</summary>
+    internal static void Givens(SolutionBuilder board, CircuitPath path)
     {
-        if (!perMeter.TryGetValue((segment.Conductor, celsius), out Symbol? meter))
+        int part = 0;
+        void length(Segment segment, string where) => board.Given(LengthOf(segment, where, ++part), "L_" + Text(part), segment.Meters, "m");
+        void ohms(string name, double value) => board.Given(OhmsOf(name, ++part), "R_" + Text(part), value, "Ω");
+        foreach (Segment segment in path.FeedArray)
         {
-            string mark = perMeter.Count == 0 ? "" : (perMeter.Count + 1).ToString(CultureInfo.InvariantCulture);
-            Symbol at = theta ?? board.LookUp($"temperature of {segment.Conductor.Name}", mark.Length == 0 ? "θ" : "θ_" + mark, celsius, "°C", null, "As stated for the circuit.");
-            meter = segment.Conductor.ExplainPerMeter(board, at, mark);
-            perMeter.Add((segment.Conductor, celsius), meter);
+            length(segment, "feed");
         }
 
-        Symbol length = board.LookUp($"length of the {where}", "L_" + Next, segment.Meters, "m", null);
-        Formula formula = segment.Parallel == 1 ? meter * length : meter * length / segment.Parallel;
-        return Add(board.Step(
-            $"resistance of the {where}: {segment}", "R_" + Next, formula, ohms, "Ω", null, segment.Parallel == 1 ? "" : "Conductors side by side share the current, an equal part each."));
+        foreach (Joint joint in path.FeedJoints)
+        {
+            ohms(joint.Name, joint.Ohms);
+        }
+
+        foreach (Segment segment in path.BackArray)
+        {
+            length(segment, "return");
+        }
+
+        foreach (Joint joint in path.ReturnJoints)
+        {
+            ohms(joint.Name, joint.Ohms);
+        }
+
+        if (Rest(path) is { } rest)
+        {
+            ohms(rest, path.Return.Ohms);
+        }
+
+        if (path.Return.IsShared)
+        {
+            board.Given("current of the other circuits in the shared return", "I_o", path.Return.OtherAmperes, "A");
+        }
+    }
+
+    /// <summary>A stretch of conductor at a temperature that is a symbol already, or is written down here.</summary>
+    /// <param name="segment">The stretch.</param>
+    /// <param name="celsius">Its temperature.</param>
+    /// <param name="where">Out or back.</param>
+    /// <param name="theta">The temperature where it stands here already.</param>
+    /// <param name="mark">What is set behind the letters of all that depends on that temperature.</param>
+    /// <returns>Its resistance: R′·L.</returns>
+    internal Formula Stretch(Segment segment, double celsius, string where, Symbol? theta = null, string mark = "")
+    {
+        string part = Text(parts.Count + 1);
+        Symbol? meter = perMeter.Find(known => ReferenceEquals(known.Conductor, segment.Conductor) && known.Celsius.Equals(celsius)).Meter;
+        if (meter is null)
+        {
+            string pair = (perMeter.Count == 0 ? "" : Text(perMeter.Count + 1)) + mark;
+            Symbol at = theta ?? board.LookUp($"temperature of {segment.Conductor.Name}", SymbolName.With("θ", pair), celsius, "°C", null, "As stated for the circuit.");
+            meter = segment.Conductor.ExplainPerMeter(board, at, SymbolName.With("R′", pair), names.Of(segment.Conductor));
+            perMeter.Add((segment.Conductor, celsius, meter));
+        }
+
+        Symbol length = board.LookUp(LengthOf(segment, where, parts.Count + 1), "L_" + part, segment.Meters, "m", null);
+        return Add(segment.Parallel == 1 ? meter * length : meter * length / segment.Parallel);
     }
 
     /// <summary>A joint, a chassis or another stated resistance.</summary>
-    internal Symbol Stated(string name, double ohms) => Add(board.LookUp($"resistance of the {name}", "R_" + Next, ohms, "Ω", null, "As stated for the circuit."));
+    internal Symbol Stated(string name, double ohms)
+    {
+        Symbol stated = board.LookUp(OhmsOf(name, parts.Count + 1), "R_" + Text(parts.Count + 1), ohms, "Ω", null, "As stated for the circuit.");
+        Add(stated);
+        return stated;
+    }
 
     /// <summary>All of a path with every conductor at one temperature.</summary>
-    internal void All(CircuitPath path, double celsius)
+    /// <param name="path">The path.</param>
+    /// <param name="celsius">The temperature.</param>
+    /// <param name="theta">The same as a symbol.</param>
+    /// <param name="mark">What is set behind the letters of all that depends on it.</param>
+    /// <param name="shared">Another temperature for the wires of a shared return; null for the same.</param>
+    internal void All(CircuitPath path, double celsius, Symbol? theta, string mark, Symbol? shared = null)
     {
         foreach (Segment segment in path.FeedArray)
         {
-            Stretch(segment, celsius, segment.OhmsAt(celsius), "feed");
+            Stretch(segment, celsius, "feed", theta, mark);
         }
 
         foreach (Joint joint in path.FeedJoints)
@@ -47,7 +102,14 @@ internal sealed class PathSteps(SolutionBuilder board)
 
         foreach (Segment segment in path.BackArray)
         {
-            Stretch(segment, celsius, segment.OhmsAt(celsius), "return");
+            if (shared is not null && path.Return.IsShared)
+            {
+                Stretch(segment, shared.Value, "return", shared, "hot");
+            }
+            else
+            {
+                Stretch(segment, celsius, "return", theta, mark);
+            }
         }
 
         foreach (Joint joint in path.ReturnJoints)
@@ -55,19 +117,35 @@ internal sealed class PathSteps(SolutionBuilder board)
             Stated(joint.Name, joint.Ohms);
         }
 
-        if (path.Return.Kind is ReturnKind.Chassis or ReturnKind.SharedResistance)
+        if (Rest(path) is { } rest)
         {
-            Stated(path.Return.Kind == ReturnKind.Chassis ? "chassis return" : "shared return", path.Return.Ohms);
+            Stated(rest, path.Return.Ohms);
         }
     }
 
     /// <summary>Their sum.</summary>
     internal Symbol Sum(string name, double ohms, string sought) =>
-        board.Step(sought, name, Formula.Total(parts), ohms, "Ω", null, "The current flows through all of them one after another, so their resistances add.");
+        board.Step(sought, name, Formula.Total(parts), ohms, "Ω", null, Why());
 
-    private string Next => (parts.Count + 1).ToString(CultureInfo.InvariantCulture);
+    private static string? Rest(CircuitPath path) => path.Return.Kind switch
+    {
+        ReturnKind.Chassis => "chassis return",
+        ReturnKind.SharedResistance => "shared return",
+        _ => null,
+    };
 
-    private Symbol Add(Symbol part)
+    private static string LengthOf(Segment segment, string where, int part) =>
+        $"length of part {Text(part)}, {where} of {(segment.Parallel == 1 ? "" : Text(segment.Parallel) + " × ")}{segment.Conductor.Name}";
+
+    private static string OhmsOf(string name, int part) => $"resistance of part {Text(part)}, {name}";
+
+    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    private string Why() => parts.Count == 1 ? "" : parts.Exists(part => part.Kind == FormulaKind.Quotient)
+        ? "The current flows through all stretches and joints one after another, so their resistances add. Conductors side by side share it, an equal part each."
+        : "The current flows through all stretches and joints one after another, so their resistances add.";
+
+    private Formula Add(Formula part)
     {
         parts.Add(part);
         return part;

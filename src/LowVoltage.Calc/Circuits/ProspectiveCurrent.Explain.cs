@@ -15,17 +15,27 @@ public sealed partial class ProspectiveCurrent
     /// <returns>The steps, the greatest current last; where nothing bounds it, why.</returns>
     public WorkedSolution Explain()
     {
-        SolutionBuilder board = new(Path is null ? "Short-circuit current at the source" : "Short-circuit current at the far end");
+        SolutionBuilder board = new(Path is null ? "Short-circuit current at the source" : "Short-circuit current at the far end") { Once = true };
         SourceNumbers numbers = Source.Numbers;
-        board.Given("source", Source.ToString());
+        SourceSymbols source = new(board, Source);
+        if (Path is not null)
+        {
+            PathSteps.Givens(board, Path);
+            board.Given("temperature of the conductors for the least current", "θ_hot", HotCelsius, "°C");
+            board.Given("temperature of the conductors for the greatest current", "θ_cool", ColdCelsius, "°C");
+        }
+
         board.Note("Assumptions", Assumptions);
         board.Caution(SolutionCautions.ShortCircuit, SolutionCautions.Battery);
         if (IsBounded)
         {
+            board.Section("The source");
+            source.Write();
             board.Section("Least current: must still open the fuse");
-            Write(board, HotCelsius, LeastAmperes, numbers.MinimumVolts, numbers.GreatestOhms, "least", "The weakest source, cold or aged, and the warmest wire.", "min");
+            ConductorMarks marks = new();
+            Write(board, source, marks, SupplyLevel.Minimum, "hot", "least", "min");
             board.Section("Greatest current: the fuse must be able to break it");
-            Write(board, ColdCelsius, GreatestAmperes, numbers.MaximumVolts, numbers.LeastOhms, "greatest", "The strongest source, new and warm, and the coldest wire.", "max");
+            Write(board, source, marks, SupplyLevel.Maximum, "cool", "greatest", "max");
             return board.Build($"From {NumberText.WithUnit(LeastAmperes, 4, "A")} to {NumberText.WithUnit(GreatestAmperes, 4, "A")}.");
         }
 
@@ -33,19 +43,20 @@ public sealed partial class ProspectiveCurrent
         return board.Build();
     }
 
-    private void Write(SolutionBuilder board, double celsius, double amperes, double volts, double ohms, string which, string why, string mark)
+    private void Write(SolutionBuilder board, SourceSymbols source, ConductorMarks marks, SupplyLevel level, string warmth, string which, string mark)
     {
         SourceNumbers numbers = Source.Numbers;
-        Symbol v = board.LookUp($"{which} open-circuit voltage", "V_" + mark, volts, "V", Source.Reference);
-        Symbol inner = board.LookUp($"internal resistance with it", "R_s", ohms, "Ω", Source.Reference), all = inner;
+        Symbol v = source.Volts(level), inner = source.Ohms(level), all = inner;
+        double celsius = level == SupplyLevel.Minimum ? HotCelsius : ColdCelsius, amperes = level == SupplyLevel.Minimum ? LeastAmperes : GreatestAmperes;
         if (Path is not null)
         {
-            PathSteps steps = new(board);
-            steps.All(Path, celsius);
-            Symbol wires = steps.Sum("R_p", Path.OhmsAt(celsius), "resistance of the path");
-            all = board.Step("all the resistance", "R", inner + wires, ohms + wires.Value, "Ω", null);
+            PathSteps steps = new(board, marks);
+            steps.All(Path, celsius, board.Find("θ_" + warmth), warmth);
+            Symbol wires = steps.Sum("R_p" + warmth, Path.OhmsAt(celsius), $"resistance of the path, {warmth}");
+            all = board.Step($"all the resistance, {warmth}", "R_" + warmth, inner + wires, inner.Value + wires.Value, "Ω", null);
         }
 
+        string why = level == SupplyLevel.Minimum ? source.Weakest : source.Strongest;
         RoundingDirection rounding = mark == "min" ? RoundingDirection.Down : RoundingDirection.Up;
         if (double.IsInfinity(numbers.HeldAmperes))
         {
@@ -53,7 +64,7 @@ public sealed partial class ProspectiveCurrent
             return;
         }
 
-        Symbol limit = board.LookUp("current limit that the source holds", "I_lim", numbers.LimitAmperes, "A", Source.Reference);
+        Symbol limit = source.Limit;
         if (all.Value > 0)
         {
             board.Step($"{which} short-circuit current", "I_" + mark, Formula.Least(v / all, limit), amperes, "A", Reasoning, why, rounding);

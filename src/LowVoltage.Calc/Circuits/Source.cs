@@ -56,6 +56,9 @@ public sealed class Source
 
     internal SourceNumbers Numbers { get; }
 
+    /// <summary>What the numbers were worked out from; null where they were stated.</summary>
+    internal SourceBasis? Basis { get; private init; }
+
     /// <summary>A voltage that nothing changes: no internal resistance, no limit.</summary>
     /// <param name="voltage">The voltage, positive.</param>
     /// <returns>The source.</returns>
@@ -155,6 +158,8 @@ public sealed class Source
 
     internal static Source Create(string name, in SourceNumbers numbers, Reference reference, params string[] assumptions) =>
         new(name, numbers, reference, assumptions);
+
+    internal Source From(SourceBasis basis) => new(Name, Numbers, Reference, Assumptions) { Basis = basis };
 
     private static Source Stated(string name, in SourceNumbers numbers) => Create(name, numbers, Given);
 

@@ -44,23 +44,27 @@ public sealed partial class Conductor
     /// <returns>The steps, J last.</returns>
     public WorkedSolution ExplainCurrentDensity(ElectricCurrent current)
     {
-        double density = CurrentDensity(current).AmperesPerSquareMeter;
+        double density = CurrentDensity(current).AmperesPerSquareMeter * 1e-6;
         SolutionBuilder board = new($"Current density in {Name}");
         Symbol i = board.Given("current", "I", Accept.AmperesOrZero(current, nameof(current)), "A");
         Symbol a = board.Given("section of metal", "A", AreaSquareMillimeters, "mm²");
-        board.Step("current density", "J", i / (a * Formula.FromNumber(1e-6, "m²/mm²")), density, "A/m²", null, "Current per section; 1 mm² is 10⁻⁶ m².");
+        board.Step("current density", "J", i / a, density, "A/mm²", null, "Current per section.");
         return board.Build();
     }
 
     /// <summary>Writes how the resistance per metre at a temperature comes about.</summary>
-    internal Symbol ExplainPerMeter(SolutionBuilder board, Symbol celsius, string mark = "")
+    /// <param name="board">Where to.</param>
+    /// <param name="celsius">The temperature.</param>
+    /// <param name="name">The letter of the result.</param>
+    /// <param name="mark">What tells the conductor from others of the same solution.</param>
+    internal Symbol ExplainPerMeter(SolutionBuilder board, Symbol celsius, string name = "R′", string mark = "")
     {
-        Symbol cold = ExplainPerMeter20(board);
+        Symbol cold = ExplainPerMeter20(board, mark);
         Symbol alpha = board.LookUp(
-            $"temperature coefficient of {Material.Name} at 20 °C", "α_20", Material.TemperatureCoefficient, "1/K", Material.Reference);
+            $"temperature coefficient of {Material.Name} at 20 °C", "α_20" + Apart(board, "α_20", mark, Material.TemperatureCoefficient), Material.TemperatureCoefficient, "1/K", Material.Reference);
         return board.Step(
-            "resistance per metre at the conductor's temperature",
-            mark.Length == 0 ? "R′" : "R′_" + mark,
+            $"resistance per metre of {Name} at {celsius.Name}",
+            name,
             cold * (1 + (alpha * (celsius - Formula.FromNumber(20, "°C")))),
             OhmsPerMeterAt(celsius.Value),
             "Ω/m",
@@ -68,23 +72,31 @@ public sealed partial class Conductor
             "Warm metal resists more; the line holds for the conductor's own temperature, not the ambient.");
     }
 
-    private Symbol ExplainPerMeter20(SolutionBuilder board)
+    private Symbol ExplainPerMeter20(SolutionBuilder board, string mark)
     {
         const string Sought = "resistance per metre at 20 °C";
+        string own = mark.Length == 0 ? "" : "," + mark, name = "R′_20" + own;
         double fromGeometry = Material.OhmMeters20 * 1e6 * LayFactor / AreaSquareMillimeters;
         if (Basis is not (ResistanceBasis.SolidGeometry or ResistanceBasis.StrandedGeometry) || Math.Abs(fromGeometry - OhmsPerMeter20) > 1e-12 * OhmsPerMeter20)
         {
-            return board.LookUp($"{Sought} of {Name}", "R′_20", OhmsPerMeter20, "Ω/m", Reference, "Read, not computed from the section: what the source states is the most that the conductor may have.");
+            return board.LookUp($"{Sought} of {Name}", name, OhmsPerMeter20, "Ω/m", Reference, "Read, not computed from the section: what the source states is the most that the conductor may have.");
         }
 
-        Symbol rho = board.LookUp($"resistivity of {Material.Name} at 20 °C", "ρ_20", Material.OhmMeters20 * 1e6, "Ω·mm²/m", Material.Reference);
-        Symbol a = board.LookUp($"section of {Name}", "A", AreaSquareMillimeters, "mm²", Reference);
+        double resistivity = Material.OhmMeters20 * 1e6;
+        Symbol rho = board.LookUp($"resistivity of {Material.Name} at 20 °C", "ρ_20" + Apart(board, "ρ_20", mark, resistivity), resistivity, "Ω·mm²/m", Material.Reference);
+        Symbol a = board.LookUp($"section of {Name}", PathLetter("A", mark), AreaSquareMillimeters, "mm²", Reference);
         if (Basis == ResistanceBasis.SolidGeometry)
         {
-            return board.Step(Sought, "R′_20", rho / a, OhmsPerMeter20, "Ω/m", Reference);
+            return board.Step($"{Sought} of {Name}", name, rho / a, OhmsPerMeter20, "Ω/m", Reference);
         }
 
-        Symbol lay = board.LookUp("length of strand per length of conductor", "k_lay", LayFactor, "", Reference, "Twisted strands are longer than the conductor.");
-        return board.Step(Sought, "R′_20", rho * lay / a, OhmsPerMeter20, "Ω/m", Reference);
+        Symbol lay = board.LookUp("length of strand per length of conductor", "k_lay" + mark, LayFactor, "", Reference, "Twisted strands are longer than the conductor.");
+        return board.Step($"{Sought} of {Name}", name, rho * lay / a, OhmsPerMeter20, "Ω/m", Reference);
     }
+
+    private static string PathLetter(string letter, string mark) => mark.Length == 0 ? letter : letter + "_" + mark;
+
+    // A constant of the metal has no mark unless another metal has taken its letter.
+    private static string Apart(SolutionBuilder board, string name, string mark, double value) =>
+        mark.Length == 0 || board.Find(name) is not { } known || known.Value.Equals(value) ? "" : "," + mark;
 }

@@ -1,6 +1,7 @@
 using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Design;
 
@@ -75,4 +76,6 @@ internal sealed class AircraftPrepared(TablePrepared table, bool smallSizes, boo
     }
 
     internal override DeratedAmpacity? Derate(Conductor conductor) => TryAmperes(conductor, out _) ? table.Derate(conductor) : null;
+
+    internal override Symbol Write(RatingLetters letters, Conductor conductor, string name) => table.Write(letters, conductor, name);
 }

@@ -43,14 +43,12 @@ internal sealed partial class CircuitEvaluator
         }
     }
 
-    /// <summary>The current by the moment that a fault at the far end has opened the fuse, A; false when it need not open.</summary>
-    internal bool TryClear(TimeCurrentCurve curve, out double amperes)
+    /// <summary>What a fault at the far end does to the fuse.</summary>
+    internal Clearing ClearAtFarEnd(TimeCurrentCurve curve)
     {
         double hot = requirements.Insulation.ContinuousCelsius;
         SourceNumbers weakest = Weakest;
-        Clearing clearing = Clear(curve, weakest, hot, ProspectiveCurrent.LeastAt(weakest, PathOhmsAt(hot)));
-        amperes = clearing.Amperes;
-        return clearing.Never == NoteKind.Plain;
+        return Clear(curve, weakest, hot, ProspectiveCurrent.LeastAt(weakest, PathOhmsAt(hot)));
     }
 
     /// <summary>The latest opening on a fault at the far end, whose current falls as the conductors heat.</summary>
@@ -91,7 +89,7 @@ internal sealed partial class CircuitEvaluator
 
         return FaultClearing.Latest(fault, curve, out double joules) switch
         {
-            FaultOutcome.Opens => new Clearing { Seconds = fault.SecondsTo(joules), Amperes = fault.AmperesAt(joules) },
+            FaultOutcome.Opens => new Clearing { Seconds = fault.SecondsTo(joules), Amperes = fault.AmperesAt(joules), Joules = joules },
             FaultOutcome.ConductorMelts => new Clearing { Never = NoteKind.FarEndMelts },
             _ => new Clearing { Never = NoteKind.FarEndFalls },
         };
@@ -100,7 +98,8 @@ internal sealed partial class CircuitEvaluator
     // Others keep feeding their current into a shared return: it takes its part of the voltage in a fault too.
     internal SourceNumbers Weakest => source with { MinimumVolts = Math.Max(0, source.MinimumVolts - sharedVolts) };
 
-    private struct Clearing
+    /// <summary>How a fault at the far end ends.</summary>
+    internal struct Clearing
     {
         /// <summary>Why the fuse does not open; plain when it does.</summary>
         internal NoteKind Never;
@@ -108,6 +107,9 @@ internal sealed partial class CircuitEvaluator
 
         /// <summary>Current at that moment, the least of the fault.</summary>
         internal double Amperes;
+
+        /// <summary>The Joule integral by then, A²s; zero where the current does not fall.</summary>
+        internal double Joules;
     }
 
     private void CheckShort(ref CheckList list, FuseRating fuse, double least, double greatest)
@@ -135,7 +137,7 @@ internal sealed partial class CircuitEvaluator
     /// <remarks>
     /// Where the insulation has no short-circuit limit its continuous one stands in for it, which leaves no room above that: then as hot as the load makes it.
     /// </remarks>
-    private double StartCelsius => requirements.Insulation.HasShortCircuitRoom ? requirements.Insulation.ContinuousCelsius : serviceCelsius ?? requirements.Insulation.ContinuousCelsius;
+    internal double StartCelsius => requirements.Insulation.HasShortCircuitRoom ? requirements.Insulation.ContinuousCelsius : serviceCelsius ?? requirements.Insulation.ContinuousCelsius;
 
     private DesignCheck ShortOf(in ChainLink link, double joules, double initialCelsius, in CheckNote note)
     {

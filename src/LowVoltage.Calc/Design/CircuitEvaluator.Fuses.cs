@@ -12,12 +12,8 @@ internal sealed partial class CircuitEvaluator
     // A share of a limit that rounding may take.
     private const double Rounding = 1e-9;
 
-    private static readonly Reference StartReference = Reference.CommonPractice("a fuse must not open while its load starts");
     private static readonly Reference VoltageReference = Reference.CommonPractice("a fuse is rated for at least the highest voltage of its circuit");
     private static readonly Reference InterruptReference = Reference.CommonPractice("a fuse breaks at least the greatest prospective current where it sits");
-
-    private readonly List<Inrush> surges = [];
-    private bool surged;
 
     /// <summary>Smallest rating that carries the load in continuous service, A.</summary>
     internal double LeastFuseAmperes(in WireDuty duty) => duty.OnAmperes / rules.FusePractice.Loading;
@@ -34,7 +30,7 @@ internal sealed partial class CircuitEvaluator
 
     // The other half of the rule, IEC 60364-4-43 433.1: the conventional fusing current is at most 1.45 times the wire's. A caller whose law allows a fuse above
     // the wire's current has set that half aside too.
-    private double MostByFusingCurrent(FuseRating fuse) => fuse.Curve is { } curve && rules.FusePractice.ShareOfAmpacity <= 1
+    internal double MostByFusingCurrent(FuseRating fuse) => fuse.Curve is { } curve && rules.FusePractice.ShareOfAmpacity <= 1
         ? OverloadCoordination.FusingFactor * WeakestAmperes() * fuse.Amperes / curve.FusingAmperes
         : double.PositiveInfinity;
 
@@ -42,11 +38,13 @@ internal sealed partial class CircuitEvaluator
     /// <remarks>
     /// Fuses that the wire allows speak first: if there are any, the wire is not what is wrong. A fuse for a lower voltage speaks only where there is none for this voltage.
     /// </remarks>
-    internal void AskFuses(ref CheckList list, in WireDuty duty)
+    /// <returns>The fuse that came nearest; null when none is large enough.</returns>
+    internal FuseRating? AskFuses(ref CheckList list, in WireDuty duty)
     {
         double least = LeastFuseAmperes(duty) * (1 - Rounding), most = MostFuseAmperes() * (1 + Rounding);
         CheckList mark = list;
         DesignCheck? nearest = null;
+        FuseRating? asked = null;
         int rank = 0;
         foreach (FuseRating fuse in rules.Fuses.RatingsArray)
         {
@@ -61,6 +59,7 @@ internal sealed partial class CircuitEvaluator
             if (list.Failed > 0 && (nearest is null || own > rank || list.Worst.Margin > nearest.Value.Margin))
             {
                 nearest = list.Worst;
+                asked = fuse;
                 rank = own;
             }
         }
@@ -69,6 +68,7 @@ internal sealed partial class CircuitEvaluator
         FuseRating largest = rules.Fuses.RatingsArray[rules.Fuses.RatingsArray.Length - 1];
         list.Add(nearest ?? new DesignCheck(
             CheckKind.FuseCarriesLoad, largest.Amperes, LeastFuseAmperes(duty), rules.FusePractice.LoadingReference, "the series has no larger fuse"));
+        return asked;
     }
 
     /// <summary>All checks of one fuse.</summary>
@@ -141,63 +141,6 @@ internal sealed partial class CircuitEvaluator
             list.Add(new DesignCheck(CheckKind.BreakingCapacity, prospective, capacity, reference));
         }
     }
-
-    private void CheckStart(ref CheckList list, FuseRating fuse)
-    {
-        double ohms = Math.Max(Accept.Least, source.LeastOhms + PathOhmsAt(Ambient));
-        if (!surged)
-        {
-            // The same for every fuse on this wire.
-            surges.Clear();
-            load.AddInrush(source.MaximumVolts, ohms, surges);
-            surged = true;
-        }
-
-        DesignCheck? hardest = null;
-        for (int i = 0; i < surges.Count; i++)
-        {
-            double peak = TogetherAmperes(i, source.MaximumVolts / ohms);
-            if (Math.Min(peak, source.HeldAmperes) > fuse.Amperes)
-            {
-                DesignCheck check = StartCheck(fuse, surges[i], peak);
-                hardest = hardest is { } known && !Harder(check, known) ? known : check;
-            }
-        }
-
-        if (hardest is { } found)
-        {
-            list.Add(found);
-        }
-    }
-
-    // Surges of the same shape come at the same time: four lamps switched together. The path bounds what they can draw.
-    private double TogetherAmperes(int index, double mostAmperes)
-    {
-        double peak = 0;
-        foreach (Inrush surge in surges)
-        {
-            bool alike = surge.Wave == surges[index].Wave && surge.Seconds.Equals(surges[index].Seconds);
-            peak += alike ? surge.PeakAmperes : 0;
-        }
-
-        return Math.Min(peak, Math.Max(mostAmperes, surges[index].PeakAmperes));
-    }
-
-    private DesignCheck StartCheck(FuseRating fuse, Inrush surge, double peak)
-    {
-        // The time that the peak, held, would need to let the same Joule integral through. A source at its limit gives the same charge, later.
-        double held = Math.Min(peak, source.HeldAmperes);
-        double seconds = held < peak ? surge.Seconds * peak / held : surge.AmpereSquaredSeconds / (surge.PeakAmperes * surge.PeakAmperes);
-        return fuse.TryLeastSeconds(held, out double least)
-            ? new DesignCheck(CheckKind.InrushHeld, seconds, least, StartReference, new CheckNote(NoteKind.Surge, surge.Load, held))
-            : DesignCheck.Open(CheckKind.InrushHeld, seconds, StartReference, new CheckNote(NoteKind.NoLeastTime, new FuseAndLoad(fuse, surge.Load), held));
-    }
-
-    // A failure before an open point before a pass; of two alike the one with less margin.
-    private static bool Harder(in DesignCheck check, in DesignCheck than) =>
-        Rank(check) != Rank(than) ? Rank(check) > Rank(than) : check.Margin < than.Margin;
-
-    private static int Rank(in DesignCheck check) => check.Outcome switch { CheckOutcome.Fail => 2, CheckOutcome.Open => 1, _ => 0 };
 
     private void CheckDistance(ref CheckList list)
     {

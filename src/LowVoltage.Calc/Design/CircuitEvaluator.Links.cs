@@ -5,6 +5,15 @@ namespace LowVoltage.Calc.Design;
 /// <content>The way out and back as a chain of stretches.</content>
 internal sealed partial class CircuitEvaluator
 {
+    /// <summary>Every stretch of conductor with the current of other circuits in it, A.</summary>
+    internal IEnumerable<(ChainLink Link, double OtherAmperes)> Stretches =>
+        links.Select(link => (link, 0.0)).Concat(shared.Select(link => (link, othersAmperes)));
+
+    internal PreparedRating Rating => rating;
+
+    /// <summary>The voltage that other circuits take in a shared return, V.</summary>
+    internal double SharedVolts => sharedVolts;
+
     private static double SharedOhms(ReturnPath back, double celsius) => back.Kind switch
     {
         ReturnKind.SharedResistance => back.Ohms,

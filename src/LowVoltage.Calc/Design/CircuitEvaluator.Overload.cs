@@ -25,29 +25,45 @@ internal sealed partial class CircuitEvaluator
             return;
         }
 
+        list.Add(FindOverload(fuse, curve, allowance, atFuse).Check);
+    }
+
+    /// <summary>The stretch and the current at which the fuse is nearest to failing its wire. The wire is rated.</summary>
+    internal OverloadFinding FindOverload(FuseRating fuse, TimeCurrentCurve curve, OverloadAllowance allowance, double atFuse)
+    {
         // A source without resistance has no prospective current; its breaking capacity is open, and here the largest current that is accepted at all stands for it.
         double prospective = Math.Min(atFuse, Accept.MostAmperes);
-        DesignCheck? worst = null;
-        double least = double.PositiveInfinity;
+        OverloadFinding worst = new() { Stretch = -1 };
+        int stretch = 0;
         foreach (ChainLink[] chain in chains)
         {
-            for (int i = 0; i < chain.Length; i++)
+            for (int i = 0; i < chain.Length; i++, stretch++)
             {
                 WireLimits limits = LimitsOf(chain[i], chain == shared ? othersAmperes : 0, allowance);
                 TightestPoint point = FuseAgainstWireKernel.Verdict(limits, curve, prospective);
-                if (worst is not null && point.Ratio > least)
+                if (worst.Stretch >= 0 && point.Ratio > worst.Point.Ratio)
                 {
                     continue;
                 }
 
                 // Currents that the fuse need never open make every stretch alike by time: then the one nearest to its limit, or furthest beyond it.
                 DesignCheck check = OverloadCheck(fuse, point, limits, allowance);
-                worst = worst is { } known && point.Ratio.Equals(least) && known.Margin <= check.Margin ? known : check;
-                least = point.Ratio;
+                bool same = worst.Stretch >= 0 && point.Ratio.Equals(worst.Point.Ratio) && worst.Check.Margin <= check.Margin;
+                worst = same ? worst : new OverloadFinding { Stretch = stretch, Check = check, Point = point, Limits = limits };
             }
         }
 
-        list.Add(worst!.Value);
+        return worst;
+    }
+
+    /// <summary>What decides the overload check.</summary>
+    internal struct OverloadFinding
+    {
+        /// <summary>Place among <see cref="Stretches"/>.</summary>
+        internal int Stretch;
+        internal DesignCheck Check;
+        internal TightestPoint Point;
+        internal WireLimits Limits;
     }
 
     // What the wire settles at under the largest current that the fuse need not open, and what it reaches where time is shortest: the one nearer to its limit is shown.

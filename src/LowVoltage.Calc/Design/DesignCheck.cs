@@ -74,6 +74,19 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
     // A time that never comes: it failed although its number, zero, is within the limit.
     private bool IsNever => Outcome == CheckOutcome.Fail && Value == 0 && (Passes(Kind, Value, Limit) || Kind == CheckKind.StartVoltage);
 
+    /// <summary>The margin in words: <c>Margin 9.1 %</c>; kelvins for a temperature, plain words beyond ten times the limit.</summary>
+    internal string MarginText
+    {
+        get
+        {
+            bool pass = Outcome == CheckOutcome.Pass;
+            double room = Unit == "°C" ? Math.Abs(Limit - Value) : 100 * Math.Abs(Margin);
+            return room > 1000 && Unit != "°C"
+                ? LimitIsLeast ? "More than ten times what is needed" : "More than ten times what is allowed"
+                : $"{(pass ? "Margin" : "Beyond the limit by")} {Three(room)} {(Unit == "°C" ? "K" : "%")}";
+        }
+    }
+
     /// <summary>The check's name in plain words: <c>voltage drop</c>.</summary>
     public string Name => NameOf(Kind);
 
@@ -133,6 +146,10 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
     /// <summary>A failure whose value has no number: the fuse that need never open.</summary>
     internal static DesignCheck Never(CheckKind kind, double limit, Reference reference, in CheckNote note) =>
         new(kind, 0, limit, CheckOutcome.Fail, reference, note);
+
+    private static string Three(double value) => value is > 0 and < 0.01 ? "under 0.01" : value >= 999.5
+        ? value.ToString("0", System.Globalization.CultureInfo.InvariantCulture)
+        : value.ToString("G3", System.Globalization.CultureInfo.InvariantCulture);
 
     internal static string NameOf(CheckKind kind) => kind switch
     {

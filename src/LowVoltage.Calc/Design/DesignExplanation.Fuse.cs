@@ -1,149 +1,152 @@
 using LowVoltage.Calc.Circuits;
-using LowVoltage.Calc.Conductors;
-using LowVoltage.Calc.Heating;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.Working;
-using UnitsNet;
 
 namespace LowVoltage.Calc.Design;
 
-/// <content>The fuse and the short circuit.</content>
+/// <content>The fuse: its rating, and whether it holds while the load starts.</content>
 internal sealed partial class DesignExplanation
 {
     private FusePractice Practice => design.Rules.FusePractice;
 
-    private void Fuse(FuseRating fuse, SupplyRange range, Symbol? rated)
+    private void Fused(FuseRating chosen)
     {
-        if (range.MostCurrent is { } most)
+        board.Section(design.Fuse is null ? $"The fuse that comes nearest: {chosen}" : "The fuse");
+        Loading(chosen);
+        Allowance(chosen);
+        if (chosen.Series.Volts is { } volts && Has(CheckKind.FuseVoltage))
         {
-            Symbol load = board.LookUp("largest current of the load", "I_b", most.Amperes, "A", null, "The largest of the three operating points.");
-            Symbol share = board.LookUp("share of its rating that a fuse may carry for good", "k", Practice.Loading, "", Practice.LoadingReference);
-            board.Step("least rating of the fuse", "I_min", load / share, load.Value / Practice.Loading, "A", Practice.LoadingReference, "", RoundingDirection.Up);
+            Value(CheckKind.FuseVoltage, board.LookUp("voltage that the fuse is rated for", "V_f", volts, "V", chosen.Series.Reference));
+            Limit(CheckKind.FuseVoltage, source.Volts(SupplyLevel.Maximum));
         }
 
-        if (rated is not null && Practice.ShareOfAmpacity != 1)
+        if (board.Find("l_f") is { } distance)
         {
-            Symbol share = board.LookUp("largest fuse as a share of the wire's current", "k_z", Practice.ShareOfAmpacity, "", Practice.ShareReference);
-            board.Step("most that the wire allows", "I_w", rated * share, rated.Value * Practice.ShareOfAmpacity, "A", Practice.ShareReference, "", RoundingDirection.Down);
+            Value(CheckKind.FuseDistance, distance);
         }
 
-        board.LookUp("rating chosen", "I_n", fuse.Amperes, "A", fuse.Series.Reference, $"{fuse}: the smallest of the series that passes every check with this wire, or the one that was verified.");
-        Checks(CheckKind.FuseCarriesLoad, CheckKind.FuseProtectsWire, CheckKind.FuseVoltage, CheckKind.InrushHeld, CheckKind.FuseDistance);
+        Checks(CheckKind.FuseVoltage, CheckKind.FuseDistance);
+        board.Section("The fuse while the load starts");
+        Inrush(chosen);
+        Checks(CheckKind.InrushHeld);
+        board.Section("Short circuit at the fuse");
+        double atFuse = AtFuse(chosen);
+        board.Section("Short circuit at the far end");
+        FarEnd(chosen, atFuse);
+        Checks(CheckKind.FaultOpensFuse, CheckKind.ShortCircuitTemperature);
+        board.Section("Overload");
+        Overload(chosen, atFuse);
+        Checks(CheckKind.OverloadTemperature);
     }
 
-    private void Short(FuseRating fuse, CircuitPath path)
+    private void Loading(FuseRating chosen)
     {
-        SourceNumbers source = asked.Source.Numbers;
-        double upstream = asked.UpstreamOhms ?? 0, atFuse = ProspectiveCurrent.GreatestAt(source, upstream);
-        if (!double.IsInfinity(atFuse))
+        if (largest is not null)
         {
-            Symbol volts = board.LookUp("greatest voltage of the source", "V_max", source.MaximumVolts, "V", asked.Source.Reference);
-            Symbol inner = board.LookUp("least resistance inside the source", "R_s", source.LeastOhms, "Ω", asked.Source.Reference, "New and warm.");
-            Symbol lead = board.LookUp("supply lead to the fuse, out and back", "R_u", upstream, "Ω", null, asked.UpstreamOhms is null ? "Not stated, counted as nothing: on the safe side here." : "As stated.");
-            Current("greatest short-circuit current at the fuse", "I_k", volts, inner, lead, atFuse, RoundingDirection.Up);
+            Symbol share = board.LookUp("share of its rating that a fuse may carry for good", "k_f", Practice.Loading, "", Practice.LoadingReference);
+            Limit(CheckKind.FuseCarriesLoad, board.Step("least rating of the fuse", "I_min", largest / share, largest.Value / Practice.Loading, "A", Practice.LoadingReference));
         }
 
-        Checks(CheckKind.BreakingCapacity);
-        FarEnd(fuse, path, atFuse);
-        Checks(CheckKind.FaultOpensFuse, CheckKind.ShortCircuitTemperature, CheckKind.OverloadTemperature);
+        string why = design.Fuse is null ? "the one that comes nearest; no fuse of the series passes" : "the smallest of the series that passes every check with this wire, or the one that was verified";
+        Symbol rating = board.LookUp(design.Fuse is null ? "rating tried" : "rating chosen", "I_n", chosen.Amperes, "A", chosen.Series.Reference, $"{chosen}: {why}.");
+        Value(CheckKind.FuseCarriesLoad, rating);
+        Value(CheckKind.FuseProtectsWire, rating);
+        Checks(CheckKind.FuseCarriesLoad);
     }
 
-    private void FarEnd(FuseRating fuse, CircuitPath path, double atFuse)
+    // The fuse against the currents of the stretch that carries the least.
+    private void Allowance(FuseRating chosen)
     {
-        SourceNumbers source = asked.Source.Numbers;
-        double hot = asked.Insulation.ContinuousCelsius;
-        CircuitEvaluator evaluator = Evaluator();
-        double driving = evaluator.Weakest.MinimumVolts;
-        Symbol volts = board.LookUp(
-            "least voltage of the source", "V_min", driving, "V", asked.Source.Reference, driving < source.MinimumVolts ? "What the other circuits drop in the shared return is taken off." : "Empty or cold.");
-        Symbol inner = board.LookUp("greatest resistance inside the source", "R_s", source.GreatestOhms, "Ω", asked.Source.Reference, "Aged and cold.");
-        PathSteps steps = new(board);
-        steps.All(path, hot);
-        Symbol wires = steps.Sum("R_p", path.OhmsAt(hot), "resistance of the path, as warm as the insulation allows");
-        double farEnd = ProspectiveCurrent.LeastAt(evaluator.Weakest, wires.Value);
-        if (double.IsInfinity(farEnd) || farEnd <= 0)
+        if (design.Check(CheckKind.FuseProtectsWire) is not { Outcome: not CheckOutcome.Open } check)
         {
-            board.State("least short-circuit current at the far end", "Nothing bounds it, or nothing is left to drive it.");
+            Checks(CheckKind.FuseProtectsWire);
             return;
         }
 
-        Current("least short-circuit current at the far end", "I_f", volts, inner, wires, farEnd, RoundingDirection.Down);
-        board.Include(fuse.ExplainOperatingTime(ElectricCurrent.FromAmperes(farEnd)), onlyNew: true);
-        if (fuse.Curve is not { } curve || !evaluator.TryClear(curve, out double fallen))
+        (ChainLink link, double other, int place) = evaluator.Stretches.Select((s, i) => (s.Link, s.OtherAmperes, i)).OrderBy(s => Math.Max(0, s.Link.RatedAmperes - s.OtherAmperes)).First();
+        Tightest(place, "stretch that the fuse is held against");
+        Symbol carries = Left(link, other, place);
+        Formula most = Practice.ShareOfAmpacity.Equals(1) ? carries : carries * board.LookUp("largest fuse as a share of the wire's current", "k_z", Practice.ShareOfAmpacity, "", Practice.ShareReference);
+        double byShare = carries.Value * Practice.ShareOfAmpacity, byFusing = evaluator.MostByFusingCurrent(chosen);
+        string reason = "";
+        if (!double.IsInfinity(byFusing))
+        {
+            Symbol fusing = chosen.Curve!.Fusing(board, chosen.Series.Reference);
+            most = Formula.Least(most, OverloadCoordination.FusingFactor * carries * board.Find("I_n")! / fusing);
+            reason = "Both halves of the rule: the rating against the wire's current, and the conventional fusing current against 1.45 times that.";
+        }
+
+        Limit(check.Kind, board.Step("largest fuse that the wire allows", "I_w", most, Math.Min(byShare, byFusing), "A", Practice.ShareReference, reason));
+        Checks(CheckKind.FuseProtectsWire);
+    }
+
+    // What the others leave of a stretch's continuous current.
+    private Symbol Left(in ChainLink link, double other, int place)
+    {
+        Symbol all = Carried(link, place);
+        return other > 0
+            ? board.Step($"what the other circuits leave of {NameOf(place)}", "I_left", Formula.Greatest(all - board.Find("I_o")!, 0), Math.Max(0, link.RatedAmperes - other), "A", null)
+            : all;
+    }
+
+    private void Inrush(FuseRating chosen)
+    {
+        if (design.Check(CheckKind.InrushHeld) is not { } check || evaluator.FindStart(chosen) is not { } start)
         {
             return;
         }
 
-        if (fallen < farEnd)
+        Symbol cool = PathInAir();
+        Symbol inner = source.Ohms(SupplyLevel.Maximum), v = source.Volts(SupplyLevel.Maximum);
+        Symbol around = inner.Value > 0 ? board.Step("least resistance that the surge meets", "R_st", inner + cool, inner.Value + cool.Value, "Ω", null, $"{source.Strongest} The wire is as cool as the air.") : cool;
+        (Symbol peak, Symbol length, bool decays) = Surge(start.Surge, start.PeakAmperes, v, around);
+        Symbol seconds = peak;
+        double held = Math.Min(start.PeakAmperes, asked.Source.Numbers.HeldAmperes);
+        if (held < start.PeakAmperes)
         {
-            board.LookUp(
-                "current by the moment the fuse has opened for sure", "I_o", fallen, "A", AdiabaticHeating.Reference,
-                "The wire heats during the fault and its resistance rises: the current falls, and the fuse takes a little longer than at a constant current.");
-        }
-
-        if (design.Check(CheckKind.ShortCircuitTemperature) is { Outcome: not CheckOutcome.Open } check)
-        {
-            Heat(check, path, curve, fallen, atFuse);
-        }
-    }
-
-    private CircuitEvaluator Evaluator()
-    {
-        if (design.Existing is { } path)
-        {
-            return new CircuitEvaluator(asked, design.Rules, design.At, path);
-        }
-
-        CircuitEvaluator evaluator = new(asked, design.Rules, design.At);
-        evaluator.Try(design.Wire!);
-        return evaluator;
-    }
-
-    private void Current(string sought, string name, Symbol volts, Symbol inner, Symbol outer, double amperes, RoundingDirection rounding)
-    {
-        SourceNumbers source = asked.Source.Numbers;
-        Formula free = volts / (inner + outer);
-        if (double.IsInfinity(source.HeldAmperes))
-        {
-            board.Step(sought, name, free, amperes, "A", OhmsLaw.Reference, "Nothing but these resistances bounds it.", rounding);
-        }
-        else if (inner.Value + outer.Value > 0)
-        {
-            Symbol limit = board.LookUp("current limit that the source holds", "I_lim", source.LimitAmperes, "A", asked.Source.Reference);
-            board.Step(sought, name, Formula.Least(free, limit), amperes, "A", OhmsLaw.Reference, "The smaller of the two.", rounding);
+            Symbol limit = source.Limit;
+            seconds = board.Step("time that the surge takes at the source's limit", "t_i", length * peak / limit, check.Value, "s", null, "The source gives the same charge, later.");
+            peak = limit;
         }
         else
         {
-            board.LookUp(sought, name, amperes, "A", asked.Source.Reference, "The source holds its limit.");
+            seconds = decays
+                ? board.Step("time that the peak, held, would need for the same Joule integral", "t_i", length / 2, check.Value, "s", start.Surge.Reference, "½·I²·τ is the Joule integral of a surge that decays with τ.")
+                : length;
         }
-    }
 
-    // The stretch that the check is about is the one whose temperature it shows.
-    private void Heat(in DesignCheck check, CircuitPath path, TimeCurrentCurve curve, double least, double greatest)
-    {
-        double joules = curve.GreatestLongestJouleIntegral(least, Math.Min(greatest, Accept.MostAmperes), out double worst);
-        bool standIn = !asked.Insulation.HasShortCircuitRoom;
-        double start = standIn && design.Check(CheckKind.ConductorTemperature) is { Outcome: not CheckOutcome.Open } service ? service.Value : asked.Insulation.ContinuousCelsius;
-        double shown = check.Value;
-        Segment? found = Array.Find([.. path.FeedArray, .. path.BackArray], segment => Math.Abs(After(segment, joules, start) - shown) <= 1e-9 * Math.Abs(shown));
-        if (found is null)
+        Value(check.Kind, seconds);
+        if (check.Outcome != CheckOutcome.Open && chosen.Curve?.WriteLeast(board, peak, chosen.Series.Reference, "t_l", "l") is { } least)
         {
-            return;
+            Limit(check.Kind, least);
         }
-
-        Symbol energy = board.LookUp(
-            $"greatest Joule integral that the fuse lets through, at {Accept.Short(worst)} A", "I²t", joules, "A²·s", null, "From its longest times, at every current between the far end's and the one at the fuse.");
-        Symbol from = board.LookUp("temperature at the start", "θ_i", start, "°C", asked.Insulation.Reference, standIn ? "As hot as the load makes it." : "As hot as the insulation allows for good.");
-        Symbol s = board.LookUp($"effective section of {found.Conductor.Name}", "S", found.Conductor.EffectiveAreaSquareMillimeters * found.Parallel, "mm²", found.Conductor.Reference, "That of a solid bar of its resistance.");
-        AdiabaticHeating.WriteFinal(board, found.Conductor.Material, s, energy, from, After(found, joules, start));
     }
 
-    private static double After(Segment segment, double joules, double start)
+    private (Symbol Peak, Symbol Length, bool Decays) Surge(Inrush surge, double amperes, Symbol v, Symbol around)
     {
-        ConductorMaterial metal = segment.Conductor.Material;
-        double final = AdiabaticKernel.FinalCelsius(
-            AdiabaticKernel.ConstantSquared(metal), segment.Conductor.EffectiveAreaSquareMillimeters * segment.Parallel, joules, start, -metal.InferredZeroCelsius);
-        return Math.Min(final, metal.MeltingPointCelsius);
+        const string What = "peak of the surge at switching on";
+        bool decays = surge.Wave == InrushWave.Exponential, alone = amperes.Equals(surge.PeakAmperes);
+        Symbol tau(string why) => board.LookUp("time constant of the surge", "τ", surge.Seconds, "s", surge.Reference, why);
+        Symbol? peak = null, length = null;
+        if (alone && surge.Load == "motor" && load.Motors.Count == 1)
+        {
+            (Symbol most, Symbol start, Symbol? rated) = load.Motors[0];
+            length = start;
+            peak = board.Step(What, "I_s", rated is null ? Formula.Least(most, v / around) : v / (around + (rated / most)), amperes, "A", surge.Reference);
+        }
+        else if (alone && surge.Load == "incandescent lamp" && load.Lamps == 1)
+        {
+            peak = board.Step(What, "I_s", v / (around + load.ColdLamps()[0]), amperes, "A", surge.Reference);
+        }
+        else if (alone && surge.Load == "input capacitor" && LoadSymbols.Only(load.Capacitors) is { } capacitor)
+        {
+            peak = board.Step(What, "I_s", v / around, amperes, "A", surge.Reference, "An empty capacitor is a short circuit at first.");
+            length = board.Step("time constant of the surge", "τ", around * capacitor * Formula.FromNumber(1e-6, "F/µF"), surge.Seconds, "s", surge.Reference);
+        }
+
+        peak ??= board.LookUp(What, "I_s", amperes, "A", surge.Reference, "Of all loads that surge alike at the same time, bounded by what the path lets through.");
+        length ??= decays ? tau("") : board.LookUp("duration of the surge", "t_i", surge.Seconds, "s", surge.Reference);
+        return (peak, length, decays);
     }
 }

@@ -60,6 +60,9 @@ public sealed class DropLimit
         ? (share * 100).ToString("G4", CultureInfo.InvariantCulture) + " %"
         : volts.ToString("G4", CultureInfo.InvariantCulture) + " V";
 
+    /// <summary>The share of the nominal voltage; zero where volts are allowed or a table counts.</summary>
+    internal double Share => share;
+
     internal bool TryVolts(double nominalVolts, bool intermittent, out double most)
     {
         most = share > 0 ? share * nominalVolts : volts;

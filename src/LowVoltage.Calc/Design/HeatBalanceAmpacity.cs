@@ -1,6 +1,7 @@
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Heating;
 using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.Working;
 using UnitsNet;
 
 namespace LowVoltage.Calc.Design;
@@ -50,6 +51,19 @@ internal sealed class HeatBalancePrepared(Installation at, Surroundings? air) : 
         celsius = 0;
         return Gap.Length == 0 && Heating.HeatBalance.TrySteady(Kernel(conductor), heatingAmperes / Margin, out _, out celsius);
     }
+
+    internal override Symbol Write(RatingLetters letters, Conductor conductor, string name)
+    {
+        Symbol limit = letters.Board.Find("θ_c")!;
+        Symbol hot = conductor.ExplainPerMeter(letters.Board, limit, "R′_" + letters.Mark + "hot", letters.Mark);
+        return HeatBalanceSteps.Write(letters.Board, Kernel(conductor), at.LoadedConductors, letters.Ambient, limit, hot, air!.Emissivity, letters.Mark, name);
+    }
+
+    internal override Symbol? WriteCelsius(RatingLetters letters, Conductor conductor, Symbol heating, Symbol rated, string name) =>
+        TryCelsius(conductor, heating.Value, rated.Value, letters.Ambient.Value, out double celsius)
+            ? letters.Board.LookUp(
+                "conductor temperature by the heat balance", name, celsius, "°C", Heating.HeatBalance.References[0], $"By iteration of the balance above, at {heating.Name}/0.97: the margin of 3 % is counted here too.")
+            : null;
 
     internal override IEnumerable<string> Remarks(Conductor conductor)
     {

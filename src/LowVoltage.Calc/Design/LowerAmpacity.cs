@@ -1,6 +1,7 @@
 using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.References;
+using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Design;
 
@@ -68,6 +69,33 @@ internal sealed class LowerPrepared(PreparedRating first, PreparedRating second)
     internal override Reference ReferenceFor(Conductor conductor) => Deciding(conductor).ReferenceFor(conductor);
 
     internal override DeratedAmpacity? Derate(Conductor conductor) => Deciding(conductor).Derate(conductor);
+
+    internal override Symbol Write(RatingLetters letters, Conductor conductor, string name)
+    {
+        Ask(conductor);
+        if (one == 0 || other == 0)
+        {
+            letters.Board.State($"rating of {conductor} by {(one == 0 ? first : second).Reference.Title}", "None: the source does not cover it. The other basis counts alone.");
+            return Deciding(conductor).Write(letters, conductor, name);
+        }
+
+        Symbol a = first.Write(letters, conductor, letters.Named("I_za")), b = second.Write(letters, conductor, letters.Named("I_zb"));
+        return letters.Board.Step(RatingLetters.Sought(conductor), name, Formula.Least(a, b), FirstCounts ? one : other, "A", ReferenceFor(conductor), "The lower of the two.");
+    }
+
+    internal override Symbol? WriteCelsius(RatingLetters letters, Conductor conductor, Symbol heating, Symbol rated, string name)
+    {
+        Ask(conductor);
+        if (one == 0 || other == 0)
+        {
+            return Deciding(conductor).WriteCelsius(letters, conductor, heating, rated, name);
+        }
+
+        Symbol? a = first.WriteCelsius(letters, conductor, heating, letters.Board.Find(letters.Named("I_za"))!, letters.Named("θ_ha"));
+        Symbol? b = second.WriteCelsius(letters, conductor, heating, letters.Board.Find(letters.Named("I_zb"))!, letters.Named("θ_hb"));
+        return a is null || b is null ? null
+            : letters.Board.Step("conductor temperature in service", name, Formula.Greatest(a, b), Math.Max(a.Value, b.Value), "°C", null, "The hotter of the two.");
+    }
 
     internal override IEnumerable<string> Remarks(Conductor conductor) => first.Remarks(conductor).Concat(second.Remarks(conductor));
 

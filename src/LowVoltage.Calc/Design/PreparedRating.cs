@@ -1,6 +1,7 @@
 using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.References;
+using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Design;
 
@@ -38,6 +39,27 @@ internal abstract class PreparedRating
 
     /// <summary>The steps from the table to the rating, where the basis is a table.</summary>
     internal virtual DeratedAmpacity? Derate(Conductor conductor) => null;
+
+    /// <summary>Writes the steps to the continuous current of one conductor that is rated.</summary>
+    /// <param name="letters">Where to.</param>
+    /// <param name="conductor">The conductor.</param>
+    /// <param name="name">The letter of the result.</param>
+    internal abstract Symbol Write(RatingLetters letters, Conductor conductor, string name);
+
+    /// <summary>Writes the steps to the temperature of one conductor at a current, as <see cref="TryCelsius"/> has it; null when there is none.</summary>
+    /// <param name="letters">Where to.</param>
+    /// <param name="conductor">The conductor.</param>
+    /// <param name="heating">The r.m.s. current of one conductor.</param>
+    /// <param name="rated">Its continuous current.</param>
+    /// <param name="name">The letter of the result.</param>
+    internal virtual Symbol? WriteCelsius(RatingLetters letters, Conductor conductor, Symbol heating, Symbol rated, string name)
+    {
+        Symbol limit = letters.Rated(letters.Named("θ_zt" + RatingLetters.Family(name)), LimitCelsius, "the table", Reference);
+        TryCelsius(conductor, heating.Value, rated.Value, letters.Ambient.Value, out double celsius);
+        return letters.Board.Step(
+            "conductor temperature by the table", name, letters.Ambient + ((limit - letters.Ambient) * Formula.Square(heating / rated)), celsius, "°C", Circuits.ConductorTemperature.Reference,
+            "The rise goes with the square of the current; the rating fixes it.");
+    }
 
     /// <summary>What a reader must know of this basis here.</summary>
     internal virtual IEnumerable<string> Remarks(Conductor conductor) => Derate(conductor)?.Remarks ?? [];

@@ -1,5 +1,6 @@
 using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Working;
 using UnitsNet;
 
 namespace LowVoltage.Calc.Design;
@@ -58,4 +59,6 @@ internal sealed class TablePrepared : PreparedRating
 
         return derated;
     }
+
+    internal override Symbol Write(RatingLetters letters, Conductor conductor, string name) => Derate(conductor)!.Write(letters.Board, name, letters.Mark, RatingLetters.Family(name));
 }

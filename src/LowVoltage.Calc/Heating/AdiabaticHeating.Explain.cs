@@ -107,7 +107,7 @@ public static partial class AdiabaticHeating
     }
 
     /// <summary>Writes how a Joule integral leads to a temperature.</summary>
-    internal static void WriteFinal(SolutionBuilder board, ConductorMaterial material, Symbol s, Symbol energy, Symbol start, double final)
+    internal static Symbol WriteFinal(SolutionBuilder board, ConductorMaterial material, Symbol s, Symbol energy, Symbol start, double final)
     {
         (Symbol square, Symbol beta) = Constant(board, material);
         Symbol x = board.Step(
@@ -120,7 +120,7 @@ public static partial class AdiabaticHeating
             hot = Formula.Least(hot, melting);
         }
 
-        board.Step(
+        return board.Step(
             "temperature at the end", "θ_f", hot, final, "°C", Reference, "Resistance grows as the metal warms, so the temperature grows faster and faster.", RoundingDirection.Up);
     }
 
@@ -156,14 +156,25 @@ public static partial class AdiabaticHeating
     private static (Symbol Start, Symbol End) Ends(SolutionBuilder board, in Temperature initial, in Temperature limit) => (
         board.Given("temperature at the start", "θ_i", initial.DegreesCelsius, "°C"), board.Given("temperature at the end", "θ_f", limit.DegreesCelsius, "°C"));
 
-    private static (Symbol Square, Symbol Beta) Constant(SolutionBuilder board, ConductorMaterial material)
+    /// <summary>Writes the heat capacity of a metal.</summary>
+    internal static Symbol Capacity(SolutionBuilder board, ConductorMaterial material)
     {
-        Symbol heat = board.LookUp($"volumetric heat capacity of {material.Name}", "σ_c", material.HeatCapacityJoulesPerCubicMeterKelvin, "J/(m³·K)", material.Reference);
-        Symbol beta = board.LookUp("reciprocal temperature coefficient at 0 °C", "β", -material.InferredZeroCelsius, "K", material.Reference);
-        Symbol rho = board.LookUp("resistivity at 20 °C", "ρ_20", material.OhmMeters20, "Ω·m", material.Reference);
+        double value = material.HeatCapacityJoulesPerCubicMeterKelvin;
+        string mark = board.Find("σ_c") is { } other && !other.Value.Equals(value) ? "2" : "";
+        return board.LookUp($"volumetric heat capacity of {material.Name}", "σ_c" + mark, value, "J/(m³·K)", material.Reference);
+    }
+
+    /// <summary>Writes the material constant K² and the temperature from which resistance counts. A second metal of one solution has a 2 behind its letters.</summary>
+    internal static (Symbol Square, Symbol Beta) Constant(SolutionBuilder board, ConductorMaterial material)
+    {
+        double result = AdiabaticKernel.ConstantSquared(material), resistivity = material.OhmMeters20 * 1e6;
+        Symbol heat = Capacity(board, material);
+        string mark = heat.Spec.Substring("σ_c".Length), apart = mark.Length == 0 ? "" : "_" + mark;
+        Symbol beta = board.LookUp($"reciprocal temperature coefficient of {material.Name} at 0 °C", "β" + apart, -material.InferredZeroCelsius, "K", material.Reference);
+        Symbol rho = board.LookUp($"resistivity of {material.Name} at 20 °C", "ρ_20" + (mark.Length == 0 ? "" : "," + mark), resistivity, "Ω·mm²/m", material.Reference);
         Symbol square = board.Step(
-            "square of the material constant", "K²", heat * (beta + Formula.FromNumber(20, "°C")) * Formula.FromNumber(1e-12, "m⁴/mm⁴") / rho,
-            AdiabaticKernel.ConstantSquared(material), "A²·s/mm⁴", Reference, "Heat taken up over heat made, for one square millimetre.");
+            $"square of the material constant of {material.Name}", "K²" + apart, heat * (beta + Formula.FromNumber(20, "°C")) * Formula.FromNumber(1e-6, "m²/mm²") / rho,
+            result, "A²·s/mm⁴", Reference, "Heat taken up over heat made, for one square millimetre.");
         return (square, beta);
     }
 

@@ -74,6 +74,9 @@ internal readonly struct HeatBalanceKernel
     /// <summary>Temperature without current.</summary>
     internal double NoLoadCelsius { get; }
 
+    /// <summary>Heat per metre and kelvin of the surface above the air, W/(m·K), where a coefficient was given; zero in free air.</summary>
+    internal double Conductance => givenConductance;
+
     internal static HeatBalanceKernel For(Wire wire, Surroundings surroundings)
     {
         _ = wire ?? throw new ArgumentNullException(nameof(wire));

@@ -84,7 +84,7 @@ public static class FuseAgainstWire
             ProtectedWire wire = wires[i] ?? throw new ArgumentNullException(nameof(wires));
             if (curve is not null)
             {
-                WireProtection found = new(curve, device, wire.Limits(), i, prospective);
+                WireProtection found = new(curve, device, wire, i, prospective);
                 weakest = weakest is null || found.IsWeakerThan(weakest) ? found : weakest;
             }
         }

@@ -26,53 +26,72 @@ public sealed partial class TimeCurrentCurve
         Least(board, i, source);
         if (TryLongestSeconds(amperes, out double seconds))
         {
-            Time(board, longest, i, seconds, "longest", "t_max", source, RoundingDirection.Up);
+            Time(board, longest, i, seconds, "longest", "t_max", "", source, RoundingDirection.Up);
             return board.Build();
         }
 
-        Symbol fusing = board.LookUp("conventional fusing current", "I_2", longest.FirstX, "A", source, "Below it no longest time is stated.");
-        board.Compare("must the device open", i, Relation.AtLeast, fusing, source, "It need not: the current may flow for ever.", verdict: false);
+        board.Compare("must the device open", i, Relation.AtLeast, Fusing(board, source), source, "It need not: the current may flow for ever.", verdict: false);
         return board.Build("The device need not open at this current.");
+    }
+
+    /// <summary>Writes the conventional fusing current.</summary>
+    internal Symbol Fusing(SolutionBuilder board, Reference? source) =>
+        board.LookUp("conventional fusing current", "I_2", longest.FirstX, "A", source, "The fuse need not open below it: no longest time is stated there.");
+
+    /// <summary>Writes the longest time at a current that opens the device.</summary>
+    /// <param name="board">Where to.</param>
+    /// <param name="i">The current.</param>
+    /// <param name="source">Where the points come from.</param>
+    /// <param name="name">The letter of the time.</param>
+    /// <param name="mark">What tells the points from those of another current.</param>
+    internal Symbol WriteLongest(SolutionBuilder board, Symbol i, Reference? source, string name, string mark)
+    {
+        TryLongestSeconds(i.Value, out double seconds);
+        return Time(board, longest, i, seconds, "longest", name, mark, source, RoundingDirection.Up);
+    }
+
+    /// <summary>Writes the least time at a current; null where none is stated.</summary>
+    internal Symbol? WriteLeast(SolutionBuilder board, Symbol i, Reference? source, string name, string mark)
+    {
+        if (!TryLeastSeconds(i.Value, out double seconds))
+        {
+            return null;
+        }
+
+        return TryNonFusingSeconds(i.Value, out _) || least!.Covers(i.Value) is false
+            ? board.LookUp($"least time of the fuse at {i.Name}", name, seconds, "s", source, "The time stated for the next higher current: a smaller current never opens a device sooner.")
+            : Time(board, least, i, seconds, "least", name, mark, source, RoundingDirection.Down);
     }
 
     private void Least(SolutionBuilder board, Symbol i, Reference? source)
     {
-        if (!TryLeastSeconds(i.Value, out double seconds))
+        if (WriteLeast(board, i, source, "t_min", "l") is null)
         {
             board.State("least time", "None is stated.");
         }
-        else if (TryNonFusingSeconds(i.Value, out _) || least!.Covers(i.Value) is false)
-        {
-            board.LookUp("least time", "t_min", seconds, "s", source, "The time stated for the next higher current: a smaller current never opens a device sooner.");
-        }
-        else
-        {
-            Time(board, least, i, seconds, "least", "t_min", source, RoundingDirection.Down);
-        }
     }
 
-    private static void Time(SolutionBuilder board, LogLogLine line, Symbol i, double seconds, string which, string name, Reference? source, RoundingDirection rounding)
+    private static Symbol Time(
+        SolutionBuilder board, LogLogLine line, Symbol i, double seconds, string which, string name, string mark, Reference? source, RoundingDirection rounding)
     {
         int at = line.PieceAt(i.Value);
+        string sought = $"{which} time of the fuse at {i.Name}", point = $"{which} time at the stated point";
         if (line.IsPoint(i.Value, at))
         {
-            board.LookUp($"{which} time", name, seconds, "s", source, "Stated for just this current.");
-            return;
+            return board.LookUp(sought, name, seconds, "s", source, "Stated for just this current.");
         }
 
-        Symbol i1 = board.LookUp("current of the stated point below", "I_1", line.X(at), "A", source), t1 = board.LookUp($"{which} time there", "t_1", line.Y(at), "s", source);
-        Symbol slope;
+        Symbol below = board.LookUp($"stated point below {i.Name}: current", "I_p" + mark, line.X(at), "A", source), first = board.LookUp($"{point} below", "t_p" + mark, line.Y(at), "s", source);
         if (at == line.Count - 1)
         {
-            slope = board.LookUp("slope beyond the last point", "n", line.Slope(at), "", Reading, line.Slope(at) == 0 ? "The time of a mechanism stays." : "Constant Joule integral: I²·t stays.");
-        }
-        else
-        {
-            Symbol i2 = board.LookUp("current of the stated point above", "I_2", line.X(at + 1), "A", source), t2 = board.LookUp($"{which} time there", "t_2", line.Y(at + 1), "s", source);
-            slope = board.Step(
-                "slope between the two points", "n", Formula.Logarithm(t2 / t1) / Formula.Logarithm(i2 / i1), line.Slope(at), "", Reading, "A straight line in log-log coordinates is a power law.");
+            return line.Slope(at) == 0
+                ? board.LookUp(sought, name, seconds, "s", Reading, "Beyond the last stated point the time of a mechanism stays.")
+                : board.Step(sought, name, first * Formula.Power(i / below, line.Slope(at)), seconds, "s", Reading, "Beyond the last stated point the Joule integral I²·t stays.", rounding);
         }
 
-        board.Step($"{which} time", name, t1 * Formula.Power(i / i1, slope), seconds, "s", Reading, "", rounding);
+        Symbol above = board.LookUp($"stated point above {i.Name}: current", "I_q" + mark, line.X(at + 1), "A", source), second = board.LookUp($"{point} above", "t_q" + mark, line.Y(at + 1), "s", source);
+        Symbol slope = board.Step(
+            "slope between the two points", mark.Length == 0 ? "m" : "m_" + mark, Formula.Logarithm(second / first) / Formula.Logarithm(above / below), line.Slope(at), "", Reading, "A straight line in log-log coordinates is a power law.");
+        return board.Step(sought, name, first * Formula.Power(i / below, slope), seconds, "s", Reading, "", rounding);
     }
 }

@@ -13,10 +13,21 @@ public sealed partial class WireProtection
     private readonly double? fuseSeconds;
     private readonly double? reached;
 
+    // What was asked, for the working.
+    private readonly ProtectedWire? asked;
+    private readonly TimeCurrentCurve? curve;
+    private readonly string device = "";
+    private readonly double prospective;
+
     internal WireProtection(string reason) => Reason = reason;
 
-    internal WireProtection(TimeCurrentCurve curve, string device, in WireLimits wire, int index, double prospective)
+    internal WireProtection(TimeCurrentCurve curve, string device, ProtectedWire asked, int index, double prospective)
     {
+        this.asked = asked;
+        this.curve = curve;
+        this.device = device;
+        this.prospective = prospective;
+        WireLimits wire = asked.Limits();
         TightestPoint point = FuseAgainstWireKernel.Tightest(wire, curve, prospective);
         amperes = point.Amperes;
         Regime = point.Regime;
@@ -33,7 +44,7 @@ public sealed partial class WireProtection
         }
 
         reached = wire.ReachedCelsius(amperes, fuseSeconds);
-        Reason = Say(device);
+        Reason = Say();
     }
 
     /// <summary>The verdict.</summary>
@@ -74,13 +85,13 @@ public sealed partial class WireProtection
         ? (reached ?? double.PositiveInfinity) - limit > (other.reached ?? double.PositiveInfinity) - other.limit
         : TimeRatio < other.TimeRatio;
 
-    private string Say(string device)
+    private string Say()
     {
-        string hot = reached is double celsius ? $"the wire is at {Accept.Text(celsius)} °C" : "the wire melts";
-        string held = $"against {Accept.Text(limit)} °C";
+        string hot = reached is double celsius ? $"the wire is at {Accept.Short(celsius)} °C" : "the wire melts";
+        string held = $"against {Accept.Short(limit)} °C";
         string when = fuseSeconds is double seconds
-            ? $"at {Accept.Text(amperes)} A the {device} opens within {Accept.Text(seconds)} s, when {hot} {held}"
-            : $"up to {Accept.Text(amperes)} A the {device} need not open, and {hot} in the long run {held}";
+            ? $"at {Accept.Short(amperes)} A the {device} opens within {Accept.Short(seconds)} s, when {hot} {held}"
+            : $"up to {Accept.Short(amperes)} A the {device} need not open, and {hot} in the long run {held}";
         return (Verdict == ProtectionVerdict.Protected ? "Protected; tightest " : "Not protected: ") + when + ".";
     }
 }

@@ -160,6 +160,16 @@ public class Formula
     /// <summary>The formula in symbols, in one line: <c>ρ·L/A</c>.</summary>
     public override string ToString() => FormulaText.Write(this, 0);
 
+    /// <summary>The operands of a least or greatest of several, written as a tree of twos.</summary>
+    internal IEnumerable<Formula> Several() =>
+        new[] { First, Second }.SelectMany(operand => operand.Kind == Kind ? operand.Several() : [operand]);
+
+    /// <summary>The greatest of one part or more.</summary>
+    internal static Formula GreatestOf(IReadOnlyList<Formula> parts) => parts.Skip(1).Aggregate(parts[0], Greatest);
+
+    /// <summary>The least of one part or more.</summary>
+    internal static Formula LeastOf(IReadOnlyList<Formula> parts) => parts.Skip(1).Aggregate(parts[0], Least);
+
     /// <summary>The sum of one part or more.</summary>
     internal static Formula Total(IReadOnlyList<Formula> parts)
     {

@@ -21,13 +21,15 @@ internal static class FormulaLatex
             FormulaKind.Logarithm => @"\ln" + Brackets(formula.First, digits),
             FormulaKind.Exponential => @"\exp" + Brackets(formula.First, digits),
             FormulaKind.Negation => "-" + Within(formula.First, FormulaPrecedence.Product, digits),
-            FormulaKind.Least => @"\min\left(" + Write(formula.First, digits) + ";\\ " + Write(formula.Second, digits) + @"\right)",
-            _ => @"\max\left(" + Write(formula.First, digits) + ";\\ " + Write(formula.Second, digits) + @"\right)",
+            FormulaKind.Least => @"\min\left(" + Several(formula, digits) + @"\right)",
+            _ => @"\max\left(" + Several(formula, digits) + @"\right)",
         };
     }
 
     internal static string WithUnit(double value, int digits, string unit) =>
         unit.Length == 0 ? NumberText.Latex(value, digits) : NumberText.Latex(value, digits) + @"\,\mathrm{" + Unit(unit) + "}";
+
+    private static string Several(Formula formula, int digits) => string.Join(";\\ ", formula.Several().Select(operand => Write(operand, digits)));
 
     private static string Within(Formula formula, int least, int digits) =>
         FormulaPrecedence.Of(formula, digits) >= least ? Write(formula, digits) : Brackets(formula, digits);

@@ -19,8 +19,8 @@ internal static class FormulaMathMl
             FormulaKind.Logarithm => "<mi>ln</mi>" + Brackets(Write(formula.First, digits)),
             FormulaKind.Exponential => "<mi>exp</mi>" + Brackets(Write(formula.First, digits)),
             FormulaKind.Negation => "<mo>−</mo>" + Within(formula.First, FormulaPrecedence.Product, digits),
-            FormulaKind.Least => "<mi>min</mi>" + Brackets(Write(formula.First, digits) + "<mo>;</mo>" + Write(formula.Second, digits)),
-            _ => "<mi>max</mi>" + Brackets(Write(formula.First, digits) + "<mo>;</mo>" + Write(formula.Second, digits)),
+            FormulaKind.Least => "<mi>min</mi>" + Brackets(Several(formula, digits)),
+            _ => "<mi>max</mi>" + Brackets(Several(formula, digits)),
         };
     }
 
@@ -32,6 +32,8 @@ internal static class FormulaMathMl
 
     private static string Pair(Formula formula, string sign, int left, int right, int digits) =>
         Within(formula.First, left, digits) + "<mo>" + sign + "</mo>" + Within(formula.Second, right, digits);
+
+    private static string Several(Formula formula, int digits) => string.Join("<mo>;</mo>", formula.Several().Select(operand => Write(operand, digits)));
 
     private static string Within(Formula formula, int least, int digits)
     {

@@ -19,10 +19,12 @@ internal static class FormulaText
             FormulaKind.Logarithm => $"ln({Write(formula.First, digits)})",
             FormulaKind.Exponential => $"exp({Write(formula.First, digits)})",
             FormulaKind.Negation => "−" + Within(formula.First, FormulaPrecedence.Product + 1, digits),
-            FormulaKind.Least => $"min({Write(formula.First, digits)}; {Write(formula.Second, digits)})",
-            _ => $"max({Write(formula.First, digits)}; {Write(formula.Second, digits)})",
+            FormulaKind.Least => $"min({Several(formula, digits)})",
+            _ => $"max({Several(formula, digits)})",
         };
     }
+
+    private static string Several(Formula formula, int digits) => string.Join("; ", formula.Several().Select(operand => Write(operand, digits)));
 
     private static string Pair(Formula formula, string sign, int digits)
     {

@@ -17,6 +17,12 @@ internal sealed class SolutionBuilder(string title)
     private readonly List<string> cautions = [];
     private string section = "";
 
+    /// <summary>Write nothing twice: a value that is given or stands in a step already, under the same letter, is that symbol.</summary>
+    internal bool Once { get; init; }
+
+    /// <summary>One rounding for all steps, so that a quantity that is met several times reads the same everywhere; null leaves each step its own.</summary>
+    internal RoundingDirection? Rounding { get; init; }
+
     /// <summary>The symbol of the last step; for the answer.</summary>
     internal SolutionStep Last => steps[steps.Count - 1];
 
@@ -34,8 +40,17 @@ internal sealed class SolutionBuilder(string title)
     /// <summary>Steps from here on belong to a part of this name.</summary>
     internal void Section(string name) => section = name;
 
+    /// <summary>A symbol that stands here by its letter; null when there is none.</summary>
+    internal Symbol? Find(string name) =>
+        givens.Find(given => given.Symbol?.Spec == name)?.Symbol ?? steps.Find(step => Gives(step) && step.Symbol!.Spec == name)?.Symbol;
+
     internal Symbol LookUp(string sought, string name, double value, string unit, Reference? source, string reason = "")
     {
+        if (Once && Find(name) is { } known && known.Value.Equals(value) && known.Unit == unit)
+        {
+            return known;
+        }
+
         Symbol symbol = new(name, value, unit, sought);
         steps.Add(new SolutionStep(StepKind.LookUp, sought, symbol, reason) { Section = section, Source = source });
         return symbol;
@@ -46,17 +61,34 @@ internal sealed class SolutionBuilder(string title)
         string sought, string name, Formula formula, double result, string unit, Reference? source, string reason = "", RoundingDirection rounding = RoundingDirection.Nearest)
     {
         Symbol symbol = new(name, result, unit, sought);
-        steps.Add(new SolutionStep(StepKind.Calculation, sought, symbol, reason) { Section = section, Source = source, Formula = formula, Rounding = rounding });
+        SolutionStep step = new(StepKind.Calculation, sought, symbol, reason) { Section = section, Source = source, Formula = formula, Rounding = Rounding ?? rounding };
+        if (Once && steps.Find(known => IsSame(known, step)) is { } same)
+        {
+            return same.Symbol!;
+        }
+
+        steps.Add(step);
         return symbol;
     }
 
-    /// <summary>A comparison. The verdict is the calculation's own where it has one; the limit is rounded as in the step that gave it, where there is one.</summary>
+    /// <summary>A comparison. The verdict is the calculation's own where it has one; both sides are shown as in the steps that gave them.</summary>
     internal bool Compare(
         string sought, Symbol left, Relation relation, Symbol limit, Reference? source, string reason = "", bool? verdict = null, RoundingDirection? limitRounding = null)
     {
-        RoundingDirection rounding = limitRounding ?? steps.Find(step => ReferenceEquals(step.Symbol, limit))?.Rounding ?? RoundingDirection.Nearest;
+        SolutionStep? from = Giving(left), bound = Giving(limit);
         bool holds = verdict ?? RelationWords.Holds(left.Value, relation, limit.Value);
-        steps.Add(new SolutionStep(StepKind.Comparison, sought, left, reason) { Section = section, Source = source, Relation = relation, Limit = limit, LimitRounding = rounding, Holds = holds });
+        steps.Add(new SolutionStep(StepKind.Comparison, sought, left, reason)
+        {
+            Section = section,
+            Source = source,
+            Relation = relation,
+            Limit = limit,
+            Digits = DigitsOf(left, from),
+            Rounding = from?.Rounding ?? RoundingDirection.Nearest,
+            LimitDigits = DigitsOf(limit, bound),
+            LimitRounding = Rounding ?? bound?.Rounding ?? limitRounding ?? RoundingDirection.Nearest,
+            Holds = holds,
+        });
         return holds;
     }
 
@@ -64,21 +96,16 @@ internal sealed class SolutionBuilder(string title)
         steps.Add(new SolutionStep(StepKind.Statement, sought, null, words) { Section = section, Source = source });
 
     /// <summary>The steps of another explanation, as a part of this one. Its cautions are not taken: the whole has its own.</summary>
-    /// <param name="onlyNew">Leave out what stands here already, letter for letter and to the last bit.</param>
-    internal void Include(WorkedSolution other, bool onlyNew = false)
+    internal void Include(WorkedSolution other)
     {
         foreach (SolutionStep step in other.Steps)
         {
-            if (!onlyNew || !steps.Exists(known => IsSame(known, step)))
+            if (!Once || !steps.Exists(known => IsSame(known, step)))
             {
-                steps.Add(step.In(section.Length == 0 ? step.Section : section));
+                steps.Add(step.In(section.Length == 0 ? step.Section : section, Rounding));
             }
         }
     }
-
-    private static bool IsSame(SolutionStep known, SolutionStep step) =>
-        known.Kind is StepKind.LookUp or StepKind.Calculation && known.Kind == step.Kind && known.Sought == step.Sought && known.Result.Equals(step.Result)
-        && known.Symbol!.Name == step.Symbol!.Name && known.Formula?.ToString() == step.Formula?.ToString();
 
     internal void Note(string heading, IReadOnlyList<string> lines)
     {
@@ -105,4 +132,16 @@ internal sealed class SolutionBuilder(string title)
         SolutionStep last = Last;
         return Build(last.Symbol is null ? last.Reason : $"{last.Symbol.Meaning}: {last.Symbol.Name} = {last.Rounded}");
     }
+
+    private static bool Gives(SolutionStep step) => step.Kind is StepKind.LookUp or StepKind.Calculation;
+
+    private static bool IsSame(SolutionStep known, SolutionStep step) =>
+        Gives(known) && known.Kind == step.Kind && known.Sought == step.Sought && known.Result.Equals(step.Result)
+        && known.Symbol!.Name == step.Symbol!.Name && known.Formula?.ToString() == step.Formula?.ToString();
+
+    // The first step that gave a quantity, by its letter.
+    private SolutionStep? Giving(Symbol symbol) => steps.Find(step => Gives(step) && step.Symbol!.Spec == symbol.Spec);
+
+    private int DigitsOf(Symbol symbol, SolutionStep? step) =>
+        step?.ShownDigits ?? (givens.Exists(given => given.Symbol?.Spec == symbol.Spec) ? GivenDigits : NumberText.Shown);
 }

@@ -148,7 +148,7 @@ internal static class SolutionHtml
         {
             StepKind.Calculation => name + "<mo>=</mo>" + FormulaMathMl.Write(step.Formula!, 0) + "<mo>=</mo>" + FormulaMathMl.Write(step.Formula!, step.OperandDigits)
                 + "<mo>=</mo>" + FormulaMathMl.WithUnit(step.Shown!.Value, 16, step.Unit),
-            StepKind.Comparison => name + "<mo>=</mo>" + FormulaMathMl.WithUnit(step.Symbol.Value, step.ComparedDigits, step.Unit)
+            StepKind.Comparison => name + "<mo>=</mo>" + FormulaMathMl.WithUnit(step.ComparedShown, 16, step.Unit)
                 + "<mo>" + Escape(RelationWords.Sign(step.Relation!.Value, step.Holds!.Value)) + "</mo>"
                 + FormulaMathMl.WithUnit(step.LimitShown, 16, step.Limit!.Unit) + "<mo>=</mo>" + SymbolName.MathMl(step.Limit.Spec),
             _ => name + "<mo>=</mo>" + FormulaMathMl.WithUnit(step.Shown!.Value, 16, step.Unit),

@@ -62,6 +62,9 @@ public sealed class SolutionStep
     /// <summary>Which way the limit is rounded: as in the step that gave it, so that a reader meets one number.</summary>
     internal RoundingDirection LimitRounding { get; init; }
 
+    /// <summary>Digits of the limit: those of the step that gave it.</summary>
+    internal int LimitDigits { get; init; } = NumberText.Shown;
+
     /// <summary>Where the formula or the value comes from; null when the step needs no source.</summary>
     public Reference? Source { get; internal init; }
 
@@ -85,7 +88,7 @@ public sealed class SolutionStep
     {
         StepKind.Calculation => $"{Symbol!.Name} = {FormulaText.Write(Formula!, OperandDigits)} = {Rounded}",
         StepKind.LookUp => $"{Symbol!.Name} = {Rounded}",
-        StepKind.Comparison => $"{NumberText.WithUnit(Symbol!.Value, ComparedDigits, Unit)} {RelationWords.Sign(Relation!.Value)} "
+        StepKind.Comparison => $"{NumberText.WithUnit(ComparedShown, 16, Unit)} {RelationWords.Sign(Relation!.Value)} "
             + $"{NumberText.WithUnit(LimitShown, 16, Limit!.Unit)}: {Verdict}",
         _ => "",
     };
@@ -95,21 +98,22 @@ public sealed class SolutionStep
     {
         StepKind.Calculation => $"{Symbol!.Latex} = {Formula!.ToLatex()} = {FormulaLatex.Write(Formula, OperandDigits)} = {FormulaLatex.WithUnit(Shown!.Value, 16, Unit)}",
         StepKind.LookUp => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(Shown!.Value, 16, Unit)}",
-        StepKind.Comparison => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(Symbol.Value, ComparedDigits, Unit)} {RelationWords.LatexSign(Relation!.Value, Holds!.Value)} "
+        StepKind.Comparison => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(ComparedShown, 16, Unit)} {RelationWords.LatexSign(Relation!.Value, Holds!.Value)} "
             + $"{FormulaLatex.WithUnit(LimitShown, 16, Limit!.Unit)} = {Limit.Latex}",
         _ => "",
     };
 
     /// <summary>The same step as a part of something larger.</summary>
-    internal SolutionStep In(string section) => new(Kind, Sought, Symbol, Reason)
+    internal SolutionStep In(string section, RoundingDirection? rounding = null) => new(Kind, Sought, Symbol, Reason)
     {
         Section = section,
         Formula = Formula,
         Digits = Digits,
-        Rounding = Rounding,
+        Rounding = rounding ?? Rounding,
         Relation = Relation,
         Limit = Limit,
-        LimitRounding = LimitRounding,
+        LimitRounding = rounding ?? LimitRounding,
+        LimitDigits = LimitDigits,
         Holds = Holds,
         Source = Source,
     };
@@ -136,30 +140,31 @@ public sealed class SolutionStep
         }
     }
 
-    /// <summary>The fewest digits that show the two sides standing to each other as the verdict says.</summary>
-    internal int ComparedDigits
-    {
-        get
-        {
-            double left = Symbol!.Value;
-            Relation relation = Relation!.Value;
-            for (int digits = Digits; digits < MostDigits; digits++)
-            {
-                if (RelationWords.Holds(NumberText.Round(left, digits), relation, LimitAt(digits)) == Holds)
-                {
-                    return digits;
-                }
-            }
-
-            return MostDigits;
-        }
-    }
+    /// <summary>The compared value as shown: as the step that gave it has it, with more digits only where those would belie the verdict.</summary>
+    internal double ComparedShown => LeftAt(MoreDigits);
 
     /// <summary>The limit as shown.</summary>
-    internal double LimitShown => LimitAt(ComparedDigits);
+    internal double LimitShown => LimitAt(MoreDigits);
 
     /// <summary>The step in one line: what is sought and the numbers.</summary>
     public override string ToString() => Kind == StepKind.Statement ? $"{Sought}: {Reason}" : $"{Sought}: {InNumbers}";
 
-    private double LimitAt(int digits) => NumberText.Round(Limit!.Value, digits, LimitRounding);
+    // The fewest digits beyond the usual ones that show the two sides standing to each other as the verdict says.
+    private int MoreDigits
+    {
+        get
+        {
+            int more = 0;
+            while (Digits + more < MostDigits && RelationWords.Holds(LeftAt(more), Relation!.Value, LimitAt(more)) != Holds)
+            {
+                more++;
+            }
+
+            return more;
+        }
+    }
+
+    private double LeftAt(int more) => NumberText.Round(Symbol!.Value, Digits + more, Rounding);
+
+    private double LimitAt(int more) => NumberText.Round(Limit!.Value, LimitDigits + more, LimitRounding);
 }

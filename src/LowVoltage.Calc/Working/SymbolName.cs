@@ -15,6 +15,9 @@ internal static class SymbolName
         "alpha", "beta", "gamma", "delta", "varepsilon", "eta", "theta", "kappa", "lambda", "mu", "nu", "pi", "rho", "sigma", "tau", "varphi", "omega", "Delta", "Sigma", "Omega",
     ];
 
+    /// <summary>A letter with a mark behind its subscript.</summary>
+    internal static string With(string spec, string mark) => mark.Length == 0 ? spec : Split(spec).Sub.Length == 0 ? spec + "_" + mark : spec + mark;
+
     internal static string Text(string spec)
     {
         (string basis, string sub) = Split(spec);

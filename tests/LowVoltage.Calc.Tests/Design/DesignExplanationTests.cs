@@ -20,9 +20,9 @@ public class DesignExplanationTests
         SupplyRange range = design.SupplyRange!;
         foreach (OperatingPoint point in new[] { range.Minimum, range.Nominal, range.Maximum })
         {
-            Assert.Contains(sheet.Steps, s => s.Symbol?.Name == "I" && s.Result!.Value.Equals(point.Current.Amperes));
-            Assert.Contains(sheet.Steps, s => s.Symbol?.Name == "U" && s.Result!.Value.Equals(point.VoltageAtLoad.Volts));
-            Assert.Contains(sheet.Steps, s => s.Symbol?.Name == "ΔV" && s.Result!.Value.Equals(point.Drop.Volts));
+            Assert.Contains(sheet.Steps, s => s.Symbol?.Name.StartsWith("I", StringComparison.Ordinal) == true && s.Result!.Value.Equals(point.Current.Amperes));
+            Assert.Contains(sheet.Steps, s => s.Symbol?.Name.StartsWith("U", StringComparison.Ordinal) == true && s.Result!.Value.Equals(point.VoltageAtLoad.Volts));
+            Assert.Contains(sheet.Steps, s => s.Symbol?.Name.StartsWith("ΔV", StringComparison.Ordinal) == true && s.Result!.Value.Equals(point.Drop.Volts));
         }
 
         Assert.Equal(design.Rejected.Select(r => r.ToString()), Lines(sheet, "Why no smaller size"));
@@ -67,13 +67,16 @@ public class DesignExplanationTests
     public void Sheet_HasRoomForSignatures() =>
         Assert.Equal(2, Lines(CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(2))), DesignRules.RoadVehicle).Explain(), "Signatures").Count);
 
+    // A check lets rounding take a billionth of its limit; the step that it shows does not.
+    private const double Play = 1e-8;
+
     private static IReadOnlyList<string> Lines(WorkedSolution sheet, string heading) => sheet.Notes.Single(n => n.Heading == heading).Lines;
 
     private static void AssertHoldsChecks(CircuitDesign design, WorkedSolution sheet)
     {
         foreach (DesignCheck check in design.Checks)
         {
-            SolutionStep step = Assert.Single(sheet.Steps, s => s.Sought == "check: " + check.Name && (s.Symbol is null || s.Result!.Value.Equals(check.Value)));
+            SolutionStep step = Assert.Single(sheet.Steps, s => s.Sought == "check: " + check.Name && (s.Symbol is null || Math.Abs(s.Result!.Value - check.Value) <= Play * Math.Abs(check.Value)));
             Assert.Equal(check.Reference, step.Source);
             if (step.Kind == StepKind.Statement)
             {
@@ -81,9 +84,9 @@ public class DesignExplanationTests
             }
             else
             {
-                Assert.Equal(check.Limit, step.Limit!.Value);
+                Near(check.Limit, step.Limit!.Value, Play, check.Name);
                 Assert.Equal(check.Outcome == CheckOutcome.Pass, step.Holds);
-                Assert.Contains("Margin", step.Reason, StringComparison.Ordinal);
+                Assert.Contains(step.Reason.Split('.')[0].Split(' ')[0], (string[])["Margin", "Beyond", "More"]);
             }
         }
     }

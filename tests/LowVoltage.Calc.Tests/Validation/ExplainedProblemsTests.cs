@@ -54,8 +54,9 @@ public class ExplainedProblemsTests
         ["dc-086"] = p => One(OhmsLaw.FromVoltageAndCurrent(p.Volts("V"), p.Amperes("I")).Explain(OhmsLawQuantity.Resistance)),
         ["dc-088"] = p => Amperes(p.Volts("V"), p.Ohms("R_nominal") * (1 + (p["tolerance"] / 100))),
         ["dc-089"] = p => One(OhmsLaw.FromVoltageAndCurrent(p.Volts("V"), p.Amperes("I")).Explain(OhmsLawQuantity.Power)),
-        ["dc-094"] = p => One(ElectricalEnergy.ExplainFromPower(
-            OhmsLaw.FromVoltageAndCurrent(p.Volts("V"), p.Amperes("I")).Power, Duration.FromSeconds(p["t"]))),
+        // Watt-hours last; the text has joules.
+        ["dc-094"] = p => (ElectricalEnergy.ExplainFromPower(
+            OhmsLaw.FromVoltageAndCurrent(p.Volts("V"), p.Amperes("I")).Power, Duration.FromSeconds(p["t"])), 3600),
         // "four 20 ohm and one 10 ohm in series"
         ["dc-099"] = p => Watts(p.Volts("V"), ResistorNetwork.Series([.. new double[] { 20, 20, 20, 20, 10 }.Select(r => ElectricResistance.FromOhms(r))])),
         ["dc-101"] = p => Watts(p.Volts("V"), Parallel(p, "R1", "R2", "R3")),
@@ -103,7 +104,8 @@ public class ExplainedProblemsTests
         ["wire-054"] = p => One(BarResistance.ExplainFieldStrength(Ohm(p["rho"]), p.Amperes("I"), AwgSize.Parse("12").Area)),
         ["wire-055"] = p => One(Bar(p["rho"], Length.FromMeters(p["length"]), AwgSize.Parse("12").Area)),
         ["wire-056"] = p => One(Bar(p["rho"], Length.FromMeters(p["length"]), AwgSize.Parse("12").Area)),
-        ["wire-058"] = p => One(Conductor.Solid(AwgSize.Parse("AWG 10"), ConductorMaterial.Copper).ExplainCurrentDensity(p.Amperes("I"))),
+        // A/mm² shown, A/m² in the text.
+        ["wire-058"] = p => (Conductor.Solid(AwgSize.Parse("AWG 10"), ConductorMaterial.Copper).ExplainCurrentDensity(p.Amperes("I")), 1e6),
         ["wire-061"] = p => (BarResistance.ExplainAreaFor(Ohm(p["rho"]), Length.FromCentimeters(p["length"]), p.Ohms("R")), 1e-6),
         ["wire-067"] = p => One(Conductor.SolidOfDiameter(Length.FromMillimeters(p["diameter"]), ProblemMetal.Of(p["rho"], p["alpha"])).ExplainResistance(Length.FromMeters(p["length"]), Twenty)),
         ["wire-070"] = p => One(TemperatureCorrection.ExplainTemperatureOfEqualResistance(

@@ -90,7 +90,7 @@ internal sealed class Explained
         AwgSize awg = AwgSize.FromNumber(random.Next(-3, 41));
         Add("wire R", wire.ExplainResistance(l, t2), wire.Resistance(l, t2).Ohms);
         Add("wire mass", wire.ExplainMass(l), wire.Mass(l).Kilograms);
-        Add("wire J", wire.ExplainCurrentDensity(i), wire.CurrentDensity(i).AmperesPerSquareMeter);
+        Add("wire J", wire.ExplainCurrentDensity(i), wire.CurrentDensity(i).AmperesPerSquareMeter * 1e-6);
         Add("AWG", awg.Explain(), awg.CircularMils);
         Add("cmil of area", CircularMil.ExplainFromArea(s), CircularMil.FromArea(s));
         Add("cmil of diameter", CircularMil.ExplainFromDiameter(Length.FromMillimeters(Log(0.1, 20))));
@@ -133,7 +133,7 @@ internal sealed class Explained
 
         ElectricCharge charge = ElectricCharge.FromAmpereHours(Log(1, 300));
         Duration time = Duration.FromSeconds(Log(1, 1e5));
-        Add("energy", ElectricalEnergy.ExplainFromPower(p, time), ElectricalEnergy.FromPower(p, time).Joules);
+        Add("energy", ElectricalEnergy.ExplainFromPower(p, time), ElectricalEnergy.FromPower(p, time).WattHours);
         Add("hours", ElectricalEnergy.ExplainRunningTime(charge, i), ElectricalEnergy.RunningTime(charge, i).Hours);
         Add("hours P", ElectricalEnergy.ExplainRunningTime(charge, v, p), ElectricalEnergy.RunningTime(charge, v, p).Hours);
     }

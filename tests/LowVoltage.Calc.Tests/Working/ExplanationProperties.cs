@@ -54,6 +54,15 @@ public class ExplanationProperties
     }
 
     [Fact]
+    public void EveryLetter_StandsForOneQuantity_InOneSolution()
+    {
+        foreach ((string name, WorkedSolution solution, double? _) in Everything())
+        {
+            AssertOneMeaning(solution, name);
+        }
+    }
+
+    [Fact]
     public void ToText_FitsAConsole_AndHoldsEveryLine()
     {
         foreach ((string name, WorkedSolution solution, double? _) in Explained.All(1))
@@ -97,6 +106,7 @@ public class ExplanationProperties
             WorkedSolution solution = outcome.Explain();
             AssertEvaluates(solution, c.ToString());
             AssertReadsBack(solution, c.ToString());
+            AssertOneMeaning(solution, c.ToString());
             seen.Add(outcome.Verdict);
             Assert.Equal(outcome.Reason, solution.Answer);
             if (outcome.TemperatureReached is { } reached && outcome.Verdict != ProtectionVerdict.NotEvaluated)
@@ -116,6 +126,8 @@ public class ExplanationProperties
         WorkedSolution sheet = CircuitDesigner.Design(circuit.Requirements(), circuit.Rules).Explain();
         AssertEvaluates(sheet, circuit.ToString());
         AssertReadsBack(sheet, circuit.ToString());
+        AssertOneMeaning(sheet, circuit.ToString());
+        AssertReadsTheSame(sheet, circuit.ToString());
         Assert.NotNull(XDocument.Parse(sheet.ToHtmlPage()).Root);
         Assert.All(sheet.ToText().Split('\n'), line => Assert.True(line.Length <= 100, line));
     }
@@ -172,6 +184,55 @@ public class ExplanationProperties
 
         return lines;
     }
+
+    // One letter, one quantity: the same value, unit and words wherever it stands. "Once more" closes a loop on the same quantity.
+    internal static void AssertOneMeaning(WorkedSolution solution, string name)
+    {
+        Dictionary<string, Symbol> known = [];
+        foreach (Symbol symbol in solution.Givens.Select(g => g.Symbol).OfType<Symbol>().Concat(solution.Steps.SelectMany(SymbolsOf)))
+        {
+            if (!known.TryGetValue(symbol.Latex, out Symbol? first))
+            {
+                known.Add(symbol.Latex, symbol);
+                continue;
+            }
+
+            Assert.True(Math.Abs(first.Value - symbol.Value) <= 2e-8 * Math.Abs(first.Value), $"{name}: {symbol.Name} is {first.Value:R}, {first.Meaning}, and {symbol.Value:R}, {symbol.Meaning}\n{solution}");
+            Assert.True(first.Unit == symbol.Unit, $"{name}: {symbol.Name} in {first.Unit} and {symbol.Unit}");
+            Assert.True(Plain(first) == Plain(symbol), $"{name}: {symbol.Name} is {first.Meaning} and {symbol.Meaning}");
+        }
+    }
+
+    private static string Plain(Symbol symbol) => symbol.Meaning.Replace(" once more, round the loop", "", StringComparison.Ordinal).Replace(" once more", "", StringComparison.Ordinal);
+
+    // Where a check shows a number that a step gave, it shows the step's own digits, or the same number to more of them.
+    internal static void AssertReadsTheSame(WorkedSolution solution, string name)
+    {
+        Dictionary<string, string> shown = [];
+        foreach (SolutionStep step in solution.Steps)
+        {
+            if (step.Kind is StepKind.Calculation or StepKind.LookUp)
+            {
+                shown.TryAdd(step.Symbol!.Latex, step.Rounded);
+            }
+            else if (step.Kind == StepKind.Comparison)
+            {
+                string[] sides = step.InNumbers.Split(": ")[0].Split([" ≤ ", " ≥ ", " < ", " > "], StringSplitOptions.None);
+                foreach ((Symbol symbol, string text) in new[] { (step.Symbol!, sides[0]), (step.Limit!, sides[1]) })
+                {
+                    if (shown.TryGetValue(symbol.Latex, out string? before) && text.Length <= before.Length)
+                    {
+                        Assert.True(before == text, $"{name}: {symbol.Name} reads {before} and {text}");
+                    }
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<Symbol> SymbolsOf(SolutionStep step) =>
+        new[] { step.Symbol, step.Limit }.OfType<Symbol>().Concat(step.Formula is { } formula ? Leaves(formula) : []);
+
+    private static IEnumerable<Symbol> Leaves(Formula formula) => formula is Symbol symbol ? [symbol] : formula.Operands.SelectMany(Leaves);
 
     private static void AssertSafeSide(SolutionStep step, double shown)
     {

@@ -117,10 +117,16 @@ internal sealed class PlainMath
         if (Take("min(") || Take("max("))
         {
             bool least = text[at - 4] == 'm' && text[at - 3] == 'i';
-            double first = Sum();
+            double found = Sum();
             Assert.True(Take("; "), text);
-            double second = Closed();
-            return least ? Math.Min(first, second) : Math.Max(first, second);
+            do
+            {
+                double next = Sum();
+                found = least ? Math.Min(found, next) : Math.Max(found, next);
+            }
+            while (Take("; "));
+            Assert.True(Take(")"), $"no closing bracket at {at} in '{text}'");
+            return found;
         }
 
         return Take("(") ? Closed() : Number();

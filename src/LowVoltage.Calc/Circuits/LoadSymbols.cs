@@ -1,0 +1,104 @@
+using System.Globalization;
+using LowVoltage.Calc.Working;
+
+namespace LowVoltage.Calc.Circuits;
+
+/// <summary>The letters of a load in a worked solution: what the caller stated stands in the givens, what follows from it is written when it is first used.</summary>
+/// <remarks>A second load of a kind has a 2 behind its letters, and so on.</remarks>
+internal sealed class LoadSymbols(SolutionBuilder board)
+{
+    private readonly List<(Symbol Given, Symbol? Efficiency, double Watts, string Mark)> powers = [];
+    private readonly List<(Symbol Watts, Symbol Volts, Symbol Ratio, double Amperes, double ColdOhms, string Mark)> lamps = [];
+
+    /// <summary>The one there is; null when there are none or several.</summary>
+    internal static Symbol? Only(IReadOnlyList<Formula> symbols) => symbols.Count == 1 ? symbols[0] as Symbol : null;
+
+    /// <summary>Loads that draw a current at any voltage.</summary>
+    internal List<Formula> Currents { get; } = [];
+
+    internal List<Symbol> Resistances { get; } = [];
+
+    internal List<Symbol> Duties { get; } = [];
+
+    internal List<Symbol> Capacitors { get; } = [];
+
+    internal List<(Symbol Peak, Symbol Seconds, Symbol? Volts)> Motors { get; } = [];
+
+    internal int Lamps => lamps.Count;
+
+    internal void Duty(DutyCycle duty)
+    {
+        Symbol share = board.Given("share of the time that the load is on", Free("D"), duty.Fraction, "");
+        Duties.Add(share);
+        if (duty.HeatFraction > duty.Fraction)
+        {
+            board.Given("pulses of the load", "longer than two seconds: they count as continuous for the heat");
+        }
+    }
+
+    internal void Power(double given, double efficiency)
+    {
+        string mark = Mark(efficiency < 1 ? "P_out" : "P_L");
+        powers.Add(efficiency < 1
+            ? (board.Given("power that the load gives", "P_out" + mark, given, "W"), board.Given("efficiency of the load", "η_L" + mark, efficiency, ""), given / efficiency, mark)
+            : (board.Given("power that the load draws, at any voltage", "P_L" + mark, given, "W"), null, given, mark));
+    }
+
+    internal void Current(double amperes, string meaning, string name) => Currents.Add(board.Given(meaning, Free(name), amperes, "A"));
+
+    internal void Resistance(double ohms) => Resistances.Add(board.Given("resistance of the load", Free("R_L"), ohms, "Ω"));
+
+    internal void Capacitor(double farads) => Capacitors.Add(board.Given("capacitor at the input of the load", Free("C"), farads * 1e6, "µF"));
+
+    internal void Lamp(double watts, double volts, double ratio, double amperes, double coldOhms)
+    {
+        string mark = Mark("P_r");
+        lamps.Add((
+            board.Given("rated power of the lamp", "P_r" + mark, watts, "W"),
+            board.Given("rated voltage of the lamp", "U_r" + mark, volts, "V"),
+            board.Given("resistance of the lamp hot over cold", "k_c" + mark, ratio, ""),
+            amperes,
+            coldOhms,
+            mark));
+    }
+
+    internal void Motor(double running, double peak, double locked, double seconds, double? volts)
+    {
+        Current(running, "current of the motor when it runs", "I_run");
+        Symbol most = board.Given("greatest current of the motor while it starts", Free("I_pk"), peak, "A");
+        board.Given("current of the motor with its rotor locked", Free("I_lock"), locked, "A");
+        Symbol start = board.Given("duration of the motor's start", Free("t_run"), seconds, "s");
+        Symbol? rated = volts is { } at ? board.Given("voltage that the motor's starting currents are stated for", Free("U_mot"), at, "V") : null;
+        Motors.Add((most, start, rated));
+    }
+
+    /// <summary>The power that each load draws; a step where it is not what was stated.</summary>
+    internal List<Formula> Powers() => [.. powers.Select(p => (Formula)(p.Efficiency is { } efficiency
+        ? board.Step("power that the load draws, at any voltage", "P_L" + p.Mark, p.Given / efficiency, p.Watts, "W", null, "What it gives over its efficiency. Its current rises when its voltage falls.")
+        : p.Given))];
+
+    /// <summary>Rated current and voltage of each lamp.</summary>
+    internal List<(Symbol Amperes, Symbol Volts)> RatedLamps() => [.. lamps.Select(l => (RatedAmperes(l.Watts, l.Volts, l.Amperes, l.Mark), l.Volts))];
+
+    /// <summary>The resistance of each lamp while it is cold.</summary>
+    internal List<Symbol> ColdLamps() => [.. lamps.Select(l => board.Step(
+        "resistance of the cold lamp", "R_c" + l.Mark, l.Volts / (l.Ratio * RatedAmperes(l.Watts, l.Volts, l.Amperes, l.Mark)), l.ColdOhms, "Ω", LampLoad.InrushReference, "A cold filament has a fraction of its hot resistance."))];
+
+    private Symbol RatedAmperes(Symbol watts, Symbol volts, double amperes, string mark) =>
+        board.Step("current of the lamp at its rated voltage", "I_r" + mark, watts / volts, amperes, "A", null);
+
+    private string Free(string name) => name + Mark(name);
+
+    // "" for the first of its name, then 2, 3 …
+    private string Mark(string name)
+    {
+        int count = 1;
+        string mark = "";
+        while (board.Find(name + mark) is not null)
+        {
+            mark = (++count).ToString(CultureInfo.InvariantCulture);
+        }
+
+        return mark;
+    }
+}
