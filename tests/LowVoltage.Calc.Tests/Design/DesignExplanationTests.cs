@@ -20,8 +20,8 @@ public class DesignExplanationTests
         SupplyRange range = design.SupplyRange!;
         foreach (OperatingPoint point in new[] { range.Minimum, range.Nominal, range.Maximum })
         {
-            Assert.Contains(sheet.Steps, s => s.Symbol?.Name.StartsWith("I", StringComparison.Ordinal) == true && s.Result!.Value.Equals(point.Current.Amperes));
-            Assert.Contains(sheet.Steps, s => s.Symbol?.Name.StartsWith("U", StringComparison.Ordinal) == true && s.Result!.Value.Equals(point.VoltageAtLoad.Volts));
+            Assert.Contains(sheet.Steps, s => s.Symbol?.Name.StartsWith('I') == true && s.Result!.Value.Equals(point.Current.Amperes));
+            Assert.Contains(sheet.Steps, s => s.Symbol?.Name.StartsWith('U') == true && s.Result!.Value.Equals(point.VoltageAtLoad.Volts));
             Assert.Contains(sheet.Steps, s => s.Symbol?.Name.StartsWith("ΔV", StringComparison.Ordinal) == true && s.Result!.Value.Equals(point.Drop.Volts));
         }
 
