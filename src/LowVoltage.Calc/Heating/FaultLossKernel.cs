@@ -73,14 +73,14 @@ internal readonly struct FaultLossKernel
         }
 
         double last = Settles ? MostSteps : StepsTo(most);
-        double longest = start.Equals(Pole) ? 0 : Elapsed(last, joules: false);
-        if (seconds >= longest)
+        double longest = Elapsed(last, joules: false);
+        if (seconds > longest)
         {
             bool solid = Settles;
             surface = solid ? Pole : most;
             reached = solid ? seconds : longest;
             double settled = AmperesAt(Heat.ConductorAt(surface));
-            joules = (longest == 0 ? 0 : Elapsed(last, joules: true)) + (solid ? settled * settled * (seconds - longest) : 0);
+            joules = Elapsed(last, joules: true) + (solid ? settled * settled * (seconds - longest) : 0);
             return solid;
         }
 
@@ -97,8 +97,9 @@ internal readonly struct FaultLossKernel
             return double.PositiveInfinity;
         }
 
-        double ratio = (surface - Pole) / (start - Pole);
-        double steps = ratio > 0 ? (Settles ? -Math.Log(ratio) : Math.Log(ratio)) : double.PositiveInfinity;
+        // On the other side of the pole the logarithm is not a number, which is not zero or greater either.
+        double steps = Math.Log((surface - Pole) / (start - Pole));
+        steps = Settles ? -steps : steps;
         return steps >= 0 ? steps : double.PositiveInfinity;
     }
 

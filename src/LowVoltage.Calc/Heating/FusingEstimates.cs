@@ -26,6 +26,9 @@ public static class FusingEstimates
     private const double OnderdonkMelting = 1083;
     private const double OnderdonkLongestSeconds = 10;
 
+    // The ends of a range belong to it, whatever the last digit of a power or a square says.
+    private const double Rounding = 1e-12;
+
     /// <summary>The source of Preece's law.</summary>
     public static Reference PreeceReference { get; } = new()
     {
@@ -68,8 +71,9 @@ public static class FusingEstimates
         _ = metal ?? throw new ArgumentNullException(nameof(metal));
         double amperes = Accept.Amperes(current, nameof(current));
         double millimeters = Math.Pow(amperes / metal.Coefficient, 2.0 / 3) * MillimetersPerInch;
-        return millimeters is >= LeastMillimeters and <= MostMillimeters
-            ? Length.FromMillimeters(millimeters)
+        double end = Math.Max(LeastMillimeters, Math.Min(millimeters, MostMillimeters));
+        return Math.Abs(millimeters - end) <= Rounding * end
+            ? Length.FromMillimeters(end)
             : throw new ArgumentOutOfRangeException(
                 nameof(current), amperes,
                 $"current must belong to a diameter from {Accept.Text(LeastMillimeters)} mm to {Accept.Text(MostMillimeters)} mm; "
@@ -113,8 +117,8 @@ public static class FusingEstimates
     {
         double ratio = CircularMil.FromArea(area) / Accept.Amperes(current, nameof(current));
         double seconds = ratio * ratio * OnderdonkSeconds(ambient);
-        bool valid = seconds <= OnderdonkLongestSeconds;
-        duration = valid ? Duration.FromSeconds(seconds) : Duration.Zero;
+        bool valid = seconds <= OnderdonkLongestSeconds * (1 + Rounding);
+        duration = valid ? Duration.FromSeconds(Math.Min(seconds, OnderdonkLongestSeconds)) : Duration.Zero;
         return valid;
     }
 

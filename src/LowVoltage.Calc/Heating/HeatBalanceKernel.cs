@@ -56,7 +56,6 @@ internal readonly struct HeatBalanceKernel
         {
             givenConductance = Math.PI * Diameter * coefficient;
             ambient = NoLoadCelsius;
-            ambientKelvin = ambient + AirKernel.ZeroCelsius;
         }
     }
 

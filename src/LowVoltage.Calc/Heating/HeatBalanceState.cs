@@ -48,10 +48,10 @@ public sealed class HeatBalanceState
     public LinearPowerDensity Radiation => LinearPowerDensity.FromWattsPerMeter(radiation);
 
     /// <summary>Radiation as a part of all the heat; 0 when no heat leaves.</summary>
-    public double RadiativeShare => convection + radiation == 0 ? 0 : radiation / (convection + radiation);
+    public double RadiativeShare => Share(radiation);
 
     /// <summary>Convection as a part of all the heat; 0 when no heat leaves.</summary>
-    public double ConvectiveShare => convection + radiation == 0 ? 0 : convection / (convection + radiation);
+    public double ConvectiveShare => Share(convection);
 
     /// <summary>Rayleigh number on the outer diameter; 0 when the caller gave the coefficient.</summary>
     public double RayleighNumber { get; }
@@ -62,4 +62,11 @@ public sealed class HeatBalanceState
 
     /// <summary>The sources of the model.</summary>
     public IReadOnlyList<Reference> References { get; } = HeatBalance.References;
+
+    // Without current what comes from hot walls goes to the air: the sum is rounding, and not a heat to have shares of.
+    private double Share(double path)
+    {
+        double whole = convection + radiation;
+        return amperes == 0 || Math.Abs(whole) <= 1e-12 * Math.Abs(path) ? 0 : path / whole;
+    }
 }
