@@ -22,6 +22,20 @@ public class FuseAgainstFuseBoundaryTests
         Assert.Equal(Selectivity.NotProven, FuseAgainstFuse.Check(up, down, A(20.001)).Verdict);
     }
 
+    /// <summary>
+    /// A fixed bug: at exactly the conventional fusing current of the downstream fuse, 135 % of 40 A, nothing was compared and every pair was proven. It may take 1800 s there;
+    /// an equal fuse upstream may open after 60 s, one of 80 A holds for 100 h.
+    /// </summary>
+    [Fact]
+    public void Check_ExactlyAtTheFusingCurrent_IsComparedThere()
+    {
+        FuseSelectivity same = FuseAgainstFuse.Check(Forty, Forty, A(54));
+        Assert.Equal((Selectivity.NotProven, 54.0), (same.Verdict, same.Current!.Value.Amperes));
+        Assert.Contains("may take 1800 s", same.Reason, StringComparison.Ordinal);
+        FuseSelectivity larger = FuseAgainstFuse.Check(Eighty, Forty, A(54));
+        Assert.Equal((Selectivity.Proven, 54.0), (larger.Verdict, larger.Current!.Value.Amperes));
+    }
+
     /// <summary>The same time for both proves nothing; a little less for the downstream one does.</summary>
     [Theory]
     [InlineData(5, Selectivity.NotProven)]

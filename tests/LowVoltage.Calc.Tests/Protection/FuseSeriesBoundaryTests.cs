@@ -135,7 +135,7 @@ public class FuseSeriesBoundaryTests
             Assert.Throws<ArgumentOutOfRangeException>("most", () => PreferredNumbers.R5.Ratings(A(1.1), A(1.2))).Message, StringComparison.Ordinal);
     }
 
-    private static string Null(FuseSeriesDefinition definition) => Assert.Throws<ArgumentNullException>("definition", () => FuseSeries.Create(definition)).Message;
+    private static string Null(FuseSeriesDefinition definition) => Assert.Throws<ArgumentNullException>(nameof(definition), () => FuseSeries.Create(definition)).Message;
 
-    private static string Wrong(FuseSeriesDefinition definition) => Assert.Throws<ArgumentException>("definition", () => FuseSeries.Create(definition)).Message;
+    private static string Wrong(FuseSeriesDefinition definition) => Assert.Throws<ArgumentException>(nameof(definition), () => FuseSeries.Create(definition)).Message;
 }

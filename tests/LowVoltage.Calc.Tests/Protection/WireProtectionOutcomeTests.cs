@@ -58,7 +58,7 @@ public class WireProtectionOutcomeTests
     public void IsWeakerThan_DifferentRatios_ComparesTime()
     {
         WireProtection fast = At(100, 1.5, Model), slow = At(Math.Sqrt(1410), 2, new LinearWire(0.2));
-        Assert.Equal(131.09, fast.TemperatureReached!.Value.DegreesCelsius, 0.01);
+        Assert.Equal(130.99, fast.TemperatureReached!.Value.DegreesCelsius, 0.01);
         Assert.Equal(151.46, slow.TemperatureReached!.Value.DegreesCelsius, 0.01);
         Assert.True(fast.IsWeakerThan(slow));
         Assert.False(slow.IsWeakerThan(fast));
