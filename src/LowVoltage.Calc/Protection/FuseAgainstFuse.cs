@@ -105,8 +105,7 @@ public static class FuseAgainstFuse
                 Selectivity.NotProven, begin, $"The prospective current is below the conventional fusing current of the {downstream}, {Accept.Text(begin)} A, which need not open.");
         }
 
-        double end = ProvenUpTo(up, down, prospective, melting, total);
-        return end >= prospective
+        return TryProve(up, down, prospective, melting, total, out double end)
             ? new FuseSelectivity(Selectivity.Proven, prospective, $"Up to {Accept.Text(prospective)} A the {downstream} has opened before the {upstream} can.")
             : new FuseSelectivity(Selectivity.NotProven, end, Why(upstream, downstream, end));
     }
@@ -120,43 +119,46 @@ public static class FuseAgainstFuse
         return $"Above {Accept.Text(end)} A {least}, and the {downstream} may take {Seconds(downstream.Curve!, beyond)} s.";
     }
 
-    /// <summary>The current up to which every one from the downstream fusing current on is proven; that current itself when none is.</summary>
-    private static double ProvenUpTo(TimeCurrentCurve up, TimeCurrentCurve down, double prospective, double? melting, double? total)
+    /// <summary>Whether every current from the downstream fusing current to the prospective one is proven, and the end of what is; at least the fusing current.</summary>
+    private static bool TryProve(TimeCurrentCurve up, TimeCurrentCurve down, double prospective, double? melting, double? total, out double end)
     {
-        double from = down.FusingAmperes;
-        while (from < prospective)
+        end = down.FusingAmperes;
+        do
         {
             // Just above the lower end of a step the downstream fuse is slowest; the step's own least time holds for all of it.
-            double worst = from * Above, step = Math.Min(StepEnd(up, down, worst), prospective);
+            double worst = end * Above;
             _ = down.TryLongestSeconds(worst, out double longest);
             bool byTime = up.TryProvenLeastSeconds(worst, out double least) && longest < least;
             bool byJoules = melting is double m && total is double t && worst >= down.LongestLine.LastX && t < m;
             if (!byTime && !byJoules)
             {
-                return from;
+                return false;
             }
 
-            from = step;
+            end = Math.Min(StepEnd(up, worst), prospective);
         }
+        while (end < prospective);
 
-        return prospective;
+        return true;
     }
 
-    /// <summary>Where the proven least time changes next, or the downstream fuse's Joule integral begins to hold.</summary>
-    private static double StepEnd(TimeCurrentCurve up, TimeCurrentCurve down, double amperes)
+    /// <summary>Where the proven least time changes next; infinite beyond the last stated point.</summary>
+    private static double StepEnd(TimeCurrentCurve up, double amperes)
     {
-        double end = double.PositiveInfinity;
         if (up.NonFusingAmperes is double carried && carried >= amperes)
         {
-            end = carried;
+            return carried;
         }
 
         for (int i = 0; up.LeastLine is { } line && i < line.Count; i++)
         {
-            end = line.X(i) >= amperes ? Math.Min(end, line.X(i)) : end;
+            if (line.X(i) >= amperes)
+            {
+                return line.X(i);
+            }
         }
 
-        return down.LongestLine.LastX >= amperes ? Math.Min(end, down.LongestLine.LastX) : end;
+        return double.PositiveInfinity;
     }
 
     // On a step of the downstream least time the upstream fuse is fastest at the upper end.

@@ -195,7 +195,7 @@ internal static class FuseAgainstWireKernel
             }
         }
 
-        private double SecondsAt(double amperes) => amperes.Equals(from) ? seconds : seconds * Math.Exp(-power * Math.Log(amperes / from));
+        private double SecondsAt(double amperes) => seconds * Math.Exp(-power * Math.Log(amperes / from));
 
         private void Take(double amperes, in OverloadTable wire, ProtectionRegime regime, ref TightestPoint best)
         {

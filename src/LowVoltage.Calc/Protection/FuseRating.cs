@@ -32,7 +32,7 @@ public sealed partial class FuseRating
     public ElectricCurrent? BreakingCapacity => BreakingAmperes is double amperes ? ElectricCurrent.FromAmperes(amperes) : null;
 
     /// <summary>What the breaking capacity was stated for.</summary>
-    public RatingBasis BreakingCapacityBasis => BreakingAmperes is null ? RatingBasis.NotStated : Series.BreakingCapacityBasis;
+    public RatingBasis BreakingCapacityBasis => Series.BreakingCapacityBasis;
 
     /// <summary>Length of the body where it codes the rating (glass fuses of SAE J554), else null.</summary>
     public Length? BodyLength => BodyMillimeters is double millimeters ? Length.FromMillimeters(millimeters) : null;
