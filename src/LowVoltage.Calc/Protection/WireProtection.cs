@@ -22,12 +22,16 @@ public sealed partial class WireProtection
     internal WireProtection(string reason) => Reason = reason;
 
     internal WireProtection(TimeCurrentCurve curve, string device, ProtectedWire asked, int index, double prospective)
+        : this(curve, device, asked, asked.Limits(), index, prospective)
+    {
+    }
+
+    internal WireProtection(TimeCurrentCurve curve, string device, ProtectedWire asked, in WireLimits wire, int index, double prospective)
     {
         this.asked = asked;
         this.curve = curve;
         this.device = device;
         this.prospective = prospective;
-        WireLimits wire = asked.Limits();
         TightestPoint point = FuseAgainstWireKernel.Tightest(wire, curve, prospective);
         amperes = point.Amperes;
         Regime = point.Regime;

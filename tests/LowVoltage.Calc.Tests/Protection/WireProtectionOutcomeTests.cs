@@ -41,12 +41,12 @@ public class WireProtectionOutcomeTests
         Assert.Equal($"Protected; tightest at 100 A the test device opens within {time} s, when the wire is at {hot} °C against 160 °C.", At(100, 1.5, Model).Reason);
 
         // 500 A settle at 20 °C + 500² · 0.02/0.2 = 25 020 °C; the metal melts at 1400 °C.
-        WireProtection melts = new(Breaker(20, 60), "test device", Model.Limits(), 0, 500);
+        WireProtection melts = new(Breaker(20, 60), "test device", Asked, Model.Limits(), 0, 500);
         Assert.Equal("Not protected: at 500 A the test device opens within 60 s, when the wire melts against 95 °C.", melts.Reason);
         Assert.Null(melts.TemperatureReached);
 
         // 30 A settle at 20 °C + 30² · 0.02/0.2 = 110 °C.
-        WireProtection warm = new(Breaker(30, 60), "test device", Model.Limits(), 0, 500);
+        WireProtection warm = new(Breaker(30, 60), "test device", Asked, Model.Limits(), 0, 500);
         Assert.Equal("Not protected: up to 30 A the test device need not open, and the wire is at 110 °C in the long run against 95 °C.", warm.Reason);
     }
 
@@ -68,11 +68,11 @@ public class WireProtectionOutcomeTests
     [Fact]
     public void IsWeakerThan_NoTimeToCompare_ComparesTheRoomBelowTheLimit()
     {
-        WireProtection further = new(Breaker(30, 60), "d", Model.Limits(), 0, 500), nearer = new(Breaker(30, 60), "d", Model.Limits(70, 100, 100), 0, 500);
+        WireProtection further = new(Breaker(30, 60), "d", Asked, Model.Limits(), 0, 500), nearer = new(Breaker(30, 60), "d", Asked, Model.Limits(70, 100, 100), 0, 500);
         Assert.Equal((0.0, 0.0), (further.TimeRatio, nearer.TimeRatio));
         Assert.True(further.IsWeakerThan(nearer));
         Assert.False(nearer.IsWeakerThan(further));
-        Assert.False(further.IsWeakerThan(new WireProtection(Breaker(30, 60), "d", Model.Limits(), 0, 500)));
+        Assert.False(further.IsWeakerThan(new WireProtection(Breaker(30, 60), "d", Asked, Model.Limits(), 0, 500)));
     }
 
     [Fact]
@@ -103,7 +103,10 @@ public class WireProtectionOutcomeTests
 
     /// <summary>The device takes the wire's own time to 160 °C at a current, divided by a ratio, at every current: tightest at that, the greatest.</summary>
     private static WireProtection At(double amperes, double ratio, LinearWire wire) =>
-        new(Breaker(20, wire.Seconds(amperes, 160) / ratio), "test device", wire.Limits(), 0, amperes);
+        new(Breaker(20, wire.Seconds(amperes, 160) / ratio), "test device", Asked, wire.Limits(), 0, amperes);
+
+    // Only the working would look at it.
+    private static ProtectedWire Asked => ProtectedWire.Create(Solid(1.5, 0.6), Air(30));
 
     private static TimeCurrentCurve Breaker(double amperes, double seconds) =>
         TimeCurrentCurve.CreateCircuitBreaker([], [TimeCurrentPoint.Create(A(amperes), S(seconds))]);
