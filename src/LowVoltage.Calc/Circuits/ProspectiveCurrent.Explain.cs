@@ -36,12 +36,15 @@ public sealed partial class ProspectiveCurrent
             Write(board, source, marks, SupplyLevel.Minimum, "hot", "least", "min");
             board.Section("Greatest current: the fuse must be able to break it");
             Write(board, source, marks, SupplyLevel.Maximum, "cool", "greatest", "max");
-            return board.Build($"From {NumberText.WithUnit(LeastAmperes, 4, "A")} to {NumberText.WithUnit(GreatestAmperes, 4, "A")}.");
+            return board.Build($"From {Rounded(LeastAmperes, RoundingDirection.Down)} to {Rounded(GreatestAmperes, RoundingDirection.Up)}.");
         }
 
         board.State("short-circuit current", "The source has no resistance and no limit, and nothing else bounds the current.");
         return board.Build();
     }
+
+    // As the steps have it.
+    private static string Rounded(double amperes, RoundingDirection direction) => NumberText.WithUnit(NumberText.Round(amperes, NumberText.Shown, direction), 16, "A");
 
     private void Write(SolutionBuilder board, SourceSymbols source, ConductorMarks marks, SupplyLevel level, string warmth, string which, string mark)
     {

@@ -102,7 +102,7 @@ public static partial class TemperatureCorrection
         }
 
         board.Step(
-            "temperature of equal resistance", "θ", t + ((r2 - r1) / ((r1 * a1) - (r2 * a2))), there.DegreesCelsius, "°C", Line, "R1·[1 + α1·(θ − θr)] = R2·[1 + α2·(θ − θr)] solved for θ.");
+            "temperature of equal resistance", "θ", t + ((r2 - r1) / ((r1 * a1) - (r2 * a2))), there.DegreesCelsius, "°C", Line, "R₁·[1 + α₁·(θ − θᵣ)] = R₂·[1 + α₂·(θ − θᵣ)] solved for θ.");
         return board.Build();
     }
 

@@ -48,8 +48,10 @@ internal sealed partial class DesignExplanation
             Limit(CheckKind.FuseCarriesLoad, board.Step("least rating of the fuse", "I_min", largest / share, largest.Value / Practice.Loading, "A", Practice.LoadingReference));
         }
 
-        string why = design.Fuse is null ? "the one that comes nearest; no fuse of the series passes" : "the smallest of the series that passes every check with this wire, or the one that was verified";
-        Symbol rating = board.LookUp(design.Fuse is null ? "rating tried" : "rating chosen", "I_n", chosen.Amperes, "A", chosen.Series.Reference, $"{chosen}: {why}.");
+        string why = design.Fuse is null ? "the one that comes nearest; no fuse of the series passes" : 
+            design.Verdict == DesignVerdict.Fail || design.Existing is not null ? "the one that was verified"
+            : "the smallest of the series that passes every check with this wire, or the one that was verified";
+        Symbol rating = board.LookUp(design.Fuse is null ? "rating tried" : design.Verdict == DesignVerdict.Fail || design.Existing is not null ? "rating of the fuse" : "rating chosen", "I_n", chosen.Amperes, "A", chosen.Series.Reference, $"{chosen}: {why}.");
         Value(CheckKind.FuseCarriesLoad, rating);
         Value(CheckKind.FuseProtectsWire, rating);
         Checks(CheckKind.FuseCarriesLoad);

@@ -36,7 +36,7 @@ internal sealed partial class DesignExplanation
             board.Given($"conductor between source and fuse, {(asked.SheathedToFuse ? "sheathed" : "not sheathed")}", "l_f", meters, "m");
         }
 
-        board.Given("wire", design.Wire?.ToString() ?? $"none of the series fits; worked out below is {wire}");
+        board.Given("wire", design.Existing is not null && Several ? "as it is laid, the parts above" : design.Wire?.ToString() ?? $"none of the series fits; worked out below is {wire}");
         board.Given("fuse", design.Fuse?.ToString() ?? (fuse is null ? "none" : $"none fits; worked out below is the {fuse}, which comes nearest"));
     }
 

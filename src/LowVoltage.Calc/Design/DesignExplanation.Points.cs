@@ -59,7 +59,15 @@ internal sealed partial class DesignExplanation
     // The most that a matched load could take through the path while it is still as cool as the air: an upper bound that a reader can work out.
     private void Missing(OperatingPoint point, SupplyLevel level)
     {
-        board.State("operating point", point.Explanation);
+        if (design.Check(CheckKind.PowerDelivery) is { } delivery && point.LargestWatts is { } most && most.Equals(delivery.Value))
+        {
+            Value(delivery.Kind, board.LookUp("most power that can reach the load there", "P_del", most, "W", null, SolutionText.Sentence(point.Explanation)));
+        }
+        else
+        {
+            board.State("operating point", point.Explanation);
+        }
+
         if (Has(CheckKind.PowerDelivery) && point.Reason == NoOperatingPoint.PowerOutOfReach && evaluator.SharedVolts == 0 && board.Find("P_cap") is null)
         {
             Symbol cool = PathInAir();

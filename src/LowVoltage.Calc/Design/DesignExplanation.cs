@@ -109,13 +109,14 @@ internal sealed partial class DesignExplanation
         string smaller = design.Wire is not null && design.Verdict != DesignVerdict.Fail && design.Governing.Outcome == CheckOutcome.Fail
             ? $"What stopped a smaller size decides: with it, {design.Governing}." : $"{design.Governing}.";
         board.State("what governs", smaller, design.Governing.Reference);
-        board.State("verdict", design.ToString() + ".");
+        string[] failed = [.. design.Checks.Where(check => check.Outcome == CheckOutcome.Fail).Select(check => check.Name)];
+        board.State("verdict", design.ToString() + (failed.Length > 1 ? $". {failed.Length.ToString(System.Globalization.CultureInfo.InvariantCulture)} checks fail: {string.Join(", ", failed)}." : "."));
     }
 
     private void Notes()
     {
         board.Note("How to read the numbers", ["Results are shown to four digits, rounded to the nearest, and what is looked up to five; nothing is rounded in between. A limit is met by the unrounded number."]);
-        board.Note("Why no smaller size", [.. design.Rejected.Select(size => size.ToString())]);
+        board.Note(design.Wire is null ? "Why no size fits" : "Why no smaller size", [.. design.Rejected.Select(size => size.ToString())]);
         board.Note("Open points", [.. design.OpenPoints.Select(check => check.ToString())]);
         board.Note("What would help", design.Advice);
         board.Note("Assumptions, to be confirmed by whoever installs the circuit", design.Assumptions);

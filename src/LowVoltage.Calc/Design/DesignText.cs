@@ -1,4 +1,5 @@
 using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Quantities;
 
 namespace LowVoltage.Calc.Design;
@@ -92,7 +93,7 @@ internal static class DesignText
             return [];
         }
 
-        List<string> lines = [.. design.Checks.Where(check => check.Outcome != CheckOutcome.Pass).Select(check => check.Kind).Distinct().Select(kind => For(kind, design))];
+        List<string> lines = [.. design.Checks.Where(check => check.Outcome != CheckOutcome.Pass).Select(check => check.Outcome == CheckOutcome.Open && IsOfFuse(check.Kind, design) ? FuseDataMissing : For(check.Kind, design)).Distinct()];
 
         // A design only fails without a wire: this is wiring that somebody chose, and the rules have a choice of their own.
         if (design.Wire is not null && CircuitDesigner.Design(design.Requirements, design.Rules) is { IsFeasible: true } own)
@@ -106,6 +107,13 @@ internal static class DesignText
 
         return lines;
     }
+
+    // Open, not failed: nothing says that the wire or the fuse is wrong.
+    private const string FuseDataMissing = "What is open about the fuse: get its d.c. voltage, breaking capacity and operating times from its maker, or choose a fuse for which they are published.";
+
+    private static bool IsOfFuse(CheckKind kind, CircuitDesign design) =>
+        kind is CheckKind.FuseVoltage or CheckKind.InrushHeld or CheckKind.FaultOpensFuse or CheckKind.ShortCircuitTemperature or CheckKind.OverloadTemperature
+        || (kind == CheckKind.BreakingCapacity && design.Fuse is { } fuse && (fuse.BreakingAmperes is null || fuse.BreakingCapacityBasis != RatingBasis.DirectCurrent));
 
     // Which of fuse and wire failed, and what size would help.
     private static string? NoFuseFor(CircuitDesign design)
@@ -140,6 +148,8 @@ internal static class DesignText
             ? $"The source itself falls to {Accept.Short(design.Requirements.Source.Numbers.MinimumVolts)} V, no wire can help: another source, or a load that works on less."
         : kind == CheckKind.BreakingCapacity && design.Requirements.UpstreamOhms is not null
             ? "Choose a fuse that breaks more, or put a main fuse that does so at the source. No wire size changes this."
+        : kind == CheckKind.FuseProtectsWire && design.Wire is not null
+            ? "The fuse is too large for the wire: a smaller fuse where that still carries the load, or a larger wire, a cooler place, or fewer conductors together."
         : design.Wire is null ? For(kind).Replace("a larger wire", "two wires in parallel or another series") : For(kind);
 
     private static string For(CheckKind kind) => kind switch

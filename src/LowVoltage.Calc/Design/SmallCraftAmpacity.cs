@@ -34,9 +34,12 @@ internal sealed class SmallCraftAmpacity : AmpacityBasis
         Temperature rating = Temperature.FromDegreesCelsius(column);
         DeratingFactor count = Cfr33Part183ConductorCount.Factor(at.LoadedConductors, ElectricPotential.FromVolts(at.CircuitVolts));
         return at.EngineSpace || at.AmbientCelsius > BaseCelsius
-            ? new TablePrepared(table, Cfr33Part183EngineSpace.Factor(rating), count) { Reference = Reference, LimitCelsius = column }
+            ? new TablePrepared(table, Cfr33Part183EngineSpace.Factor(rating), count) { Reference = Reference, LimitCelsius = column, Note = at.EngineSpace ? "" : WarmNote(at.AmbientCelsius) }
             : new TablePrepared(table, count) { Reference = Reference, LimitCelsius = column };
     }
+
+    private static string WarmNote(double celsius) =>
+        $"The table knows two places, 30 °C and the engine space at 50 °C. Air at {Accept.Text(celsius)} °C is above the first, so it is counted as the second, although it was not stated to be an engine space.";
 
     private TablePrepared Without(bool place, string gap) => new(Cfr33Part183Table5.Table) { Reference = Reference, Gap = gap, PlaceIsTooHard = place };
 }

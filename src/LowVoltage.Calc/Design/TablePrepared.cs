@@ -60,5 +60,10 @@ internal sealed class TablePrepared : PreparedRating
         return derated;
     }
 
+    /// <summary>What else a reader must know of the factors here; may be empty.</summary>
+    internal string Note { get; init; } = "";
+
+    internal override IEnumerable<string> Remarks(Conductor conductor) => Note.Length > 0 ? [Note, .. base.Remarks(conductor)] : base.Remarks(conductor);
+
     internal override Symbol Write(RatingLetters letters, Conductor conductor, string name) => Derate(conductor)!.Write(letters.Board, name, letters.Mark, RatingLetters.Family(name));
 }

@@ -20,7 +20,7 @@ public static partial class AdiabaticHeating
         (Symbol start, Symbol end) = Ends(board, initial, limit);
         (Symbol square, Symbol beta) = Constant(board, material);
         Symbol log = Log(board, start, end, beta);
-        board.Step("k", "k", Formula.SquareRoot(square * log), k, "A·√s/mm²", Reference, "I²·t = k²·S²: what a square millimetre stands.", RoundingDirection.Down);
+        board.Step("constant k between the two temperatures", "k", Formula.SquareRoot(square * log), k, "A·√s/mm²", Reference, "I²·t = k²·S²: what a square millimetre stands.", RoundingDirection.Down);
         return board.Build();
     }
 
@@ -36,7 +36,7 @@ public static partial class AdiabaticHeating
         (Symbol start, Symbol end) = Ends(board, initial, limit);
         (Symbol square, Symbol beta) = Constant(board, material);
         Symbol log = Log(board, start, end, beta);
-        Symbol factor = board.Step("k", "k", Formula.SquareRoot(square * log), k, "A·√s/mm²", Reference, "", RoundingDirection.Down);
+        Symbol factor = board.Step("constant k between the two temperatures", "k", Formula.SquareRoot(square * log), k, "A·√s/mm²", Reference, "", RoundingDirection.Down);
         board.Step("smallest section", "S", i * Formula.SquareRoot(t) / factor, area, "mm²", Reference, "I²·t = k²·S² solved for S. Go up to the next standard size.", RoundingDirection.Up);
         return board.Build();
     }

@@ -31,7 +31,7 @@ internal static class AnswerText
             return "0";
         }
 
-        string[] parts = value.ToString("E" + (figures - 1).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).Split('E');
+        string[] parts = NumberText.Round(value, figures).ToString("E" + (figures - 1).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).Split('E');
         int exponent = int.Parse(parts[1], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
         bool negative = parts[0][0] == '-';
         StringBuilder digits = new(parts[0].Replace("-", "").Replace(".", ""));

@@ -73,11 +73,12 @@ internal static class AnswerUnits
     {
         Dictionary<string, AnswerUnit> units = new(StringComparer.Ordinal);
         Prefixed(units, D.Voltage, 1, "V", ["volt", "volts"]);
-        Prefixed(units, D.Current, 1, "A", ["ampere", "amperes", "amp", "amps"]);
+        Prefixed(units, D.Current, 1, "A", ["ampere", "amperes", "amp", "amps", "ampère", "ampères"]);
         Prefixed(units, D.Resistance, 1, "Ω", ["ohm", "ohms"]);
         Prefixed(units, D.Power, 1, "W", ["watt", "watts"]);
-        Prefixed(units, D.Time, 1, "s", ["second", "seconds", "sec", "secs"]);
+        Prefixed(units, D.Time, 1, "s", ["second", "seconds", "sec", "secs", "sek", "Sek"]);
         Prefixed(units, D.Charge, 3600, "Ah", ["amperehour", "amperehours", "amphour", "amphours", "ampere-hours", "amp-hours"]);
+        Prefixed(units, D.Charge, 1, "As", ["coulomb", "coulombs", "ampereseconds", "amperesecond"]);
         Prefixed(units, D.Energy, 3600, "Wh", ["watthour", "watthours", "watt-hours"]);
         Prefixed(units, D.Energy, 1, "J", ["joule", "joules"]);
         Prefixed(units, D.Length, 1, "m", ["meter", "meters", "metre", "metres"]);
@@ -103,7 +104,7 @@ internal static class AnswerUnits
         units["°F"] = units["F"] = units["degF"] = units["℉"] = units["fahrenheit"] = units["degreesfahrenheit"] = new AnswerUnit(D.Temperature, 5 / 9.0, -32);
         Add(units, D.JouleIntegral, 1, "A2s", "A2sec");
         Add(units, D.JouleIntegral, 1e6, "kA2s");
-        Add(units, D.None, 0.01, "%", "percent");
+        Add(units, D.None, 0.01, "%", "percent", "percents", "prozent", "pourcent");
         Add(units, D.None, 1, "");
         units[AnswerUnit.Gauge] = new AnswerUnit(D.Section, 1, 0, isGauge: true);
         return units;

@@ -16,8 +16,10 @@ internal static partial class Grader
         foreach (ProblemChoice offered in problem.Choices)
         {
             bool byLetter = letter.Length == 1 && char.ToUpperInvariant(letter[0]) == offered.Letter;
+            bool both = name.Length > 2 && char.ToUpperInvariant(name[0]) == offered.Letter && name[1] is ')' or ':' or '.' or ' '
+                && string.Equals(name.Substring(2).Trim(), AnswerSpelling.Simplify(offered.Text), StringComparison.OrdinalIgnoreCase);
             bool byName = problem.Form == ProblemForm.FindTheMistake && string.Equals(name, offered.Text, StringComparison.OrdinalIgnoreCase);
-            if (byLetter || byName)
+            if (byLetter || both || byName)
             {
                 choice = offered;
                 return true;
@@ -35,7 +37,9 @@ internal static partial class Grader
             return new GradingResult(GradingOutcome.Correct, find ? $"Right: {choice.Mistake!.Explanation}" : "Right.") { LikelyMistake = find ? choice.Mistake : null };
         }
 
-        return find
+        return find && choice.Mistake is null
+            ? new GradingResult(GradingOutcome.WrongValue, "No: that answer is wrong, as the problem says. Work it through and see which mistake gives it.")
+            : find
             ? new GradingResult(GradingOutcome.WrongValue, "No: work that mistake through, it gives another number.")
             : new GradingResult(GradingOutcome.KnownMistake, $"Not right: {choice.Mistake!.Name}. {choice.Mistake.Explanation}") { LikelyMistake = choice.Mistake };
     }

@@ -5,7 +5,7 @@ namespace LowVoltage.Calc.Teaching;
 /// <summary>Marks what students write.</summary>
 internal static partial class Grader
 {
-    private const int MostPowersOfTen = 6;
+    private const int MostPowersOfTen = 9;
 
     // So many figures more than asked for are let pass without a word: 2400 mA has four, 2.40 A has three.
     private const int MoreFigures = 2;
@@ -21,6 +21,12 @@ internal static partial class Grader
         if (!AnswerReader.TryRead(answer, culture, out AnswerReading reading))
         {
             return NotRead(problem, reading.Flaw);
+        }
+
+        // C alone is degrees Celsius or coulombs: the question says which.
+        if (measure.Dimension == AnswerDimension.Charge && reading.Unit == AnswerUnits.Find("C"))
+        {
+            reading = reading with { Unit = AnswerUnits.Find("As") };
         }
 
         return Judge(problem, measure, reading, culture);
@@ -60,7 +66,7 @@ internal static partial class Grader
         {
             LikelyMistake = verdict.LikelyMistake,
             SignificantFigures = reading.Figures,
-            Value = Finite(reading.Unit is null ? reading.Value : measure.Shown(inBase)),
+            Value = Finite(reading.Unit is null || reading.Unit == measure.Unit ? reading.Value : measure.Shown(inBase)),
         };
     }
 

@@ -22,7 +22,7 @@ internal static class SheetHtml
         + ".key{break-before:page;page-break-before:always}.key.first{break-before:auto;page-break-before:auto}.answers{margin-bottom:1.5em}"
         + ".solution{margin:0 0 1.8em;border-top:1px solid #999;padding-top:.8em}.solution h2{break-after:avoid}.worked-solution>h2{display:none}"
         + "ol.steps{padding-left:1.5em;margin:.4em 0}ol.steps>li{margin:.55em 0;break-inside:avoid;page-break-inside:avoid}.sought{font-weight:bold}"
-        + ".math{margin:.25em 0;overflow-x:auto}math{font-size:1.05em}math[display=block]{width:fit-content;margin:.2em 0 .2em .6em}.reason{color:#222}.source{color:#555;font-size:.85em}"
+        + ".math{margin:.1em 0 .1em .6em;line-height:1.8;overflow-x:auto}math{font-size:1.05em}.reason{color:#222}.source{color:#555;font-size:.85em}"
         + ".answer{break-before:avoid;page-break-before:avoid;border:1px solid #111;padding:.3em .6em;width:fit-content;margin:.4em 0}.cautions{border-left:.3em solid #b00;padding-left:.7em}.cautions ul,.notes ul,.mistakes ul{margin:.2em 0;padding-left:1.3em}"
         + ".mistakes{break-inside:avoid;page-break-inside:avoid}"
         + "@page{size:auto;margin:16mm 15mm}"

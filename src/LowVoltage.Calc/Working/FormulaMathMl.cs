@@ -24,6 +24,60 @@ internal static class FormulaMathMl
         };
     }
 
+    /// <summary>The formula in pieces that follow one another on a line, so that a browser may break it where a sum, a product or a list goes on.</summary>
+    /// <remarks>A fraction, a power and what stands in their brackets stay whole.</remarks>
+    internal static List<string> Parts(Formula formula, int digits)
+    {
+        switch (formula.Kind)
+        {
+            case FormulaKind.Sum:
+                return Joined(formula, "+", FormulaPrecedence.Sum, FormulaPrecedence.RightOf(formula), digits);
+            case FormulaKind.Difference:
+                return Joined(formula, "−", FormulaPrecedence.Sum, FormulaPrecedence.Product, digits);
+            case FormulaKind.Product:
+                return Joined(formula, "·", FormulaPrecedence.Product, FormulaPrecedence.Product, digits);
+            case FormulaKind.Least or FormulaKind.Greatest:
+                List<string> all = [];
+                foreach (Formula operand in formula.Several())
+                {
+                    if (all.Count > 0)
+                    {
+                        all[all.Count - 1] += "<mo>;</mo>";
+                    }
+
+                    all.AddRange(Parts(operand, digits));
+                }
+
+                return Held(all, formula.Kind == FormulaKind.Least ? "<mi>min</mi>" : "<mi>max</mi>");
+            default:
+                return [Write(formula, digits)];
+        }
+    }
+
+    private static List<string> Joined(Formula formula, string sign, int left, int right, int digits)
+    {
+        List<string> all = PartsWithin(formula.First, left, digits), more = PartsWithin(formula.Second, right, digits);
+        more[0] = "<mo form=\"infix\">" + sign + "</mo>" + more[0];
+        all.AddRange(more);
+        return all;
+    }
+
+    private static List<string> PartsWithin(Formula formula, int least, int digits) =>
+        FormulaPrecedence.Of(formula, digits) >= least ? Parts(formula, digits) : Held(Parts(formula, digits), "");
+
+    // Brackets that stand in different pieces cannot grow with what is between them: round something high they stay in one piece.
+    private static List<string> Held(List<string> parts, string name)
+    {
+        if (parts.Count == 1 || parts.Exists(part => part.Contains("<mfrac>") || part.Contains("<msqrt>")))
+        {
+            return [name + Brackets(string.Concat(parts))];
+        }
+
+        parts[0] = name + "<mo stretchy=\"false\">(</mo>" + parts[0];
+        parts[parts.Count - 1] += "<mo stretchy=\"false\">)</mo>";
+        return parts;
+    }
+
     internal static string WithUnit(double value, int digits, string unit)
     {
         string number = NumberText.MathMl(value, digits);

@@ -10,6 +10,9 @@ internal static class NumberText
 
     internal const char Thin = '\u00A0';
 
+    // What a double holds for sure.
+    private const int Exact = 15;
+
     private const double LeastPlain = 1e-4;
     private const double MostPlain = 1e7;
 
@@ -17,9 +20,20 @@ internal static class NumberText
     private const double Noise = 1e-12;
 
     /// <summary>The number after rounding to so many significant digits; 0 or more than 16 digits leave it as it is.</summary>
-    internal static double Round(double value, int digits) => digits is <= 0 or > 16 || value == 0
-        ? value
-        : double.Parse(value.ToString("E" + (digits - 1).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    /// <remarks>
+    /// By its first fifteen digits, and a half away from zero, as people round: 11.895 is 11.90, although the double that stands for it is a little less.
+    /// </remarks>
+    internal static double Round(double value, int digits)
+    {
+        if (digits is <= 0 or > 16 || value == 0 || double.IsNaN(value) || double.IsInfinity(value))
+        {
+            return value;
+        }
+
+        string[] parts = value.ToString("E" + (Math.Max(digits, Exact) - 1).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).Split('E');
+        decimal mantissa = Math.Round(decimal.Parse(parts[0], CultureInfo.InvariantCulture), digits - 1, MidpointRounding.AwayFromZero);
+        return double.Parse(mantissa.ToString(CultureInfo.InvariantCulture) + "E" + parts[1], CultureInfo.InvariantCulture);
+    }
 
     internal static double Round(double value, int digits, RoundingDirection direction)
     {

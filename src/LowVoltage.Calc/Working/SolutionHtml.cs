@@ -11,9 +11,11 @@ internal static class SolutionHtml
         + "h1,h2,h3{line-height:1.2;font-family:Helvetica,Arial,sans-serif}"
         + "table{border-collapse:collapse}td{padding:.15em .8em .15em 0;vertical-align:top}"
         + "ol.steps{padding-left:1.6em}ol.steps>li{margin:.9em 0;break-inside:avoid}"
-        + "math{font-size:1.05em}.math{margin:.3em 0;overflow-x:auto}.source{color:#444;font-size:.9em}.sought{font-weight:bold}"
+        + "math{font-size:1.05em}.math{margin:0 0 0 .6em;line-height:1.9;overflow-x:auto}.source{color:#444;font-size:.9em}.sought{font-weight:bold}"
         + ".answer{border:1px solid #111;padding:.4em .7em}.cautions{border-left:.4em solid #b00;padding-left:.8em}"
         + "@media print{body{margin:0;max-width:none;font-size:10.5pt}.math{overflow:visible}}";
+
+    private const string EqualsSign = "<mo form=\"infix\">=</mo>";
 
     internal static string Page(string title, string body) =>
         "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><meta name=\"viewport\" content=\"width=device-width\"/><title>" + Escape(title)
@@ -124,13 +126,19 @@ internal static class SolutionHtml
         html.Append("<li><div class=\"sought\">").Append(Escape(SolutionText.Sentence(step.Sought))).Append("</div>\n");
         if (step.Kind != StepKind.Statement)
         {
-            html.Append("<div class=\"math\"><math display=\"block\"><mrow>").Append(Math(step)).Append("</mrow></math></div>\n");
+            html.Append("<div class=\"math\">");
+            foreach (string piece in Math(step))
+            {
+                html.Append("<math displaystyle=\"true\"><mrow>").Append(piece).Append("</mrow></math>");
+            }
+
+            html.Append("</div>\n");
         }
 
         string verdict = step.Kind == StepKind.Comparison ? SolutionText.Sentence(step.Verdict) + ". " : "";
-        if (verdict.Length + step.Reason.Length > 0)
+        if (verdict.Length + step.ReasonAndRounding.Length > 0)
         {
-            html.Append("<div class=\"reason\">").Append(Escape(verdict + step.Reason)).Append("</div>\n");
+            html.Append("<div class=\"reason\">").Append(Escape(verdict + step.ReasonAndRounding)).Append("</div>\n");
         }
 
         if (step.Source is { } source)
@@ -141,18 +149,30 @@ internal static class SolutionHtml
         html.Append("</li>\n");
     }
 
-    private static string Math(SolutionStep step)
+    // In pieces: a line that is too long for a phone or a sheet of paper goes on in the next one.
+    private static List<string> Math(SolutionStep step)
     {
         string name = SymbolName.MathMl(step.Symbol!.Spec);
-        return step.Kind switch
+        if (step.Kind == StepKind.Comparison)
         {
-            StepKind.Calculation => name + "<mo>=</mo>" + FormulaMathMl.Write(step.Formula!, 0) + "<mo>=</mo>" + FormulaMathMl.Write(step.Formula!, step.OperandDigits)
-                + "<mo>=</mo>" + FormulaMathMl.WithUnit(step.Shown!.Value, 16, step.Unit),
-            StepKind.Comparison => name + "<mo>=</mo>" + FormulaMathMl.WithUnit(step.ComparedShown, 16, step.Unit)
-                + "<mo>" + Escape(RelationWords.Sign(step.Relation!.Value, step.Holds!.Value)) + "</mo>"
-                + FormulaMathMl.WithUnit(step.LimitShown, 16, step.Limit!.Unit) + "<mo>=</mo>" + SymbolName.MathMl(step.Limit.Spec),
-            _ => name + "<mo>=</mo>" + FormulaMathMl.WithUnit(step.Shown!.Value, 16, step.Unit),
-        };
+            return
+            [
+                name + "<mo>=</mo>" + FormulaMathMl.WithUnit(step.ComparedShown, 16, step.Unit),
+                "<mo form=\"infix\">" + Escape(RelationWords.Sign(step.Relation!.Value, step.Holds!.Value)) + "</mo>" + FormulaMathMl.WithUnit(step.LimitShown, 16, step.Limit!.Unit),
+                EqualsSign + SymbolName.MathMl(step.Limit.Spec),
+            ];
+        }
+
+        string result = FormulaMathMl.WithUnit(step.Shown!.Value, 16, step.Unit);
+        if (step.Kind != StepKind.Calculation)
+        {
+            return [name + "<mo>=</mo>" + result];
+        }
+
+        List<string> symbols = FormulaMathMl.Parts(step.Formula!, 0), numbers = FormulaMathMl.Parts(step.Formula!, step.OperandDigits);
+        symbols[0] = name + "<mo>=</mo>" + symbols[0];
+        numbers[0] = EqualsSign + numbers[0];
+        return [.. symbols, .. numbers, EqualsSign + result];
     }
 
     private static void Lines(StringBuilder html, string kind, string heading, IReadOnlyList<string> lines)

@@ -78,7 +78,7 @@ internal static class SolutionMarkdown
             }
 
             string after = step.Kind == StepKind.Comparison ? SolutionText.Sentence(step.Verdict) + ". " : "";
-            Paragraph(text, Escape((after + step.Reason).TrimEnd()));
+            Paragraph(text, Escape((after + step.ReasonAndRounding).TrimEnd()));
             Paragraph(text, step.Source is null ? "" : "*Source:* " + Escape(step.Source.ToString()));
         }
     }

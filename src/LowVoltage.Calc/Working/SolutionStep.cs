@@ -74,6 +74,12 @@ public sealed class SolutionStep
     /// <summary>The result with its unit, rounded: <c>0.04557 Ω</c>. Empty for a statement.</summary>
     public string Rounded => Symbol is null ? "" : NumberText.WithUnit(Shown!.Value, 16, Unit);
 
+    /// <summary>The reason, and that the result is not rounded to the nearest where a reader who does that would get another number.</summary>
+    internal string ReasonAndRounding =>
+        Kind != StepKind.Calculation || Rounding == RoundingDirection.Nearest || NumberText.Round(Result!.Value, ShownDigits) == Shown
+            ? Reason
+            : $"{Reason}{(Reason.Length > 0 ? " " : "")}Rounded {(Rounding == RoundingDirection.Down ? "down" : "up")}, to the safe side.";
+
     /// <summary>The step in symbols: <c>R = ρ·L/A</c>. Empty for a statement.</summary>
     public string InSymbols => Kind switch
     {

@@ -67,7 +67,7 @@ internal static class SolutionText
             Wrapped(text, "   ", step.InNumbers, 5);
         }
 
-        Wrapped(text, "   ", step.Reason, 3);
+        Wrapped(text, "   ", step.ReasonAndRounding, 3);
         Wrapped(text, "   ", step.Source is null ? "" : "Source: " + step.Source, 5);
     }
 

@@ -73,6 +73,34 @@ public class DesignWordsTests
     }
 
     [Fact]
+    public void Advice_OpenForWantOfFuseData_DoesNotCallItAFailure()
+    {
+        CircuitDesign design = CircuitDesigner.Verify(
+            Circuit(Load.ConstantCurrent(A(12)), feed: 12), Class5(4), LowVoltage.Calc.Protection.FuseSeries.NationalElectricalCodeFuses.SmallestAtLeast(A(15)), Bench);
+
+        Assert.Equal(DesignVerdict.Fail, design.Verdict);
+        Assert.Equal(CheckOutcome.Open, design.Of(CheckKind.FaultOpensFuse).Outcome);
+        Assert.Single(design.Advice, line => line.StartsWith("What is open about the fuse", StringComparison.Ordinal));
+        Assert.DoesNotContain(design.Advice, line => line.Contains("too late", StringComparison.Ordinal) || line.Contains("overheats", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Sheet_SeveralChecksFail_NamesThemAll()
+    {
+        CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(12)), feed: 12), RoadVehicle(0.75), Blade(30), DesignRules.RoadVehicle);
+        DesignCheck[] failed = [.. design.Checks.Where(check => check.Outcome == CheckOutcome.Fail)];
+        string verdict = design.Explain().Steps.Single(step => step.Sought == "verdict").Reason;
+
+        Assert.True(failed.Length > 1);
+        Assert.All(failed, check => Assert.Contains(check.Name, verdict, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Assumptions_BoatWireInWarmAirOutsideAnEngineSpace_SayWhichFactorIsTaken() => Assert.Contains(
+        CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(8)), ambient: 45, conductors: 2), DesignRules.SmallCraft).Assumptions,
+        line => line.Contains("although it was not stated to be an engine space", StringComparison.Ordinal));
+
+    [Fact]
     public void Summary_SaysVerdictAndWhatGoverns()
     {
         CircuitDesign pass = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(4))), Bench);

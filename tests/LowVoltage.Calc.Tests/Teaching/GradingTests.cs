@@ -48,6 +48,34 @@ public class GradingTests
         Assert.Contains("unit is missing", both.Message, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("8400 C")]
+    [InlineData("8400 As")]
+    [InlineData("8.4 kilocoulombs")]
+    [InlineData("2.33 Ah")]
+    public void Grade_ACharge_InCoulombsToo(string answer) =>
+        Assert.Equal(GradingOutcome.Correct, ProblemGenerator.Create(302115, ProblemTopic.BatteryEnergy, Difficulty.OneStep, ProblemUnits.Mixed).Grade(answer).Outcome);
+
+    [Fact]
+    public void Grade_ChoiceCopiedWithItsLetter_IsRead()
+    {
+        Problem choice = ProblemGenerator.Create(7, ProblemTopic.SmallestSize, Difficulty.SeveralSteps, ProblemUnits.UsCustomary, ProblemForm.MultipleChoice);
+        ProblemChoice right = choice.Choices.Single(c => c.IsRight), wrong = choice.Choices.First(c => !c.IsRight);
+
+        Assert.True(choice.Grade($"{right.Letter}) {right.Text}").IsCorrect);
+        Assert.Same(wrong.Mistake, choice.Grade($"{char.ToLowerInvariant(wrong.Letter)}. {wrong.Text}").LikelyMistake);
+        Assert.Equal(GradingOutcome.Unreadable, choice.Grade($"{right.Letter}) {wrong.Text}").Outcome);
+    }
+
+    [Fact]
+    public void Grade_NoneChosen_IsNotCalledAMistake()
+    {
+        Problem find = ProblemGenerator.Create(664082, ProblemTopic.ParallelResistance, Difficulty.OneStep, ProblemUnits.Mixed, ProblemForm.FindTheMistake);
+        string message = find.Grade(find.Choices.Single(c => c.Mistake is null).Letter.ToString()).Message;
+
+        Assert.Contains("that answer is wrong", message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Grade_OfAnotherKind_NamesBoth()
     {

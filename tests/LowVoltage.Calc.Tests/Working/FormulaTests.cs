@@ -96,6 +96,8 @@ public class FormulaTests
     [InlineData(-0.0, 4, "0")]
     [InlineData(100, 4, "100")]
     [InlineData(9999.96, 4, "10000")]
+    [InlineData(12.6 - (3.75 * 0.188), 4, "11.9")]
+    [InlineData(0.30375, 4, "0.3038")]
     public void Number_IsWrittenPlainly(double value, int digits, string text) => Assert.Equal(text, NumberText.Text(value, digits));
 
     [Theory]
