@@ -41,7 +41,8 @@ internal sealed partial class CircuitEvaluator
     /// <summary>Looks for the smallest fuse that passes; its checks are left in the list. Each other fuse is dropped at its first failure.</summary>
     /// <remarks>
     /// A fuse whose operating times are not published leaves the fault open. It is taken only where no fuse with published times carries the load, and never
-    /// after a smaller one has failed: what stops a smaller fuse stops a larger one too, unless somebody knows better.
+    /// after a smaller one has failed: what stops a smaller fuse stops a larger one too, unless somebody knows better. A breaking capacity that is too small is no
+    /// such thing: it belongs to the series, and the next series may break more.
     /// </remarks>
     internal FuseRating? FirstFuse(ref CheckList list, in WireDuty duty)
     {
@@ -69,7 +70,7 @@ internal sealed partial class CircuitEvaluator
             }
 
             untimed ??= list.Failed == 0 && !stopped ? fuse : null;
-            stopped |= list.Failed > 0;
+            stopped |= list.Failed > 0 && !BreaksTooLittleOnly(ref list, mark, duty, fuse);
         }
 
         list.Rewind(mark);
@@ -79,6 +80,19 @@ internal sealed partial class CircuitEvaluator
         }
 
         return untimed;
+    }
+
+    private bool BreaksTooLittleOnly(ref CheckList list, in CheckList mark, in WireDuty duty, FuseRating fuse)
+    {
+        if (list.Failed > 1 || list.Worst.Kind != CheckKind.BreakingCapacity)
+        {
+            return false;
+        }
+
+        // The search stopped there: what else is to be said of this fuse?
+        list.Rewind(mark);
+        CheckFuse(ref list, duty, fuse);
+        return list.Failed == 1;
     }
 
     private bool IsOutAt(SupplyLevel level, double conductorOhms, double mostDropVolts)

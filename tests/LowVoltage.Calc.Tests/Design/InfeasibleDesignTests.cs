@@ -9,6 +9,19 @@ namespace LowVoltage.Calc.Tests.Design;
 /// <summary>Impossible circuits are answers: what stops them, by how much, and what would help.</summary>
 public class InfeasibleDesignTests
 {
+    [Fact]
+    public void Design_SeriesWithAndWithoutEnoughBreakingCapacity_TakesTheOneThatBreaksMore()
+    {
+        // An invented windlass: 1655 A at the fuse. A high-current blade breaks 1000 A, a strip fuse of the same rating 2000 A.
+        CircuitRequirements asked = Circuit(
+            Load.Motor(A(80), A(200), A(300), UnitsNet.Duration.FromSeconds(0.4)), Battery.LeadAcid(A(800)), feed: 7, upstreamMilliOhms: 6, drop: DropLimit.Percent(10));
+        CircuitDesign design = CircuitDesigner.Design(asked, DesignRules.Bench);
+
+        Assert.Equal(DesignVerdict.OpenPoints, design.Verdict);
+        Assert.Equal(2000, design.Fuse!.BreakingCapacity!.Value.Amperes);
+        Assert.Equal(CheckOutcome.Pass, design.Of(CheckKind.BreakingCapacity).Outcome);
+    }
+
     private static readonly DesignRules Bench = DesignRules.Bench;
 
     [Fact]
