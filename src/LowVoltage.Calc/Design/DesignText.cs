@@ -14,7 +14,7 @@ internal static class DesignText
         {
             DesignVerdict.Pass => $"{design.Wire} with {design.Fuse}: pass, {governed}",
             DesignVerdict.OpenPoints => $"{design.Wire} with {design.Fuse}: no check fails, {design.OpenPoints.Count} open, {governed}",
-            _ => design.Wire is null ? $"no {(design.Governing.Kind is CheckKind.FuseCarriesLoad or CheckKind.FuseVoltage or CheckKind.BreakingCapacity ? "fuse" : "wire")} of the series fits: {design.Governing}" : $"{design.Wire} with {design.Fuse}: {design.Governing}",
+            _ => design.Wire is null ? $"no {(design.Governing.Kind is CheckKind.FuseCarriesLoad or CheckKind.FuseVoltage or CheckKind.BreakingCapacity ? "fuse of the series passes every check" : "wire of the series fits")}: {design.Governing}" : $"{design.Wire} with {design.Fuse}: {design.Governing}",
         };
     }
 

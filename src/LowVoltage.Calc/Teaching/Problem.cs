@@ -101,7 +101,7 @@ public sealed class Problem
     internal string Instruction => Form switch
     {
         ProblemForm.MultipleChoice => "Choose one:",
-        ProblemForm.FindTheMistake => $"Somebody answers {WrongAnswers[0].Text}. That is wrong. Which mistake gives just this number?",
+        ProblemForm.FindTheMistake => $"Somebody answers {WrongAnswers[0].Text}. Which mistake, if any, gives just this number?",
         _ when Answer.SignificantFigures == 0 => Answer.Unit == "A" ? "Answer with a rating in A from the list." : $"Answer with a size from the {(Table is null ? "list" : "table")}.",
         _ => Answer.Unit.Length == 0
             ? $"Answer with {FigureWords(Answer.SignificantFigures)} significant figures."
