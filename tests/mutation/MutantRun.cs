@@ -57,12 +57,12 @@ internal static class MutantRun
         return 0;
     }
 
-    /// <summary>A mutant in the making of static data: on from the start of the process, against every test that passes a mutant of the same file.</summary>
+    /// <summary>A mutant in the making of static data: on from the start of the process, against every test that passes a mutant of the same file, and those that look at all data.</summary>
     internal static int Fresh(MutantSwitch mutants, Suite suite, string map, int id, string same, string results)
     {
         HashSet<int> file = [.. File.ReadAllText(same).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(int.Parse)];
         mutants.Active = id;
-        string verdict = Judge(suite, [.. CoverageMap.Read(map).Where(e => e.Seconds < 0.3 && e.Passed.Any(file.Contains)).OrderBy(e => e.Seconds)]);
+        string verdict = Judge(suite, [.. CoverageMap.Read(map).Where(e => e.Seconds < 0.3 && (e.Passed.Any(file.Contains) || suite.Cases[e.Case].DisplayName.Contains("Reviewed", StringComparison.Ordinal))).OrderBy(e => e.Seconds)]);
         File.AppendAllText(results, $"{id}\t{verdict}\n");
         return verdict == "Timeout" ? Die() : 0;
     }

@@ -37,7 +37,7 @@ public class WireProtectionOutcomeTests
     public void Reason_EveryOutcome_IsASentenceWithItsNumbers()
     {
         double seconds = Model.Seconds(100, 160) / 1.5;
-        string hot = Model.Celsius(100, seconds).ToString("G6", CultureInfo.InvariantCulture), time = seconds.ToString("G6", CultureInfo.InvariantCulture);
+        string hot = Model.Celsius(100, seconds).ToString("G4", CultureInfo.InvariantCulture), time = seconds.ToString("G4", CultureInfo.InvariantCulture);
         Assert.Equal($"Protected; tightest at 100 A the test device opens within {time} s, when the wire is at {hot} °C against 160 °C.", At(100, 1.5, Model).Reason);
 
         // 500 A settle at 20 °C + 500² · 0.02/0.2 = 25 020 °C; the metal melts at 1400 °C.

@@ -1,5 +1,10 @@
 using System.Runtime.CompilerServices;
 using System.Text;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Heating;
+using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Tests.Working;
@@ -23,6 +28,11 @@ public class ExplanationSnapshotTests
             }
         }
 
+        foreach (WorkedSolution solution in Sheets())
+        {
+            all.Append("### ").Append(solution.Title).Append("\n\n").Append(solution.ToText().TrimEnd()).Append("\n\n");
+        }
+
         string written = all.ToString();
         if (Environment.GetEnvironmentVariable("APPROVE_EXPLANATIONS") == "1")
         {
@@ -33,6 +43,39 @@ public class ExplanationSnapshotTests
             ?? throw new InvalidOperationException("There are no approved explanations.");
         using StreamReader reader = new(stream);
         Assert.Equal(reader.ReadToEnd(), written);
+    }
+
+    // A fuse against a wire that it protects, fails, and lets melt; a design with a chassis, one that nothing fits, and wiring that exists.
+    private static IEnumerable<WorkedSolution> Sheets()
+    {
+        Surroundings air = new() { Ambient = Temperature.FromDegreesCelsius(30) };
+        foreach ((double section, double fuse, double most) in new[] { (1.5, 15.0, 500.0), (0.5, 20, 400), (1.5, 7.5, 6), (0.5, 40, 1500) })
+        {
+            Wire wire = Wire.Create(Conductor.OfArea(Area.FromSquareMillimeters(section), ConductorMaterial.Copper), InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.6));
+            FuseRating rating = FuseSeries.RoadVehicleBlade.SmallestAtLeast(ElectricCurrent.FromAmperes(fuse));
+            yield return FuseAgainstWire.Check(rating, ProtectedWire.Create(wire, air), ElectricCurrent.FromAmperes(most)).Explain();
+            yield return FuseAgainstWire.Check(rating, ProtectedWire.Create(wire, air).Carrying(ElectricCurrent.FromAmperes(9)), ElectricCurrent.FromAmperes(most)).Explain();
+        }
+
+        foreach (double meters in new[] { 4.0, 400 })
+        {
+            CircuitRequirements asked = new()
+            {
+                Name = "invented circuit",
+                Source = Battery.LeadAcid(coldCranking: ElectricCurrent.FromAmperes(600)),
+                Load = Load.Lamp(Power.FromWatts(55), ElectricPotential.FromVolts(12)),
+                Feed = Length.FromMeters(meters),
+                Return = ReturnPath.Chassis(ElectricResistance.FromMilliohms(5)),
+                Joints = [Joint.Create("fuse holder", ElectricResistance.FromMilliohms(3))],
+                Upstream = ElectricResistance.FromMilliohms(14),
+                Ambient = Temperature.FromDegreesCelsius(40),
+                Insulation = InsulationMaterial.PolyvinylChloride,
+            };
+            foreach (DesignRules rules in DesignRules.Presets)
+            {
+                yield return CircuitDesigner.Design(asked, rules).Explain();
+            }
+        }
     }
 
     private static string Here([CallerFilePath] string path = "") => path;
