@@ -1,4 +1,4 @@
-"""mutation.py FOLDER [ROOM ...]: tries the mutants of some rooms, or of all, and prints the score of each room."""
+"""mutation.py FOLDER [ROOM ...]: tries the mutants of some rooms, or of all, and prints the score of each room tried on these sources so far."""
 import collections
 import concurrent.futures
 import json
@@ -42,8 +42,6 @@ def holds_another(mutant, others):
 def mutants():
     found = {}
     for path, file in json.load(open(FOLDER / "mutants.json"))["files"].items():
-        if ROOMS and room_of(path) not in ROOMS:
-            continue
         made = [m for m in file["mutants"] if m["status"] != "CompileError"]
         for m in made:
             if not (m["mutatorName"].startswith("Block removal") and holds_another(m, made)):
@@ -94,17 +92,23 @@ def try_fresh(number, all_mutants):
 
 def main():
     os.chdir(FOLDER)
-    if run("switch", "LowVoltage.Calc.dll") or run("map", f"{TESTS}.dll", MAP, log=FOLDER / "map.log"):
+    if not MAP.exists() and (run("switch", "LowVoltage.Calc.dll") or run("map", f"{TESTS}.dll", MAP, log=FOLDER / "map.log")):
         sys.exit("the tests did not run: see map.log")
     lines = MAP.read_text().splitlines()
     cold = set(map(int, lines[0].split()))
     warm = {int(i) for line in lines[1:] for i in line.split("\t")[2].split()}
-    chosen = mutants()
+    made = mutants()
+    chosen = {i: m for i, m in made.items() if not ROOMS or room_of(m[0]) in ROOMS}
     live = sorted((i for i in chosen if i in warm), key=lambda i: (chosen[i][0], i))
     static = [i for i in chosen if i in cold - warm]
     print(f"{len(chosen)} mutants: {len(live)} in code, {len(static)} in the making of static data, {len(chosen) - len(live) - len(static)} not reached", flush=True)
 
-    verdicts = {}
+    table = FOLDER / "verdicts.tsv"
+    before = [line.split("\t") for line in table.read_text().splitlines()] if table.exists() else []
+    verdicts = {int(number): rest for number, _, _, *rest in before}
+    for number in chosen:
+        verdicts.pop(number, None)
+    earlier = set(verdicts)
     with concurrent.futures.ThreadPoolExecutor(WORKERS) as pool:
         parts = [live[len(live) * k // WORKERS:len(live) * (k + 1) // WORKERS] for k in range(WORKERS)]
         for part in pool.map(try_all, range(WORKERS), parts):
@@ -113,7 +117,9 @@ def main():
 
     rooms = collections.defaultdict(collections.Counter)
     with open(FOLDER / "verdicts.tsv", "w") as table, open(FOLDER / "survivors.txt", "w") as survivors:
-        for number, (path, m, source) in sorted(chosen.items(), key=lambda x: (x[1][0], x[0])):
+        for number, (path, m, source) in sorted(made.items(), key=lambda x: (x[1][0], x[0])):
+            if number not in chosen and number not in earlier:
+                continue
             verdict, *why = verdicts.get(number, ["NoCoverage"])
             rooms[room_of(path)][verdict] += 1
             (first, column), (last, end) = span(m)

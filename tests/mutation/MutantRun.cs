@@ -57,12 +57,22 @@ internal static class MutantRun
         return 0;
     }
 
-    /// <summary>A mutant in the making of static data: on from the start of the process, against every test that passes a mutant of the same file, and those that look at all data.</summary>
-    internal static int Fresh(MutantSwitch mutants, Suite suite, string map, int id, string same, string results)
+    /// <summary>
+    /// A mutant in the making of static data: on from the start of the process, first against the tests that read all there is (nothing else is looked up then, which
+    /// halves the time), then against every test that passes a mutant of the same file.
+    /// </summary>
+    internal static int Fresh(MutantSwitch mutants, string tests, string map, int id, string same, string results)
     {
-        HashSet<int> file = [.. File.ReadAllText(same).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(int.Parse)];
         mutants.Active = id;
-        string verdict = Judge(suite, [.. CoverageMap.Read(map).Where(e => e.Seconds < 0.3 && (e.Passed.Any(file.Contains) || suite.Cases[e.Case].DisplayName.Contains("Reviewed", StringComparison.Ordinal))).OrderBy(e => e.Seconds)]);
+        List<CoverageMap.Entry> entries = CoverageMap.Read(map);
+        Suite all = new(tests, Suite.TypesThatReadAll);
+        string verdict = Judge(all, entries.FindAll(e => all.Cases.ContainsKey(e.Case)));
+        if (verdict == "Survived")
+        {
+            HashSet<int> file = [.. File.ReadAllText(same).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(int.Parse)];
+            verdict = Judge(new Suite(tests), [.. entries.Where(e => e.Seconds < 0.3 && e.Passed.Any(file.Contains)).OrderBy(e => e.Seconds)]);
+        }
+
         File.AppendAllText(results, $"{id}\t{verdict}\n");
         return verdict == "Timeout" ? Die() : 0;
     }
@@ -74,9 +84,9 @@ internal static class MutantRun
             return "NoCoverage";
         }
 
-        // Quick tests first, up to a budget: what the slow ones alone would kill counts as survived.
+        // Quick tests first, up to a budget, and the few that read everything: what the other slow ones alone would kill counts as survived.
         double budget = double.Parse(Environment.GetEnvironmentVariable("MUTATION_BUDGET") ?? "4", System.Globalization.CultureInfo.InvariantCulture);
-        tests = [.. tests.TakeWhile(e => (budget -= e.Seconds) > 0)];
+        tests = [.. tests.Where(e => Suite.ReadsAll(suite.Cases[e.Case]) || (budget -= e.Seconds) > 0)];
 
         double from = 0;
         foreach (double to in Steps)

@@ -12,7 +12,7 @@ switch (args)
     case ["run", string tests, string map, string ids, string results]:
         return MutantRun.All(new MutantSwitch(tests), new Suite(tests), map, File.ReadAllLines(ids).Select(int.Parse), results);
     case ["fresh", string tests, string map, string id, string same, string results]:
-        return MutantRun.Fresh(new MutantSwitch(tests), new Suite(tests), map, int.Parse(id), same, results);
+        return MutantRun.Fresh(new MutantSwitch(tests), tests, map, int.Parse(id), same, results);
     default:
         Console.Error.WriteLine("switch LIBRARY | map TESTS MAP | run TESTS MAP IDS RESULTS | fresh TESTS MAP ID SAME-FILE-IDS RESULTS");
         return 2;

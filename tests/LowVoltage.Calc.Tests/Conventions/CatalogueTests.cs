@@ -32,7 +32,7 @@ public class CatalogueTests
         string written = all.ToString();
         if (Environment.GetEnvironmentVariable("APPROVE_CATALOGUE") == "1")
         {
-            File.WriteAllText(Path.Combine(Path.GetDirectoryName(Here())!, "..", "Working", "Approved", "catalogue.txt"), written);
+            File.WriteAllText(Path.Combine(Path.GetDirectoryName(Here())!, "Approved", "catalogue.txt"), written);
         }
 
         using Stream stream = typeof(CatalogueTests).Assembly.GetManifestResourceStream("Approved.catalogue.txt")
