@@ -132,6 +132,19 @@ public class SourceTests
         Assert.Contains(shorted.Assumptions, a => a.Contains("may disconnect above 100 A", StringComparison.Ordinal));
     }
 
+    /// <summary>Kirchhoff's voltage law: the ranges of two sources in a row add, end by end.</summary>
+    [Fact]
+    public void InSeries_Ranges_AddEndByEnd()
+    {
+        static Source Range(double least, double middle, double most, double lowOhms, double highOhms) => Source.BehindResistance(
+            ElectricPotential.FromVolts(least), ElectricPotential.FromVolts(middle), ElectricPotential.FromVolts(most), ElectricResistance.FromOhms(lowOhms), ElectricResistance.FromOhms(highOhms));
+
+        Source both = Source.InSeries(Range(10, 12, 14, 1, 3), Range(5, 6, 8, 0.25, 0.75));
+
+        Assert.Equal([15.0, 18, 22], [both.MinimumVoltage.Volts, both.NominalVoltage.Volts, both.MaximumVoltage.Volts]);
+        Assert.Equal([1.25, 2.5, 3.75], [both.LeastResistance.Ohms, both.NominalResistance.Ohms, both.GreatestResistance.Ohms]);
+    }
+
     [Fact]
     public void Combinations_OfUnequalSources_FollowKirchhoff()
     {

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using System.Text;
+using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.References;
 
 namespace LowVoltage.Calc.Tests.Conventions;
@@ -29,6 +30,12 @@ public class CatalogueTests
             }
         }
 
+        foreach (object made in Made())
+        {
+            all.Append("## made: ").Append(made.GetType().Name).Append('\n');
+            Write(all, made, 1);
+        }
+
         string written = all.ToString();
         if (Environment.GetEnvironmentVariable("APPROVE_CATALOGUE") == "1")
         {
@@ -39,6 +46,24 @@ public class CatalogueTests
             ?? throw new InvalidOperationException("There is no approved catalogue.");
         using StreamReader reader = new(stream);
         Assert.Equal(reader.ReadToEnd(), written);
+    }
+
+    // One of each kind of source, load and way back, made from plain numbers: their names, assumptions and sources are data too.
+    private static IEnumerable<object> Made()
+    {
+        ElectricPotential twelve = ElectricPotential.FromVolts(12), ten = ElectricPotential.FromVolts(10), fourteen = ElectricPotential.FromVolts(14);
+        ElectricCurrent five = ElectricCurrent.FromAmperes(5);
+        ElectricResistance one = ElectricResistance.FromOhms(1), two = ElectricResistance.FromOhms(2);
+        Source behind = Source.BehindResistance(twelve, one), lead = Battery.LeadAcid(coldCranking: ElectricCurrent.FromAmperes(600));
+        return
+        [
+            Source.Ideal(twelve), Source.Ideal(ten, twelve, fourteen), behind, Source.BehindResistance(ten, twelve, fourteen, one, two),
+            Source.CurrentLimited(twelve, five), Source.Alternator(fourteen, five), Source.InSeries(behind, lead), Source.InParallel(behind, behind),
+            lead, Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100)), Battery.LithiumIronPhosphate(8, ElectricCharge.FromAmpereHours(50), five),
+            Load.Resistance(two), Load.ConstantCurrent(five), Load.ConstantPower(Power.FromWatts(60)), Load.ConstantPower(Power.FromWatts(60), 0.9, ten), Load.Lamp(Power.FromWatts(21), twelve),
+            Load.Motor(five, ElectricCurrent.FromAmperes(20), ElectricCurrent.FromAmperes(30), Duration.FromSeconds(0.2)),
+            ReturnPath.Wire(Length.FromMeters(3)), ReturnPath.Chassis(one), ReturnPath.Shared(one, five),
+        ];
     }
 
     private static void Write(StringBuilder all, object? value, int level)

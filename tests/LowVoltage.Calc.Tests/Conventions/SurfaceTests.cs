@@ -178,7 +178,7 @@ public class SurfaceTests
         return methods;
     }
 
-    private static bool CanMake(Type type) => TryPick(type, new Random(1), out _);
+    internal static bool CanMake(Type type) => TryPick(type, new Random(1), out _);
 
     internal static object? Pick(Type type, Random random) => TryPick(type, random, out object? value) ? value : null;
 
@@ -243,7 +243,7 @@ public class SurfaceTests
             return all && CanMake(element);
         }
 
-        object[] made = [.. WellKnown(plain)];
+        object[] made = WellKnown(plain);
         value = made.Length > 0 ? made[random.Next(made.Length)] : null;
         return made.Length > 0;
     }
@@ -252,7 +252,11 @@ public class SurfaceTests
         type.IsArray ? type.GetElementType() : type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>) ? type.GetGenericArguments()[0] : null;
 
     // Ready-made objects: public static properties of the type itself, or of the library where they return it.
-    private static IEnumerable<object> WellKnown(Type type) =>
+    private static object[] WellKnown(Type type) => Known.GetOrAdd(type, static type => [.. FindWellKnown(type)]);
+
+    private static readonly System.Collections.Concurrent.ConcurrentDictionary<Type, object[]> Known = new();
+
+    private static IEnumerable<object> FindWellKnown(Type type) =>
         type.Namespace?.StartsWith("LowVoltage.Calc", StringComparison.Ordinal) != true
             ? []
             : type.Assembly.GetExportedTypes()

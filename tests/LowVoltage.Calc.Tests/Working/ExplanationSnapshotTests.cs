@@ -57,12 +57,18 @@ public class ExplanationSnapshotTests
             yield return FuseAgainstWire.Check(rating, ProtectedWire.Create(wire, air).Carrying(ElectricCurrent.FromAmperes(9)), ElectricCurrent.FromAmperes(most)).Explain();
         }
 
-        foreach (double meters in new[] { 4.0, 400 })
+        foreach ((double meters, Source source) in new (double, Source)[]
+        {
+            (4.0, Battery.LeadAcid(coldCranking: ElectricCurrent.FromAmperes(600))),
+            (400, Battery.LeadAcid(coldCranking: ElectricCurrent.FromAmperes(600))),
+            (3, Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100), ElectricCurrent.FromAmperes(200))),
+            (2, Source.CurrentLimited(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(10))),
+        })
         {
             CircuitRequirements asked = new()
             {
                 Name = "invented circuit",
-                Source = Battery.LeadAcid(coldCranking: ElectricCurrent.FromAmperes(600)),
+                Source = source,
                 Load = Load.Lamp(Power.FromWatts(55), ElectricPotential.FromVolts(12)),
                 Feed = Length.FromMeters(meters),
                 Return = ReturnPath.Chassis(ElectricResistance.FromMilliohms(5)),

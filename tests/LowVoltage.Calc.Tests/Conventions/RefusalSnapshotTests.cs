@@ -1,0 +1,98 @@
+using System.Reflection;
+using System.Runtime.CompilerServices;
+using System.Text;
+using System.Text.RegularExpressions;
+
+namespace LowVoltage.Calc.Tests.Conventions;
+
+/// <summary>What the public surface says when it refuses, each kind of message once, as text that a person reads when it changes.</summary>
+/// <remarks>
+/// That it refuses what it should is tested with each member. To renew after a change that is meant: run with the environment variable <c>APPROVE_REFUSALS</c> set to 1, read the
+/// difference, commit it.
+/// </remarks>
+public partial class RefusalSnapshotTests
+{
+    private const int Tries = 60;
+
+    [Fact]
+    public void Refusals_AreThoseThatWereReviewed()
+    {
+        StringBuilder all = new();
+        foreach ((string name, MethodBase method) in Members().OrderBy(m => m.Key, StringComparer.Ordinal))
+        {
+            Dictionary<string, string> said = Refusals(name, method);
+            if (said.Count > 0)
+            {
+                all.Append(name).Append('\n');
+                foreach (string message in said.Values.OrderBy(message => message, StringComparer.Ordinal))
+                {
+                    all.Append("  ").Append(message).Append('\n');
+                }
+            }
+        }
+
+        string written = all.ToString();
+        if (Environment.GetEnvironmentVariable("APPROVE_REFUSALS") == "1")
+        {
+            File.WriteAllText(Path.Combine(Path.GetDirectoryName(Here())!, "Approved", "refusals.txt"), written);
+        }
+
+        using Stream stream = typeof(RefusalSnapshotTests).Assembly.GetManifestResourceStream("Approved.refusals.txt")
+            ?? throw new InvalidOperationException("There are no approved refusals.");
+        using StreamReader reader = new(stream);
+        Assert.Equal(reader.ReadToEnd(), written);
+    }
+
+    // Methods, and what is set when an object is made.
+    private static Dictionary<string, MethodBase> Members()
+    {
+        Dictionary<string, MethodBase> members = SurfaceTests.AllMethods().ToDictionary(m => m.Key, m => (MethodBase)m.Value, StringComparer.Ordinal);
+        foreach (PropertyInfo property in typeof(CircuitDesigner).Assembly.GetExportedTypes()
+            .Where(type => type.IsClass && !type.IsAbstract)
+            .SelectMany(type => type.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly)))
+        {
+            if (property.SetMethod is { IsPublic: true } set && property.GetIndexParameters().Length == 0
+                && SurfaceTests.CanMake(property.PropertyType) && property.DeclaringType!.GetConstructor(Type.EmptyTypes) is not null)
+            {
+                members[$"{property.DeclaringType!.Name}.{property.Name}"] = set;
+            }
+        }
+
+        return members;
+    }
+
+    // Messages that differ in their numbers and what they quote alone are one kind: the first stands for all.
+    private static Dictionary<string, string> Refusals(string name, MethodBase method)
+    {
+        Dictionary<string, string> said = new(StringComparer.Ordinal);
+        Random random = new(name.Length * 7919);
+        for (int i = 0; i < Tries; i++)
+        {
+            object?[] arguments = [.. method.GetParameters().Select(p => random.Next(20) == 0 && !p.ParameterType.IsValueType ? null : SurfaceTests.Pick(p.ParameterType, random))];
+
+            // What a property is set on is made for it: the objects that the library carries must stay as they are.
+            object? self = method.IsStatic ? null : method.IsSpecialName ? Activator.CreateInstance(method.DeclaringType!) : SurfaceTests.Pick(method.DeclaringType!, random);
+            try
+            {
+                method.Invoke(self, arguments);
+            }
+            catch (TargetInvocationException e)
+            {
+                // The value found is whatever was drawn; what is accepted is what matters.
+                Exception refusal = e.InnerException!;
+                string message = refusal.GetType().Name + ": " + Found().Replace(refusal.Message.Split('\n', '\r')[0], "$1 …");
+                said.TryAdd(Numbers().Replace(message, "#"), message);
+            }
+        }
+
+        return said;
+    }
+
+    [GeneratedRegex(@"(it was|they were) .*?(?=\.? *(\(Parameter|$))")]
+    private static partial Regex Found();
+
+    [GeneratedRegex(@"""[^""]*""|-?\d[\d.]*(E[+-]\d+)?")]
+    private static partial Regex Numbers();
+
+    private static string Here([CallerFilePath] string path = "") => path;
+}
