@@ -58,16 +58,25 @@ internal static class MutantRun
     }
 
     /// <summary>
-    /// A mutant in the making of static data: on from the start of the process, first against the tests that read all there is (nothing else is looked up then, which
-    /// halves the time), then against every test that passes a mutant of the same file.
+    /// A mutant in the making of static data: on from the start of the process, first against the tests that read all there is, one by one (nothing else is looked up
+    /// then, which halves the time), then against every test that passes a mutant of the same file.
     /// </summary>
     internal static int Fresh(MutantSwitch mutants, string tests, string map, int id, string same, string results)
     {
         mutants.Active = id;
         List<CoverageMap.Entry> entries = CoverageMap.Read(map);
-        Suite all = new(tests, Suite.TypesThatReadAll);
-        string verdict = Judge(all, entries.FindAll(e => all.Cases.ContainsKey(e.Case)));
-        if (verdict == "Survived")
+        string verdict = "";
+        foreach (string type in Suite.TypesThatReadAll)
+        {
+            Suite one = new(tests, type);
+            verdict = Judge(one, entries.FindAll(e => one.Cases.ContainsKey(e.Case)));
+            if (verdict is not ("Survived" or "NoCoverage"))
+            {
+                break;
+            }
+        }
+
+        if (verdict is "Survived" or "NoCoverage")
         {
             HashSet<int> file = [.. File.ReadAllText(same).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(int.Parse)];
             verdict = Judge(new Suite(tests), [.. entries.Where(e => e.Seconds < 0.3 && e.Passed.Any(file.Contains)).OrderBy(e => e.Seconds)]);

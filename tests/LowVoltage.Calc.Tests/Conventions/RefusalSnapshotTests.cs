@@ -48,7 +48,7 @@ public partial class RefusalSnapshotTests
     {
         Dictionary<string, MethodBase> members = SurfaceTests.AllMethods().ToDictionary(m => m.Key, m => (MethodBase)m.Value, StringComparer.Ordinal);
         foreach (PropertyInfo property in typeof(CircuitDesigner).Assembly.GetExportedTypes()
-            .Where(type => type.IsClass && !type.IsAbstract)
+            .Where(type => SurfaceTests.IsOurs(type) && type.IsClass && !type.IsAbstract)
             .SelectMany(type => type.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly)))
         {
             if (property.SetMethod is { IsPublic: true } set && property.GetIndexParameters().Length == 0
