@@ -88,11 +88,18 @@ internal sealed class CombinedLoad : Load
 
     private protected override double HeatFactorCore(LoadState state)
     {
-        double factor = double.NaN;
+        double? factor = null;
         foreach (Load part in parts)
         {
-            double own = part is CapacitorInput ? factor : part.HeatFactor(state);
-            if (!double.IsNaN(factor) && own != factor)
+            if (part is CapacitorInput)
+            {
+                // It takes no lasting current: nothing to heat.
+                continue;
+            }
+
+            // A part that is itself made of parts may have no single factor; then neither has the whole.
+            double own = part.HeatFactor(state);
+            if (double.IsNaN(own) || (factor is { } other && own != other))
             {
                 return double.NaN;
             }
@@ -100,7 +107,7 @@ internal sealed class CombinedLoad : Load
             factor = own;
         }
 
-        return factor;
+        return factor ?? 1;
     }
 
     private static string Describe(Load[] loads)

@@ -178,6 +178,52 @@ public class OperatingPointTests
         Assert.Equal(100, p.HottestConductor.DegreesCelsius, 1e-7);
     }
 
+    /// <summary>A sum within a sum once took the factor of its last part for all: 5 A, which let a wire run hotter than was said.</summary>
+    [Fact]
+    public void Solve_DutyCyclesInASumWithinASum_SumsTheirRmsCurrents()
+    {
+        DutyCycle quarter = DutyCycle.FromTimes(Duration.FromSeconds(1), Duration.FromSeconds(4));
+        Load inner = Load.Together(Load.ConstantCurrent(Amperes(4)).WithDutyCycle(quarter), Load.ConstantCurrent(Amperes(2)));
+        Load third = Load.ConstantCurrent(Amperes(4)).WithDutyCycle(quarter);
+
+        // √(1/4) of 4 A, 2 A, √(1/4) of 4 A.
+        foreach (Load load in new[] { Load.Together(inner, third), Load.Together(third, inner), Load.Together(inner, third).WithInputCapacitor(ElectricCapacitance.FromMillifarads(1)) })
+        {
+            OperatingPoint p = OperatingPoint.Solve(Source.Ideal(Volts(12)), Paths.Wires(14, 1, 1), load, Paths.SelfHeated(20, 6, 100));
+            Assert.Equal(10, p.Current.Amperes, 1e-9);
+            Assert.Equal(6, p.HeatingCurrent.Amperes, 1e-9);
+            Assert.Equal(100, p.HottestConductor.DegreesCelsius, 1e-7);
+        }
+    }
+
+    /// <summary>Joints of both ways and the resistance of the return are in the drop: 10 A through 3 + 5 + 2 mΩ.</summary>
+    [Fact]
+    public void Solve_JointsOnBothWays_AreInTheDrop()
+    {
+        CircuitPath path = Paths.Negligible
+            .WithFeedJoints(Joint.Create("fuse holder", ElectricResistance.FromMilliohms(3)))
+            .WithReturnJoints(Joint.Create("ring terminal", ElectricResistance.FromMilliohms(5)), Joint.Create("bar", ElectricResistance.FromMilliohms(2)));
+        OperatingPoint p = OperatingPoint.Solve(Source.Ideal(Volts(12)), path, Load.ConstantCurrent(Amperes(10)), Paths.At(20));
+        Assert.Equal(0.1, p.Drop.Volts, 1e-9);
+    }
+
+    /// <summary>The hottest is found wherever it is: in the first or the last segment, out or back.</summary>
+    [Theory]
+    [InlineData(90, 50, 40)]
+    [InlineData(50, 90, 40)]
+    [InlineData(50, 40, 90)]
+    public void Solve_SegmentsAtTheirOwnTemperatures_NamesTheHottest(double first, double second, double back)
+    {
+        Segment At(double celsius) => Segment.Create(Paths.Awg(14), Length.FromMeters(2)).WithTemperature(Paths.At(celsius));
+        CircuitPath path = CircuitPath.Create([At(first), At(second)], ReturnPath.Wire(At(back)));
+        OperatingPoint p = OperatingPoint.Solve(Source.Ideal(Volts(12)), path, Load.ConstantCurrent(Amperes(5)), Paths.At(20));
+        Assert.Equal(90, p.HottestConductor.DegreesCelsius, 1e-9);
+
+        // Resistances at their own temperatures add.
+        double ohms = new[] { first, second, back }.Sum(celsius => Segment.Create(Paths.Awg(14), Length.FromMeters(2)).ResistanceAt(Temperature.FromDegreesCelsius(celsius)).Ohms);
+        Assert.Equal(5 * ohms, p.Drop.Volts, 1e-12);
+    }
+
     [Fact]
     public void Solve_Peak_FindsTheConductorAsRunningLeavesIt()
     {

@@ -99,6 +99,8 @@ public class SourceTests
         Temperature t = Temperature.FromDegreesFahrenheit(fahrenheit);
         Assert.Equal(12.65 + correction, LeadAcidCharge.VoltageAt(1, t).Volts, 1e-9);
         Assert.Equal(1, LeadAcidCharge.StateOfChargeAt(ElectricPotential.FromVolts(12.65 + correction), t), 1e-6);
+        Assert.True(LeadAcidCharge.TryStateOfChargeAt(ElectricPotential.FromVolts(12.24 + correction), t, out double half));
+        Assert.Equal(0.5, half, 1e-9);
     }
 
     [Fact]

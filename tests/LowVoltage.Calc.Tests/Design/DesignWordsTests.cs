@@ -70,6 +70,11 @@ public class DesignWordsTests
         CircuitDesign shared = CircuitDesigner.Verify(
             Circuit(Load.ConstantCurrent(A(2)), feed: 2, back: ReturnPath.Shared([Segment.Create(Class5(10), M(2))], A(3))), Class5(0.75), Blade(3), Bench);
         Near(2 * perMeter, shared.ConductorMass.Kilograms, 1e-12);
+
+        // 2 m of a pair, 1 m of one, 3 m of a pair back.
+        CircuitPath path = CircuitPath.Create([Segment.Create(Class5(0.75), M(2), 2), Segment.Create(Class5(0.75), M(1))], ReturnPath.Wire(Segment.Create(Class5(0.75), M(3), 2)));
+        CircuitDesign existing = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(2)), feed: 3, back: ReturnPath.Wire(M(3))), path, Blade(3), Bench);
+        Near((4 + 1 + 6) * perMeter, existing.ConductorMass.Kilograms, 1e-12);
     }
 
     [Fact]
