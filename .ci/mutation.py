@@ -67,10 +67,11 @@ def try_all(worker, ids):
     results.unlink(missing_ok=True)
     while ids:
         todo.write_text("\n".join(map(str, ids)))
+        before = len(read(results))
         code = run("run", f"{TESTS}.dll", MAP, todo, results, log=FOLDER / f"worker{worker}.log")
         done = read(results)
         ids = [i for i in ids if i not in done]
-        hung = list(done.values())[-1:] == [["Timeout"]]
+        hung = len(done) > before and list(done.values())[-1] == ["Timeout"]
         if code and ids and not hung:
             with open(results, "a") as out:
                 out.write(f"{ids[0]}\tCrashed\n")
