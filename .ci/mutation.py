@@ -1,26 +1,37 @@
-"""mutation.py FOLDER [ROOM ...]: tries the mutants of some rooms, or of all, and prints the score of each room tried on these sources so far."""
+"""mutation.py FOLDER [ROOM ...]: tries the mutants of some rooms, or of all, and prints the score of each room tried on these sources so far.
+
+With MUTATION_MINUTES set it stops then. The order is shuffled, the same each time, so that what has been tried by then is a fair sample; the next call goes on from there."""
 import collections
 import concurrent.futures
 import json
 import os
 import pathlib
+import random
 import subprocess
 import sys
+import time
 
 FOLDER = pathlib.Path(sys.argv[1])
 ROOMS = sys.argv[2:]
 WORKERS = int(os.environ.get("MUTATION_WORKERS", "2"))
 TESTS = "LowVoltage.Calc.Tests"
 MAP = FOLDER / "map.txt"
+END = STATIC_END = float("inf")
+MINUTES = float(os.environ.get("MUTATION_MINUTES", "inf"))
 LINE = [
     "dotnet", "exec", "--runtimeconfig", f"{TESTS}.runtimeconfig.json", "--depsfile", f"{TESTS}.deps.json", "Mutation.dll",
 ]
 LIMITS = {"DOTNET_GCHeapHardLimit": "0x100000000", "MUTATION_BUDGET": os.environ.get("MUTATION_BUDGET", "3")}
 
 
-def run(*arguments, log="/dev/null"):
+def run(*arguments, log="/dev/null", end=float("inf")):
     with open(log, "a") as out:
-        return subprocess.run([*LINE, *map(str, arguments)], cwd=FOLDER / "bin", env=os.environ | LIMITS, stdout=out, stderr=out).returncode
+        process = subprocess.Popen([*LINE, *map(str, arguments)], cwd=FOLDER / "bin", env=os.environ | LIMITS, stdout=out, stderr=out)
+        try:
+            return process.wait(None if end == float("inf") else max(0, end - time.monotonic()))
+        except subprocess.TimeoutExpired:
+            process.kill()
+            return process.wait()
 
 
 def room_of(path):
@@ -65,14 +76,14 @@ def try_all(worker, ids):
     """In one process until a test hangs or the process dies; then in a new one from there."""
     results, todo = FOLDER / f"results{worker}.tsv", FOLDER / f"todo{worker}.txt"
     results.unlink(missing_ok=True)
-    while ids:
+    while ids and time.monotonic() < END:
         todo.write_text("\n".join(map(str, ids)))
         before = len(read(results))
-        code = run("run", f"{TESTS}.dll", MAP, todo, results, log=FOLDER / f"worker{worker}.log")
+        code = run("run", f"{TESTS}.dll", MAP, todo, results, log=FOLDER / f"worker{worker}.log", end=END)
         done = read(results)
         ids = [i for i in ids if i not in done]
         hung = len(done) > before and list(done.values())[-1] == ["Timeout"]
-        if code and ids and not hung:
+        if code and ids and not hung and time.monotonic() < END:
             with open(results, "a") as out:
                 out.write(f"{ids[0]}\tCrashed\n")
             ids = ids[1:]
@@ -82,6 +93,8 @@ def try_all(worker, ids):
 
 
 def try_fresh(number, all_mutants):
+    if time.monotonic() > STATIC_END:
+        return number, None
     same, out = FOLDER / f"same{number}", FOLDER / f"fresh{number}"
     same.write_text(" ".join(str(i) for i, (path, *_) in all_mutants.items() if path == all_mutants[number][0]))
     code = run("fresh", f"{TESTS}.dll", MAP, number, same, out)
@@ -92,6 +105,7 @@ def try_fresh(number, all_mutants):
 
 
 def main():
+    global END, STATIC_END
     os.chdir(FOLDER)
     if not MAP.exists() and (run("switch", "LowVoltage.Calc.dll") or run("map", f"{TESTS}.dll", MAP, log=FOLDER / "map.log")):
         sys.exit("the tests did not run: see map.log")
@@ -100,28 +114,32 @@ def main():
     warm = {int(i) for line in lines[1:] for i in line.split("\t")[2].split()}
     made = mutants()
     chosen = {i: m for i, m in made.items() if not ROOMS or room_of(m[0]) in ROOMS}
-    live = sorted((i for i in chosen if i in warm), key=lambda i: (chosen[i][0], i))
-    static = [i for i in chosen if i in cold - warm]
-    print(f"{len(chosen)} mutants: {len(live)} in code, {len(static)} in the making of static data, {len(chosen) - len(live) - len(static)} not reached", flush=True)
-
     table = FOLDER / "verdicts.tsv"
     before = [line.split("\t") for line in table.read_text().splitlines()] if table.exists() else []
     verdicts = {int(number): rest for number, _, _, *rest in before}
-    for number in chosen:
-        verdicts.pop(number, None)
-    earlier = set(verdicts)
+    order = [i for i in sorted(chosen) if i not in verdicts]
+    random.Random(1).shuffle(order)
+    live, static = [i for i in order if i in warm], [i for i in order if i in cold - warm]
+    for number in order:
+        if number not in warm and number not in cold:
+            verdicts[number] = ["NoCoverage"]
+    print(f"{len(order)} mutants to try: {len(live)} in code, {len(static)} in the making of static data, {len(order) - len(live) - len(static)} not reached", flush=True)
+
+    # Those of static data take a process each: they get a third of the time, where it is limited.
+    END, STATIC_END = time.monotonic() + 60 * MINUTES, time.monotonic() + 20 * MINUTES
     with concurrent.futures.ThreadPoolExecutor(WORKERS) as pool:
-        parts = [live[len(live) * k // WORKERS:len(live) * (k + 1) // WORKERS] for k in range(WORKERS)]
-        for part in pool.map(try_all, range(WORKERS), parts):
+        verdicts |= {number: verdict for number, verdict in pool.map(lambda i: try_fresh(i, chosen), static) if verdict}
+        for part in pool.map(try_all, range(WORKERS), [live[k::WORKERS] for k in range(WORKERS)]):
             verdicts |= part
-        verdicts |= dict(pool.map(lambda i: try_fresh(i, chosen), static))
 
     rooms = collections.defaultdict(collections.Counter)
+    every = collections.Counter(room_of(path) for path, *_ in made.values())
+    every["all"] = sum(every.values())
     with open(FOLDER / "verdicts.tsv", "w") as table, open(FOLDER / "survivors.txt", "w") as survivors:
         for number, (path, m, source) in sorted(made.items(), key=lambda x: (x[1][0], x[0])):
-            if number not in chosen and number not in earlier:
+            if number not in verdicts:
                 continue
-            verdict, *why = verdicts.get(number, ["NoCoverage"])
+            verdict, *why = verdicts[number]
             rooms[room_of(path)][verdict] += 1
             (first, column), (last, end) = span(m)
             was = source[first - 1][column - 1:end - 1 if last == first else None]
@@ -135,7 +153,7 @@ def main():
     for room, counts in [*sorted(rooms.items()), ("all", total)]:
         total += counts if room != "all" else collections.Counter()
         noticed = counts["Killed"] + counts["Timeout"] + counts["Crashed"]
-        text.append(f"{room:12} {100 * noticed / max(1, sum(counts.values())):5.1f} %   {dict(counts)}")
+        text.append(f"{room:12} {100 * noticed / max(1, sum(counts.values())):5.1f} %   {sum(counts.values())} of {every[room]} tried   {dict(counts)}")
     (FOLDER / "score.txt").write_text("\n".join(text) + "\n")
     print("\n".join(text))
 
