@@ -207,6 +207,45 @@ public class OperatingPointTests
         Assert.Equal(0.1, p.Drop.Volts, 1e-9);
     }
 
+    /// <summary>Every part of the way is listed in its order, with its drop, and the drops add up. 10 A through 3, 5 and 2 mΩ; the chassis or the shared return is named.</summary>
+    [Fact]
+    public void Solve_Elements_ListTheWholeWayInOrder()
+    {
+        Joint holder = Joint.Create("fuse holder", ElectricResistance.FromMilliohms(3)), ring = Joint.Create("ring terminal", ElectricResistance.FromMilliohms(5));
+        Segment wire = Segment.Create(Paths.Awg(14), Length.FromMeters(2));
+        OperatingPoint Through(ReturnPath back) => OperatingPoint.Solve(
+            Source.Ideal(Volts(12)), CircuitPath.Create(wire, back).WithFeedJoints(holder).WithReturnJoints(ring), Load.ConstantCurrent(Amperes(10)), Paths.At(20));
+
+        OperatingPoint pair = Through(ReturnPath.Wire(Length.FromMeters(3))), chassis = Through(ReturnPath.Chassis(ElectricResistance.FromMilliohms(2)));
+        OperatingPoint shared = Through(ReturnPath.Shared(ElectricResistance.FromMilliohms(2), Amperes(5)));
+
+        Assert.Equal(
+            [PathElementKind.FeedSegment, PathElementKind.FeedJoint, PathElementKind.ReturnSegment, PathElementKind.ReturnJoint],
+            pair.Elements.Select(element => element.Kind));
+        Assert.Equal(["fuse holder", "ring terminal"], pair.Elements.Where(element => element.Segment is null).Select(element => element.Name));
+        Assert.Equal([0.03, 0.05], pair.Elements.Where(element => element.Segment is null).Select(element => Math.Round(element.Drop.Volts, 12)));
+        Assert.Equal(pair.Drop.Volts, pair.Elements.Sum(element => element.Drop.Volts), 1e-12);
+        Assert.Equal(PathElementKind.ReturnResistance, chassis.Elements[^1].Kind);
+        Assert.Equal(("chassis return", "shared return"), (chassis.Elements[^1].Name, shared.Elements[^1].Name));
+        Assert.Equal(0.02, chassis.Elements[^1].Drop.Volts, 1e-12);
+
+        // The others' 5 A take their part too: (10 + 5) A through 2 mΩ.
+        Assert.Equal(0.03, shared.Elements[^1].Drop.Volts, 1e-12);
+    }
+
+    /// <summary>What others drop in a shared return is missing at the load: 50 A at the nominal voltage less 20 A × 10 mΩ less 50 A × (own resistance + 10 + 20 mΩ).</summary>
+    [Fact]
+    public void Solve_AbovePackProtectionOnASharedReturn_NamesThePowerThatIsLeft()
+    {
+        Source pack = Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100), Amperes(50));
+        CircuitPath path = CircuitPath.Create(Segment.Create(Paths.Awg(-3), Length.FromMeters(1e-11)), ReturnPath.Shared(ElectricResistance.FromMilliohms(10), Amperes(20)))
+            .WithFeedJoints(Joint.Create("lead", ElectricResistance.FromMilliohms(20)));
+        OperatingPoint p = OperatingPoint.Solve(pack, path, Load.ConstantCurrent(Amperes(60)), Paths.At(20));
+        Assert.Equal(NoOperatingPoint.SourceDisconnects, p.Reason);
+        double left = pack.NominalVoltage.Volts - (20 * 0.010) - (50 * (pack.NominalResistance.Ohms + 0.030));
+        Assert.Equal(50 * left, (double)p.LargestPower!.Value.Watts, 1e-9);
+    }
+
     /// <summary>The hottest is found wherever it is: in the first or the last segment, out or back.</summary>
     [Theory]
     [InlineData(90, 50, 40)]
