@@ -28,7 +28,7 @@ public class ExplanationSnapshotTests
             }
         }
 
-        foreach (WorkedSolution solution in Sheets())
+        foreach (WorkedSolution solution in Sheets().Concat(Loads()))
         {
             all.Append("### ").Append(solution.Title).Append("\n\n").Append(solution.ToText().TrimEnd()).Append("\n\n");
         }
@@ -82,6 +82,34 @@ public class ExplanationSnapshotTests
                 yield return CircuitDesigner.Design(asked, rules).Explain();
             }
         }
+    }
+
+    // Each kind of load, at the points where its source can just not serve it too.
+    private static IEnumerable<WorkedSolution> Loads()
+    {
+        ElectricPotential twelve = ElectricPotential.FromVolts(12), ten = ElectricPotential.FromVolts(10);
+        ElectricCurrent six = ElectricCurrent.FromAmperes(6);
+        Load[] loads =
+        [
+            Load.Resistance(ElectricResistance.FromOhms(1)), Load.ConstantCurrent(six), Load.ConstantPower(Power.FromWatts(60), 0.85, ten),
+            Load.ConstantCurrent(six).WithInputCapacitor(ElectricCapacitance.FromMillifarads(2)), Load.ConstantCurrent(six).WithDutyCycle(DutyCycle.FromFraction(0.25)).WithMinimumVoltage(ten),
+            Load.Motor(six, ElectricCurrent.FromAmperes(20), ElectricCurrent.FromAmperes(30), Duration.FromSeconds(0.3), twelve),
+            Load.Together(Load.Lamp(Power.FromWatts(21), twelve), Load.ConstantPower(Power.FromWatts(10))),
+        ];
+        Source[] sources =
+        [
+            Source.BehindResistance(ten, twelve, ElectricPotential.FromVolts(14), ElectricResistance.FromMilliohms(5), ElectricResistance.FromMilliohms(20)),
+            Source.CurrentLimited(twelve, ElectricCurrent.FromAmperes(7)), Source.InSeries(Battery.LeadAcid(coldCranking: ElectricCurrent.FromAmperes(600)), Source.Ideal(twelve)),
+        ];
+        CircuitPath path = CircuitPath.Create(Segment.Create(Conductor.Solid(AwgSize.FromNumber(14), ConductorMaterial.Copper), Length.FromMeters(4)), ReturnPath.Shared(ElectricResistance.FromMilliohms(4), six))
+            .WithFeedJoints(Joint.Create("fuse holder", ElectricResistance.FromMilliohms(3)));
+        ConductorTemperature warm = ConductorTemperature.SelfHeated(Temperature.FromDegreesCelsius(30), ElectricCurrent.FromAmperes(20), Temperature.FromDegreesCelsius(90));
+        return
+            from load in loads
+            from source in sources
+            let point = OperatingPoint.Solve(source, path, load, warm)
+            where point.Exists
+            select point.Explain();
     }
 
     private static string Here([CallerFilePath] string path = "") => path;
