@@ -40,6 +40,7 @@ for meters in [ 2.0; 4.0; 8.0; 16.0; 32.0 ] do
             Load = requirements.Load,
             Feed = there,
             Return = ReturnPath.Wire there,
+            Joints = requirements.Joints,
             Upstream = requirements.Upstream,
             FuseDistance = requirements.FuseDistance,
             Ambient = requirements.Ambient,

@@ -37,7 +37,7 @@ internal static class DesignText
         lines.Add(asked.UpstreamOhms is { } ohms
             ? $"Supply lead to the fuse {Accept.Text(ohms * 1000)} mΩ, out and back."
             : "The supply lead to the fuse was not stated; it is counted as nothing for the drop.");
-        lines.Add($"Conductors rated by {design.Rules.Ampacity.Name}; the rise of their temperature goes with the square of the current.");
+        lines.Add($"Conductors rated by {design.Rules.Ampacity.Name}; for the drop, the rise of their temperature goes with the square of the current.");
         if (design.Wire is { } wire)
         {
             lines.Add($"{wire}: {wire.Reference}.");

@@ -102,12 +102,12 @@ public static class FuseAgainstFuse
         if (prospective < begin)
         {
             return new FuseSelectivity(
-                Selectivity.NotProven, begin, $"The prospective current is below the conventional fusing current of the {downstream}, {Accept.Text(begin)} A, which need not open.");
+                Selectivity.NotProven, null, $"The prospective current is below the conventional fusing current of the {downstream}, {Accept.Text(begin)} A, which need not open.");
         }
 
         return TryProve(up, down, prospective, melting, total, out double end)
             ? new FuseSelectivity(Selectivity.Proven, prospective, $"Up to {Accept.Text(prospective)} A the {downstream} has opened before the {upstream} can.")
-            : new FuseSelectivity(Selectivity.NotProven, end, Why(upstream, downstream, end));
+            : new FuseSelectivity(Selectivity.NotProven, end > begin ? end : null, Why(upstream, downstream, end));
     }
 
     private static string Why(FuseRating upstream, FuseRating downstream, double end)

@@ -20,8 +20,8 @@ public sealed class FuseSelectivity
     public Selectivity Verdict { get; }
 
     /// <summary>
-    /// Not proven: the current up to which it is proven all the same, at least the downstream fusing current. Disproven: a current at which the upstream fuse opens
-    /// first. Proven: the prospective current. Null when a fuse has no published times.
+    /// Not proven: the current up to which it is proven all the same, from the conventional fusing current of the downstream fuse on; null where nothing is, and where a
+    /// fuse has no published times. Disproven: a current at which the upstream fuse opens first. Proven: the prospective current.
     /// </summary>
     public ElectricCurrent? Current => amperes is double value ? ElectricCurrent.FromAmperes(value) : null;
 

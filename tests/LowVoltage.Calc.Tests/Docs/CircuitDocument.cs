@@ -32,11 +32,19 @@ public sealed record CircuitDocument
 
     public double? FuseDistanceMeters { get; init; }
 
+    public bool SheathedToFuse { get; init; }
+
     public required double AmbientCelsius { get; init; }
 
     public int LoadedConductors { get; set; } = 2;
 
+    public double BundleLoading { get; set; } = 1;
+
     public double AltitudeMeters { get; init; }
+
+    public bool EngineSpace { get; init; }
+
+    public bool Intermittent { get; init; }
 
     public required string Insulation { get; init; }
 
@@ -59,9 +67,13 @@ public sealed record CircuitDocument
         Joints = [.. Joints.Select(joint => Joint.Create(joint.Name, ElectricResistance.FromOhms(joint.Ohms)))],
         Upstream = UpstreamOhms is { } upstream ? ElectricResistance.FromOhms(upstream) : null,
         FuseDistance = FuseDistanceMeters is { } distance ? Length.FromMeters(distance) : null,
+        SheathedToFuse = SheathedToFuse,
         Ambient = Temperature.FromDegreesCelsius(AmbientCelsius),
         LoadedConductors = LoadedConductors,
+        BundleLoading = BundleLoading,
         Altitude = Length.FromMeters(AltitudeMeters),
+        EngineSpace = EngineSpace,
+        Intermittent = Intermittent,
         Insulation = Insulations[Insulation],
         DropLimit = DropPercent is { } percent ? DropLimit.Percent(percent) : null,
     };
@@ -95,9 +107,13 @@ public sealed record LeadAcidDocument : SourceDocument
 {
     public required double ColdCrankingAmperes { get; init; }
 
+    // The test that the current was read by: the same number means another battery in another one.
+    public string CrankingTest { get; set; } = nameof(ColdCrankingStandard.SaeJ537);
+
     public int BlocksInSeries { get; set; } = 1;
 
-    public override Source ToSource() => Battery.LeadAcid(ElectricCurrent.FromAmperes(ColdCrankingAmperes), blocksInSeries: BlocksInSeries);
+    public override Source ToSource() => Battery.LeadAcid(
+        ElectricCurrent.FromAmperes(ColdCrankingAmperes), Enum.Parse<ColdCrankingStandard>(CrankingTest), BlocksInSeries);
 }
 
 public sealed record SupplyDocument : SourceDocument

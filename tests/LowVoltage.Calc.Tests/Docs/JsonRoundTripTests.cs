@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Design;
 
 namespace LowVoltage.Calc.Tests.Docs;
@@ -85,7 +86,8 @@ public partial class JsonRoundTripTests
             Assert.Equal("", circuit.Name);
             Assert.Empty(circuit.Joints);
             Assert.Equal(2, circuit.LoadedConductors);
-            Assert.Equal(1, ((LeadAcidDocument)circuit.Source).BlocksInSeries);
+            Assert.Equal((1, nameof(ColdCrankingStandard.SaeJ537)), (((LeadAcidDocument)circuit.Source).BlocksInSeries, ((LeadAcidDocument)circuit.Source).CrankingTest));
+            Assert.Equal((1.0, false, false, false), (circuit.BundleLoading, circuit.SheathedToFuse, circuit.EngineSpace, circuit.Intermittent));
             Assert.Equal(1, ((PowerDocument)circuit.Load).Efficiency);
             Assert.Null(circuit.UpstreamOhms);
             Assert.True(CircuitDesigner.Design(circuit.ToRequirements(), circuit.ToRules()).IsFeasible);
@@ -126,7 +128,7 @@ public partial class JsonRoundTripTests
         Gen<double> Log(double least, double most) => Gen.Choose(0, 1_000_000).Select(i => least * Math.Pow(most / least, i / 1e6));
         Gen<double?> Maybe(Gen<double> gen) => Gen.OneOf(Gen.Constant((double?)null), gen.Select(x => (double?)x));
         Gen<SourceDocument> source = Gen.OneOf(
-            Log(50, 2000).Select(SourceDocument (a) => new LeadAcidDocument { ColdCrankingAmperes = a, BlocksInSeries = a > 300 ? 2 : 1 }),
+            Log(50, 2000).Select(SourceDocument (a) => new LeadAcidDocument { ColdCrankingAmperes = a, CrankingTest = a > 700 ? nameof(ColdCrankingStandard.En50342) : nameof(ColdCrankingStandard.Din43539), BlocksInSeries = a > 300 ? 2 : 1 }),
             Log(10, 40).Zip(Log(1e-3, 0.1), SourceDocument (v, r) => new SupplyDocument { MinimumVolts = v * 0.9, NominalVolts = v, MaximumVolts = v * 1.2, LeastOhms = r / 2, GreatestOhms = r }));
         Gen<LoadDocument> load = Gen.OneOf(
             Log(0.1, 2000).Zip(Log(0.3, 1), LoadDocument (w, e) => new PowerDocument { Watts = w, Efficiency = e, MinimumVolts = w > 20 ? w / 100 : null }),

@@ -30,7 +30,8 @@ public class FuseAgainstFuseBoundaryTests
     public void Check_ExactlyAtTheFusingCurrent_IsComparedThere()
     {
         FuseSelectivity same = FuseAgainstFuse.Check(Forty, Forty, A(54));
-        Assert.Equal((Selectivity.NotProven, 54.0), (same.Verdict, same.Current!.Value.Amperes));
+        Assert.Equal(Selectivity.NotProven, same.Verdict);
+        Assert.Null(same.Current);
         Assert.Contains("may take 1800 s", same.Reason, StringComparison.Ordinal);
         FuseSelectivity larger = FuseAgainstFuse.Check(Eighty, Forty, A(54));
         Assert.Equal((Selectivity.Proven, 54.0), (larger.Verdict, larger.Current!.Value.Amperes));

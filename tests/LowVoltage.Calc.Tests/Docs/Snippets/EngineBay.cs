@@ -10,7 +10,6 @@ internal static class EngineBay
     {
         #region wire-in-an-engine-bay
         Conductor conductor = Conductor.Iso6722(MetricSize.Parse("2.5 mm²"));
-        Surroundings bay = new() { Ambient = Temperature.FromDegreesCelsius(90) };
         InsulationMaterial[] insulations =
         [
             InsulationMaterial.PolyvinylChloride,
@@ -21,6 +20,7 @@ internal static class EngineBay
         foreach (InsulationMaterial insulation in insulations)
         {
             Wire wire = Wire.Create(conductor, insulation, InsulationWall.UsualFor(conductor));
+            Surroundings bay = new() { Ambient = Temperature.FromDegreesCelsius(90), Emissivity = insulation.Emissivity };
             ElectricCurrent most = HeatBalance.CurrentFor(wire, bay, insulation.ContinuousLimit) * (1 - HeatBalance.Margin);
             Console.WriteLine(
                 $"{insulation.Name}, {insulation.ContinuousLimit.DegreesCelsius:0} °C: "

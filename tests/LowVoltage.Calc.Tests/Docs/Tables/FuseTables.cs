@@ -104,7 +104,7 @@ internal static class FuseTables
         {
             Selectivity.Proven => "proven",
             Selectivity.Disproven => "disproven",
-            _ => check.Current is { } current ? $"up to {Number(current.Amperes, "G3")} A" : "not proven",
+            _ => check.Current is { } current ? $"up to {Number(current.Amperes, "G4")} A" : "not proven",
         };
     }
 
