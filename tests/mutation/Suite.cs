@@ -9,7 +9,7 @@ namespace Mutation;
 internal sealed class Suite
 {
     /// <summary>The classes of the tests that hold all data, all explanations and whole sheets against a reviewed text: slow, but they notice most.</summary>
-    internal static readonly string[] TypesThatReadAll = ["LowVoltage.Calc.Tests.Conventions.CatalogueTests", "LowVoltage.Calc.Tests.Conventions.RefusalSnapshotTests", "LowVoltage.Calc.Tests.Working.ExplanationSnapshotTests", "LowVoltage.Calc.Tests.Teaching.SheetSnapshotTests", "LowVoltage.Calc.Tests.Teaching.ProblemSnapshotTests"];
+    internal static readonly string[] TypesThatReadAll = ["LowVoltage.Calc.Tests.Conventions.CatalogueTests", "LowVoltage.Calc.Tests.Conventions.RefusalSnapshotTests", "LowVoltage.Calc.Tests.Working.ExplanationSnapshotTests", "LowVoltage.Calc.Tests.Design.DesignSnapshotTests", "LowVoltage.Calc.Tests.Teaching.SheetSnapshotTests", "LowVoltage.Calc.Tests.Teaching.ProblemSnapshotTests"];
 
     private readonly ITestFrameworkExecutor executor;
 

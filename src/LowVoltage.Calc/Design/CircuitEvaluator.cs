@@ -230,7 +230,7 @@ internal sealed partial class CircuitEvaluator
         bool rated = link.IsRated;
         if (!rated && first)
         {
-            string why = rating.Gap.Length > 0 ? rating.Gap : $"{rules.Ampacity.Name} does not cover {link.Conductor}";
+            string why = rating.Gap.Length > 0 ? rating.Gap : $"{rules.Ampacity.Name} does not cover {link.Conductor} under these conditions";
             list.Add(DesignCheck.Open(CheckKind.ContinuousCurrent, 0, rating.Reference, why));
         }
 
