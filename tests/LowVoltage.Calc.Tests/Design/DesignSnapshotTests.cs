@@ -46,6 +46,11 @@ public class DesignSnapshotTests
             DesignRules rules = DesignRules.Presets[i % DesignRules.Presets.Count];
             CircuitDesign design = CircuitDesigner.Design(asked, rules);
             Write(all, $"{i}, designed", design);
+            if (i % 4 == 2)
+            {
+                all.Append(design.Explain().ToText().TrimEnd()).Append("\n\n");
+            }
+
             IReadOnlyList<Conductor> sizes = rules.Conductors.Conductors;
             Conductor wire = design.Wire ?? sizes[sizes.Count / 2];
             FuseRating fuse = design.Fuse ?? rules.Fuses.Ratings[i % rules.Fuses.Ratings.Count];

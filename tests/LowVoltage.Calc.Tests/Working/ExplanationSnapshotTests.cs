@@ -33,6 +33,14 @@ public class ExplanationSnapshotTests
             all.Append("### ").Append(solution.Title).Append("\n\n").Append(solution.ToText().TrimEnd()).Append("\n\n");
         }
 
+        // Some in the other forms: Markdown with LaTeX, HTML with MathML, and the one-line words of their parts.
+        int number = 0;
+        foreach ((string name, WorkedSolution solution, double? _) in Explained.All(1))
+        {
+            all.Append("### ").Append(name).Append(", other forms\n\n").Append(number++ % 2 == 0 ? solution.ToMarkdown() : solution.ToHtml()).Append('\n');
+            all.AppendJoin('\n', solution.Givens).Append('\n').AppendJoin('\n', solution.Steps).Append("\n\n");
+        }
+
         string written = all.ToString();
         if (Environment.GetEnvironmentVariable("APPROVE_EXPLANATIONS") == "1")
         {
