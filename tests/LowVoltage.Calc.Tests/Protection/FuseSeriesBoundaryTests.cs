@@ -118,7 +118,7 @@ public class FuseSeriesBoundaryTests
         string[] numbers = ["100", "112", "125", "140", "160", "180", "200", "224", "250", "280", "315", "355", "400", "450", "500", "560", "630", "710", "800", "900"];
         for (int decade = -11; decade <= 6; decade++)
         {
-            double Text(string number) => double.Parse($"{number}e{decade - 2}", CultureInfo.InvariantCulture);
+            double Text(string number) => double.Parse(FormattableString.Invariant($"{number}e{decade - 2}"), CultureInfo.InvariantCulture);
             FuseSeries found = PreferredNumbers.R20.Ratings(A(Text("100")), A(Text("900")));
             Assert.Equal(numbers.Select(Text), found.Ratings.Select(r => r.Current.Amperes));
         }
