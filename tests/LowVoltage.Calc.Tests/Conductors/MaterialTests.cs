@@ -30,6 +30,33 @@ public class MaterialTests
         Assert.Throws<ArgumentOutOfRangeException>("copperShareByVolume", () => ConductorMaterial.CopperCladAluminium(share));
 
     // NBS: α20 is proportional to conductivity; 100 % is annealed copper.
+    public static TheoryData<string> Metals => ["clad 10 %", "clad 15 %", "clad 30 %", "97 % IACS", "hard-drawn", "coated"];
+
+    /// <summary>The inferred zero is where the straight line ρ20·(1 + α·(θ − 20)) meets zero: IEC 60949 calls its negative β.</summary>
+    [Theory, MemberData(nameof(Metals))]
+    public void InferredZero_AnyMetal_IsWhereItsLineMeetsZero(string name)
+    {
+        ConductorMaterial metal = name switch
+        {
+            "clad 10 %" => ConductorMaterial.CopperCladAluminium(0.10),
+            "clad 15 %" => ConductorMaterial.CopperCladAluminium(0.15),
+            "clad 30 %" => ConductorMaterial.CopperCladAluminium(0.30),
+            "97 % IACS" => ConductorMaterial.FromConductivity(97),
+            "hard-drawn" => ConductorMaterial.HardDrawnCopper,
+            _ => ConductorMaterial.CoatedCopper,
+        };
+
+        Assert.Equal(0, 1 + (metal.TemperatureCoefficient * (metal.InferredZeroCelsius - 20)), 0.002);
+    }
+
+    [Fact]
+    public void Iso6722_Tinned_IsCoatedCopper()
+    {
+        MetricSize size = MetricSize.FromSquareMillimeters(1.5);
+        Assert.Same(ConductorMaterial.CoatedCopper, Conductor.Iso6722(size, tinned: true).Material);
+        Assert.Same(ConductorMaterial.Copper, Conductor.Iso6722(size, tinned: false).Material);
+    }
+
     [Fact]
     public void FromConductivity_ScalesCoefficientAndResistivity()
     {

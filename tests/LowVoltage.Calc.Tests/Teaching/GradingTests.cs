@@ -12,6 +12,28 @@ public class GradingTests
 
     private static readonly Problem Fuse = ProblemGenerator.Create(7, ProblemTopic.FuseChoice, Difficulty.OneStep);
 
+    private static Problem First(Func<Problem, bool> wanted) => (
+        from seed in Enumerable.Range(0, 40)
+        from topic in Enum.GetValues<ProblemTopic>()
+        from difficulty in Enum.GetValues<Difficulty>()
+        from units in Enum.GetValues<ProblemUnits>()
+        let problem = ProblemGenerator.Create(seed, topic, difficulty, units)
+        where wanted(problem)
+        select problem).First();
+
+    /// <summary>What was read is told in the unit of the answer: °F by the definition of the scale, mm² by that of the gauge (36 AWG is 0.127 mm, 39 steps to a factor of 92).</summary>
+    [Fact]
+    public void Grade_InAnotherUnit_TellsTheValueInThatOfTheAnswer()
+    {
+        Problem hot = First(problem => problem.Answer.Unit == "°C"), size = First(problem => problem.Answer.Unit == "AWG");
+        GradingResult fahrenheit = hot.Grade(((hot.Answer.Value * 1.8) + 32).ToString("R", CultureInfo.InvariantCulture) + " °F");
+        double diameter = 0.127 * Math.Pow(92, (36 - size.Answer.Value) / 39);
+        GradingResult metric = size.Grade((Math.PI / 4 * diameter * diameter).ToString("R", CultureInfo.InvariantCulture) + " mm²");
+
+        Assert.Equal(hot.Answer.Value, fahrenheit.Value!.Value, 1e-9);
+        Assert.Equal(size.Answer.Value, metric.Value!.Value, 1e-9);
+    }
+
     [Fact]
     public void Grade_AnyUnitOfTheRightKind_Converts()
     {
