@@ -1,7 +1,6 @@
 using System.Collections;
 using System.Globalization;
 using System.Reflection;
-using System.Runtime.CompilerServices;
 using System.Text;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.References;
@@ -36,16 +35,7 @@ public class CatalogueTests
             Write(all, made, 1);
         }
 
-        string written = all.ToString();
-        if (Environment.GetEnvironmentVariable("APPROVE_CATALOGUE") == "1")
-        {
-            File.WriteAllText(Path.Combine(Path.GetDirectoryName(Here())!, "Approved", "catalogue.txt"), written);
-        }
-
-        using Stream stream = typeof(CatalogueTests).Assembly.GetManifestResourceStream("Approved.catalogue.txt")
-            ?? throw new InvalidOperationException("There is no approved catalogue.");
-        using StreamReader reader = new(stream);
-        Assert.Equal(reader.ReadToEnd(), written);
+        ApprovedText.Check("catalogue.txt", all.ToString(), "APPROVE_CATALOGUE");
     }
 
     // One of each kind of source, load and way back, made from plain numbers: their names, assumptions and sources are data too.
@@ -113,6 +103,4 @@ public class CatalogueTests
             all.Append('\n');
         }
     }
-
-    private static string Here([CallerFilePath] string path = "") => path;
 }

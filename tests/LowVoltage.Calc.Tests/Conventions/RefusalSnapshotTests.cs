@@ -1,5 +1,4 @@
 using System.Reflection;
-using System.Runtime.CompilerServices;
 using System.Text;
 using System.Text.RegularExpressions;
 
@@ -31,16 +30,7 @@ public partial class RefusalSnapshotTests
             }
         }
 
-        string written = all.ToString();
-        if (Environment.GetEnvironmentVariable("APPROVE_REFUSALS") == "1")
-        {
-            File.WriteAllText(Path.Combine(Path.GetDirectoryName(Here())!, "Approved", "refusals.txt"), written);
-        }
-
-        using Stream stream = typeof(RefusalSnapshotTests).Assembly.GetManifestResourceStream("Approved.refusals.txt")
-            ?? throw new InvalidOperationException("There are no approved refusals.");
-        using StreamReader reader = new(stream);
-        Assert.Equal(reader.ReadToEnd(), written);
+        ApprovedText.Check("refusals.txt", all.ToString(), "APPROVE_REFUSALS");
     }
 
     // Methods, and what is set when an object is made.
@@ -93,6 +83,4 @@ public partial class RefusalSnapshotTests
 
     [GeneratedRegex(@"""[^""]*""|-?\d[\d.]*(E[+-]\d+)?")]
     private static partial Regex Numbers();
-
-    private static string Here([CallerFilePath] string path = "") => path;
 }

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using System.Text;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
@@ -23,7 +22,7 @@ public class DesignSnapshotTests
         Battery.LithiumIronPhosphate(16, ElectricCharge.FromAmpereHours(100)), Source.Alternator(V(14.2), A(60)),
     ];
 
-    public static Load LoadOf(int kind, double amperes) => kind switch
+    private static Load LoadOf(int kind, double amperes) => kind switch
     {
         0 => Load.ConstantCurrent(A(amperes)),
         1 => Load.ConstantPower(Power.FromWatts(12 * amperes), 0.9, V(10.5)),
@@ -69,16 +68,7 @@ public class DesignSnapshotTests
             }
         }
 
-        string written = all.ToString();
-        if (Environment.GetEnvironmentVariable("APPROVE_DESIGNS") == "1")
-        {
-            File.WriteAllText(Path.Combine(Path.GetDirectoryName(Here())!, "Approved", "designs.txt"), written);
-        }
-
-        using Stream stream = typeof(DesignSnapshotTests).Assembly.GetManifestResourceStream("Approved.designs.txt")
-            ?? throw new InvalidOperationException("There are no approved designs.");
-        using StreamReader reader = new(stream);
-        Assert.Equal(reader.ReadToEnd(), written);
+        ApprovedText.Check("designs.txt", all.ToString(), "APPROVE_DESIGNS");
     }
 
     // Counters of different lengths, so that each meets each in time.
@@ -146,6 +136,4 @@ public class DesignSnapshotTests
     private static ElectricCurrent A(double value) => ElectricCurrent.FromAmperes(value);
 
     private static ElectricResistance Ohm(double value) => ElectricResistance.FromOhms(value);
-
-    private static string Here([CallerFilePath] string path = "") => path;
 }

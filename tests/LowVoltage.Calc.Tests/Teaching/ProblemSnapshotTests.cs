@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Runtime.CompilerServices;
 using System.Text;
 using LowVoltage.Calc.Teaching;
 
@@ -28,7 +27,7 @@ public class ProblemSnapshotTests
             Write(all, problem);
         }
 
-        Compare("problems.txt", all.ToString());
+        ApprovedText.Check("problems.txt", all.ToString(), "APPROVE_PROBLEMS");
     }
 
     [Fact]
@@ -49,7 +48,7 @@ public class ProblemSnapshotTests
                 .Append("de: ").Append(problem.Answer.Text).Append(" -> ").Append(problem.Grade(problem.Answer.Text, German)).Append("\n\n");
         }
 
-        Compare("grades.txt", all.ToString());
+        ApprovedText.Check("grades.txt", all.ToString(), "APPROVE_PROBLEMS");
     }
 
     private static IEnumerable<Problem> Problems(int seeds) =>
@@ -111,19 +110,4 @@ public class ProblemSnapshotTests
 
         all.Append('\n');
     }
-
-    private static void Compare(string name, string written)
-    {
-        if (Environment.GetEnvironmentVariable("APPROVE_PROBLEMS") == "1")
-        {
-            File.WriteAllText(Path.Combine(Path.GetDirectoryName(Here())!, "Approved", name), written);
-        }
-
-        using Stream stream = typeof(ProblemSnapshotTests).Assembly.GetManifestResourceStream("Approved." + name)
-            ?? throw new InvalidOperationException($"There is no approved {name}.");
-        using StreamReader reader = new(stream);
-        Assert.Equal(reader.ReadToEnd(), written);
-    }
-
-    private static string Here([CallerFilePath] string path = "") => path;
 }

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using LowVoltage.Calc.Teaching;
 
 namespace LowVoltage.Calc.Tests.Teaching;
@@ -24,22 +23,6 @@ public class SheetSnapshotTests
     [MemberData(nameof(Names))]
     public void Sheet_IsTheOneThatWasReviewed(string name)
     {
-        string written = Sheets[name]().ToMarkdown(SheetPart.Both);
-        if (Environment.GetEnvironmentVariable("APPROVE_SHEETS") == "1")
-        {
-            File.WriteAllText(Path.Combine(Path.GetDirectoryName(Here())!, "Approved", name + ".md"), written);
-        }
-
-        Assert.Equal(Approved(name), written);
+        ApprovedText.Check(name + ".md", Sheets[name]().ToMarkdown(SheetPart.Both), "APPROVE_SHEETS");
     }
-
-    internal static string Approved(string name)
-    {
-        using Stream stream = typeof(SheetSnapshotTests).Assembly.GetManifestResourceStream("Approved." + name + ".md")
-            ?? throw new InvalidOperationException($"There is no approved sheet {name}.");
-        using StreamReader reader = new(stream);
-        return reader.ReadToEnd();
-    }
-
-    private static string Here([CallerFilePath] string path = "") => path;
 }

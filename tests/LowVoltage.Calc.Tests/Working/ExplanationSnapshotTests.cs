@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using System.Text;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
@@ -41,16 +40,7 @@ public class ExplanationSnapshotTests
             all.AppendJoin('\n', solution.Givens).Append('\n').AppendJoin('\n', solution.Steps).Append("\n\n");
         }
 
-        string written = all.ToString();
-        if (Environment.GetEnvironmentVariable("APPROVE_EXPLANATIONS") == "1")
-        {
-            File.WriteAllText(Path.Combine(Path.GetDirectoryName(Here())!, "Approved", "explanations.txt"), written);
-        }
-
-        using Stream stream = typeof(ExplanationSnapshotTests).Assembly.GetManifestResourceStream("Approved.explanations.txt")
-            ?? throw new InvalidOperationException("There are no approved explanations.");
-        using StreamReader reader = new(stream);
-        Assert.Equal(reader.ReadToEnd(), written);
+        ApprovedText.Check("explanations.txt", all.ToString(), "APPROVE_EXPLANATIONS");
     }
 
     // A fuse against a wire that it protects, fails, and lets melt; a design with a chassis, one that nothing fits, and wiring that exists.
@@ -119,6 +109,4 @@ public class ExplanationSnapshotTests
             where point.Exists
             select point.Explain();
     }
-
-    private static string Here([CallerFilePath] string path = "") => path;
 }
