@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using CsvHelper;
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Design;
@@ -30,7 +31,7 @@ public static class ResultCsv
         ("drop_percent", design => Six(design.SupplyRange?.MostDrop?.DropOfNominal.Percent)),
         ("lowest_load_voltage_V", design => Six(design.SupplyRange?.LeastVoltageAtLoad?.VoltageAtLoad.Volts)),
         ("in_words", design => design.ToString()),
-        ("open_points", design => string.Join("; ", design.OpenPoints)),
+        ("undetermined", design => string.Join("; ", design.Undetermined)),
         ("advice", design => string.Join(" ", design.Advice)),
     ];
 
@@ -40,16 +41,16 @@ public static class ResultCsv
         WriteRow(csv, ["line", "circuit", "verdict", .. Columns.Select(column => column.Header), "bad_input"]);
         foreach (ScheduleEntry entry in entries)
         {
-            string verdict = entry.Design is { } design ? Verdict(design.Verdict) : "bad input";
+            string verdict = entry.Design is { } design ? WordFor(design.Verdict) : "bad input";
             IEnumerable<string?> values = Columns.Select(column => entry.Design is null ? "" : column.Value(entry.Design));
             WriteRow(csv, [Six(entry.Line), entry.Circuit, verdict, .. values, string.Join("; ", entry.Problems)]);
         }
     }
 
-    private static string Verdict(DesignVerdict verdict) => verdict switch
+    private static string WordFor(Verdict verdict) => verdict switch
     {
-        DesignVerdict.Pass => "pass",
-        DesignVerdict.OpenPoints => "open points",
+        Verdict.Pass => "pass",
+        Verdict.Undetermined => "undetermined",
         _ => "fail",
     };
 

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Design;
@@ -24,7 +25,7 @@ internal static class SchedulePrinter
         TextTable.WriteRule(output, Widths);
         output.WriteLine(Summary(entries));
         PrintFailures(entries, output);
-        PrintOpenPoints(entries, output);
+        PrintUndetermined(entries, output);
         PrintProblems(entries, output);
         PrintCautions(output);
         output.WriteLine();
@@ -49,7 +50,7 @@ internal static class SchedulePrinter
 
         return
         [
-            entry.Circuit, current, design.Wire?.Name ?? "none fits", Fuse(design.Fuse), drop, design.Governing.Name, Verdict(design.Verdict),
+            entry.Circuit, current, design.Wire?.Name ?? "none fits", Fuse(design.Fuse), drop, design.Governing.Name, WordFor(design.Verdict),
         ];
     }
 
@@ -63,18 +64,18 @@ internal static class SchedulePrinter
         return low == high ? $"{high} A" : $"{low}-{high} A";
     }
 
-    private static string Verdict(DesignVerdict verdict) => verdict switch
+    private static string WordFor(Verdict verdict) => verdict switch
     {
-        DesignVerdict.Pass => "pass",
-        DesignVerdict.OpenPoints => "OPEN",
+        Verdict.Pass => "pass",
+        Verdict.Undetermined => "undetermined",
         _ => "FAIL",
     };
 
     private static string Summary(IReadOnlyList<ScheduleEntry> entries)
     {
-        int Count(DesignVerdict verdict) => entries.Count(entry => entry.Design?.Verdict == verdict);
-        return $"{entries.Count} circuits: {Count(DesignVerdict.Pass)} pass, {Count(DesignVerdict.OpenPoints)} with open points, "
-            + $"{Count(DesignVerdict.Fail)} fail, {entries.Count(entry => entry.Problems.Count > 0)} bad rows";
+        int Count(Verdict verdict) => entries.Count(entry => entry.Design?.Verdict == verdict);
+        return $"{entries.Count} circuits: {Count(Verdict.Pass)} pass, {Count(Verdict.Undetermined)} undetermined, "
+            + $"{Count(Verdict.Fail)} fail, {entries.Count(entry => entry.Problems.Count > 0)} bad rows";
     }
 
     private static void PrintFailures(IReadOnlyList<ScheduleEntry> entries, TextWriter output)
@@ -91,12 +92,12 @@ internal static class SchedulePrinter
         }
     }
 
-    private static void PrintOpenPoints(IReadOnlyList<ScheduleEntry> entries, TextWriter output)
+    private static void PrintUndetermined(IReadOnlyList<ScheduleEntry> entries, TextWriter output)
     {
-        PrintTitle(output, "Open points: not passed, to be settled before building", entries.Any(entry => entry.Design?.Verdict == DesignVerdict.OpenPoints));
-        foreach (ScheduleEntry entry in entries.Where(entry => entry.Design?.Verdict == DesignVerdict.OpenPoints))
+        PrintTitle(output, "Undetermined: not passed, to be settled before building", entries.Any(entry => entry.Design?.Verdict == Verdict.Undetermined));
+        foreach (ScheduleEntry entry in entries.Where(entry => entry.Design?.Verdict == Verdict.Undetermined))
         {
-            foreach (DesignCheck open in entry.Design!.OpenPoints)
+            foreach (CheckResult open in entry.Design!.Undetermined)
             {
                 TextTable.WriteItem(output, "  ", $"{entry.Circuit}: {open}");
             }

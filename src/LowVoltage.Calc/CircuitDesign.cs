@@ -1,4 +1,5 @@
 using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -10,18 +11,18 @@ namespace LowVoltage.Calc;
 
 /// <summary>The answer of the designer: wire, fuse, every check with its margin and source, what governs, and why each smaller size failed.</summary>
 /// <remarks>
-/// "Nothing fits" is an answer too: then <see cref="Wire"/> or <see cref="Fuse"/> is null, <see cref="Verdict"/> is <see cref="DesignVerdict.Fail"/>, and
+/// "Nothing fits" is an answer too: then <see cref="Wire"/> or <see cref="Fuse"/> is null, <see cref="Verdict"/> is <see cref="Verdict.Fail"/>, and
 /// <see cref="Advice"/> says what would help. Immutable. The cautions are part of the result: show them.
 /// </remarks>
 public sealed partial class CircuitDesign
 {
-    private readonly DesignCheck[] checks;
+    private readonly CheckResult[] checks;
 
     // Worked out when first asked for, the same whoever asks first: most callers never do.
     private CircuitPath? path;
     private RejectedSize[]? rejected;
 
-    internal CircuitDesign(CircuitRequirements requirements, DesignRules rules, Conductor? wire, FuseRating? fuse, DesignCheck[] checks)
+    internal CircuitDesign(CircuitRequirements requirements, DesignRules rules, Conductor? wire, FuseRating? fuse, CheckResult[] checks)
     {
         Requirements = requirements;
         Rules = rules;
@@ -38,10 +39,10 @@ public sealed partial class CircuitDesign
     public DesignRules Rules { get; }
 
     /// <summary>Pass, open points, or fail.</summary>
-    public DesignVerdict Verdict { get; }
+    public Verdict Verdict { get; }
 
     /// <summary>Whether a wire and a fuse were found and no check fails.</summary>
-    public bool IsFeasible => Verdict != DesignVerdict.Fail;
+    public bool IsFeasible => Verdict != Verdict.Fail;
 
     /// <summary>The wire of the feed; <c>null</c> when none of the series fits.</summary>
     public Conductor? Wire { get; }
@@ -53,7 +54,7 @@ public sealed partial class CircuitDesign
     public CircuitPath? Path => Wire is null ? null : path ??= RatedPath(Wire);
 
     /// <summary>Every check of the wire and fuse chosen; where nothing fits, those of the largest wire tried, up to what stopped it.</summary>
-    public IReadOnlyList<DesignCheck> Checks => Array.AsReadOnly(checks);
+    public IReadOnlyList<CheckResult> Checks => Array.AsReadOnly(checks);
 
     /// <summary>The sizes below the one chosen, small to large, each with the check that stopped it.</summary>
     public IReadOnlyList<RejectedSize> Rejected => Array.AsReadOnly(rejected ??= CircuitDesigner.Rejected(Requirements, Rules, Tried));
@@ -62,14 +63,14 @@ public sealed partial class CircuitDesign
     /// The check that decides: in a design what stopped the largest of the smaller sizes (a size that the rating's source does not know is passed over; where no
     /// smaller one was stopped, the check with the least margin); where no size fits, what stopped the largest; in a verification the failed check, or the one with the least margin.
     /// </summary>
-    public DesignCheck Governing =>
+    public CheckResult Governing =>
         Wire is null ? Worst()
         : IsFeasible && CircuitDesigner.LargestStop(Requirements, Rules, Tried) is { } stopped ? stopped
-        : Verdict == DesignVerdict.Fail ? Worst()
+        : Verdict == Verdict.Fail ? Worst()
         : Tightest();
 
     /// <summary>The checks that could not be evaluated.</summary>
-    public IReadOnlyList<DesignCheck> OpenPoints => Array.FindAll(checks, check => check.Outcome == CheckOutcome.Open);
+    public IReadOnlyList<CheckResult> Undetermined => Array.FindAll(checks, check => check.Outcome == CheckOutcome.Undetermined);
 
     /// <summary>The circuit at minimum, nominal and maximum supply voltage; <c>null</c> when no wire fits.</summary>
     public SupplyRange? SupplyRange => Path is null
@@ -116,7 +117,7 @@ public sealed partial class CircuitDesign
     /// <summary>The check of a kind, when it was made.</summary>
     /// <param name="kind">The kind.</param>
     /// <returns>The check; <c>null</c> when the circuit was not asked that.</returns>
-    public DesignCheck? Check(CheckKind kind)
+    public CheckResult? Check(CheckKind kind)
     {
         int index = Array.FindIndex(checks, check => check.Kind == kind);
         return index < 0 ? null : checks[index];
@@ -132,11 +133,11 @@ public sealed partial class CircuitDesign
     }
 
     // The failed check with the least margin; where none failed, what left the size without an answer.
-    private DesignCheck Worst()
+    private CheckResult Worst()
     {
-        DesignCheck worst = checks[checks.Length - 1];
+        CheckResult worst = checks[checks.Length - 1];
         bool failed = false;
-        foreach (DesignCheck check in checks)
+        foreach (CheckResult check in checks)
         {
             bool worse = check.Outcome == CheckOutcome.Fail && (!failed || check.IsTighterThan(worst));
             worst = worse ? check : worst;
@@ -146,25 +147,25 @@ public sealed partial class CircuitDesign
         return worst;
     }
 
-    private DesignCheck Tightest()
+    private CheckResult Tightest()
     {
-        DesignCheck tightest = checks[0];
-        foreach (DesignCheck check in checks)
+        CheckResult tightest = checks[0];
+        foreach (CheckResult check in checks)
         {
-            bool tighter = tightest.Outcome == CheckOutcome.Open || (check.Outcome != CheckOutcome.Open && check.IsTighterThan(tightest));
+            bool tighter = tightest.Outcome == CheckOutcome.Undetermined || (check.Outcome != CheckOutcome.Undetermined && check.IsTighterThan(tightest));
             tightest = tighter ? check : tightest;
         }
 
         return tightest;
     }
 
-    private static DesignVerdict VerdictOf(Conductor? wire, DesignCheck[] checks)
+    private static Verdict VerdictOf(Conductor? wire, CheckResult[] checks)
     {
         if (wire is null || Array.Exists(checks, check => check.Outcome == CheckOutcome.Fail))
         {
-            return DesignVerdict.Fail;
+            return Verdict.Fail;
         }
 
-        return Array.Exists(checks, check => check.Outcome == CheckOutcome.Open) ? DesignVerdict.OpenPoints : DesignVerdict.Pass;
+        return Array.Exists(checks, check => check.Outcome == CheckOutcome.Undetermined) ? Verdict.Undetermined : Verdict.Pass;
     }
 }

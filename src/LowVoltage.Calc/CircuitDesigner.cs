@@ -1,4 +1,5 @@
 using System.Globalization;
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -66,12 +67,12 @@ public static partial class CircuitDesigner
     }
 
     /// <summary>The check that stopped the largest of the sizes below the one chosen; a size that the rating's source does not know is passed over.</summary>
-    internal static DesignCheck? LargestStop(CircuitRequirements requirements, DesignRules rules, int tried)
+    internal static CheckResult? LargestStop(CircuitRequirements requirements, DesignRules rules, int tried)
     {
         CircuitEvaluator evaluator = new(requirements, rules, new Installation(requirements));
         for (int i = tried - 1; i >= 0; i--)
         {
-            DesignCheck check = Reject(evaluator, rules.Conductors.Conductors[i]).Check;
+            CheckResult check = Reject(evaluator, rules.Conductors.Conductors[i]).Check;
             if (check.Outcome == CheckOutcome.Fail)
             {
                 return check;

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Design;
@@ -5,9 +6,9 @@ namespace LowVoltage.Calc.Design;
 /// <summary>The letters of the checks in a calculation sheet where no step has given the number: none of them stands for anything else there.</summary>
 internal static class CheckSymbols
 {
-    internal static Symbol Value(in DesignCheck check) => new(Letters(check.Kind).Value, check.Value, check.Unit, check.Name);
+    internal static Symbol Value(in CheckResult check) => new(Letters(check.Kind).Value, check.Value, check.Unit, check.Name);
 
-    internal static Symbol Limit(in DesignCheck check) =>
+    internal static Symbol Limit(in CheckResult check) =>
         new(Letters(check.Kind).Limit, check.Limit, check.Unit, $"{(check.LimitIsLeast ? "least" : "most")} allowed: {check.Name}");
 
     private static (string Value, string Limit) Letters(CheckKind kind) => kind switch

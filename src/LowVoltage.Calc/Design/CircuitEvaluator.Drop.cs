@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.References;
 
@@ -10,17 +11,17 @@ internal sealed partial class CircuitEvaluator
     {
         if (dropLimit.TryVolts(source.NominalVolts, requirements.Intermittent, out double most))
         {
-            list.Add(new DesignCheck(CheckKind.VoltageDrop, duty.DropVolts, most, dropLimit.Reference));
+            list.Add(new CheckResult(CheckKind.VoltageDrop, duty.DropVolts, most, dropLimit.Reference));
         }
         else
         {
-            list.Add(DesignCheck.Open(
+            list.Add(CheckResult.Undetermined(
                 CheckKind.VoltageDrop, duty.DropVolts, dropLimit.Reference, new CheckNote(NoteKind.DropNotCovered, null, source.NominalVolts)));
         }
 
         if (load.MinimumVolts is { } least)
         {
-            list.Add(new DesignCheck(CheckKind.LoadVoltage, duty.LeastLoadVolts, least, LoadReference));
+            list.Add(new CheckResult(CheckKind.LoadVoltage, duty.LeastLoadVolts, least, LoadReference));
         }
     }
 
@@ -52,13 +53,13 @@ internal sealed partial class CircuitEvaluator
             bool off = source.Action == LimitAction.Disconnects && point.Exists && point.Amperes > source.LimitAmperes;
             if (held)
             {
-                list.Add(DesignCheck.Open(CheckKind.StartVoltage, point.Volts, StartedReference, new CheckNote(NoteKind.StartAtLimit, null, source.HeldAmperes)));
+                list.Add(CheckResult.Undetermined(CheckKind.StartVoltage, point.Volts, StartedReference, new CheckNote(NoteKind.StartAtLimit, null, source.HeldAmperes)));
                 return;
             }
 
             if (off || !point.Exists)
             {
-                list.Add(DesignCheck.Never(
+                list.Add(CheckResult.Never(
                     CheckKind.StartVoltage, load.MinimumVolts ?? 0, StartedReference, off ? new CheckNote(NoteKind.StartTrips, null, source.LimitAmperes) : "the start takes more than can come through this path"));
                 return;
             }
@@ -68,7 +69,7 @@ internal sealed partial class CircuitEvaluator
 
         if (load.MinimumVolts is { } least)
         {
-            list.Add(new DesignCheck(CheckKind.StartVoltage, lowest, least, LoadReference));
+            list.Add(new CheckResult(CheckKind.StartVoltage, lowest, least, LoadReference));
         }
     }
 

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Heating;
 using LowVoltage.Calc.Protection;
@@ -21,22 +22,22 @@ internal sealed partial class CircuitEvaluator
         if (atFuse <= WeakestAmperes())
         {
             // The supply cannot push more than the wire carries for ever: nothing has to open.
-            list.Add(new DesignCheck(
+            list.Add(new CheckResult(
                 CheckKind.FaultOpensFuse, 0, practice.FaultSeconds, practice.FaultReference, new CheckNote(NoteKind.SupplyIsWeak, null, atFuse)));
             return;
         }
 
         if (fuse.Curve is null)
         {
-            list.Add(DesignCheck.Open(CheckKind.FaultOpensFuse, 0, practice.FaultReference, new CheckNote(NoteKind.NoTimes, fuse)));
-            list.Add(DesignCheck.Open(CheckKind.ShortCircuitTemperature, 0, AdiabaticReference, new CheckNote(NoteKind.NoTimes, fuse)));
+            list.Add(CheckResult.Undetermined(CheckKind.FaultOpensFuse, 0, practice.FaultReference, new CheckNote(NoteKind.NoTimes, fuse)));
+            list.Add(CheckResult.Undetermined(CheckKind.ShortCircuitTemperature, 0, AdiabaticReference, new CheckNote(NoteKind.NoTimes, fuse)));
             return;
         }
 
         Clearing clearing = Clear(fuse.Curve, weakest, hot, farEnd);
         list.Add(clearing.Never == NoteKind.Plain
-            ? new DesignCheck(CheckKind.FaultOpensFuse, clearing.Seconds, practice.FaultSeconds, practice.FaultReference, new CheckNote(NoteKind.FarEnd, null, farEnd))
-            : DesignCheck.Never(CheckKind.FaultOpensFuse, practice.FaultSeconds, practice.FaultReference, new CheckNote(clearing.Never, null, farEnd)));
+            ? new CheckResult(CheckKind.FaultOpensFuse, clearing.Seconds, practice.FaultSeconds, practice.FaultReference, new CheckNote(NoteKind.FarEnd, null, farEnd))
+            : CheckResult.Never(CheckKind.FaultOpensFuse, practice.FaultSeconds, practice.FaultReference, new CheckNote(clearing.Never, null, farEnd)));
         if (clearing.Never == NoteKind.Plain && clearing.Seconds <= practice.FaultSeconds)
         {
             CheckShort(ref list, fuse, clearing.Amperes, atFuse);
@@ -120,12 +121,12 @@ internal sealed partial class CircuitEvaluator
         CheckNote note = !insulation.HasShortCircuitRoom
             ? $"from {Accept.Short(initialCelsius)} °C, worst at {Accept.Short(worstAmperes)} A"
             : new CheckNote(NoteKind.ShortFrom, insulation, worstAmperes);
-        DesignCheck hottest = ShortOf(links[0], joules, initialCelsius, note);
+        CheckResult hottest = ShortOf(links[0], joules, initialCelsius, note);
         foreach (ChainLink[] chain in chains)
         {
             for (int i = 0; i < chain.Length; i++)
             {
-                DesignCheck check = ShortOf(chain[i], joules, initialCelsius, note);
+                CheckResult check = ShortOf(chain[i], joules, initialCelsius, note);
                 hottest = check.Margin < hottest.Margin ? check : hottest;
             }
         }
@@ -139,12 +140,12 @@ internal sealed partial class CircuitEvaluator
     /// </remarks>
     internal double StartCelsius => requirements.Insulation.HasShortCircuitRoom ? requirements.Insulation.ContinuousCelsius : serviceCelsius ?? requirements.Insulation.ContinuousCelsius;
 
-    private DesignCheck ShortOf(in ChainLink link, double joules, double initialCelsius, in CheckNote note)
+    private CheckResult ShortOf(in ChainLink link, double joules, double initialCelsius, in CheckNote note)
     {
         Conductors.ConductorMaterial metal = link.Conductor.Material;
         double final = AdiabaticKernel.FinalCelsius(
             AdiabaticKernel.ConstantSquared(metal), link.Conductor.EffectiveAreaSquareMillimeters * link.Parallel, joules, initialCelsius, -metal.InferredZeroCelsius);
-        return new DesignCheck(
+        return new CheckResult(
             CheckKind.ShortCircuitTemperature,
             Math.Min(final, metal.MeltingPointCelsius),
             requirements.Insulation.ShortCircuitCelsiusFor(link.Conductor.AreaSquareMillimeters),

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Heating;
 using LowVoltage.Calc.Protection;
@@ -43,7 +44,7 @@ internal sealed partial class CircuitEvaluator
     {
         double least = LeastFuseAmperes(duty) * (1 - Rounding), most = MostFuseAmperes() * (1 + Rounding);
         CheckList mark = list;
-        DesignCheck? nearest = null;
+        CheckResult? nearest = null;
         FuseRating? asked = null;
         int rank = 0;
         foreach (FuseRating fuse in rules.Fuses.RatingsArray)
@@ -66,7 +67,7 @@ internal sealed partial class CircuitEvaluator
 
         list.Rewind(mark);
         FuseRating largest = rules.Fuses.RatingsArray[rules.Fuses.RatingsArray.Length - 1];
-        list.Add(nearest ?? new DesignCheck(
+        list.Add(nearest ?? new CheckResult(
             CheckKind.FuseCarriesLoad, largest.Amperes, LeastFuseAmperes(duty), rules.FusePractice.LoadingReference, "the series has no larger fuse"));
         return asked;
     }
@@ -76,11 +77,11 @@ internal sealed partial class CircuitEvaluator
     internal void CheckFuse(ref CheckList list, in WireDuty duty, FuseRating fuse, bool decide = false)
     {
         FusePractice practice = rules.FusePractice;
-        list.Add(new DesignCheck(CheckKind.FuseCarriesLoad, fuse.Amperes, LeastFuseAmperes(duty) * (1 - Rounding), practice.LoadingReference));
+        list.Add(new CheckResult(CheckKind.FuseCarriesLoad, fuse.Amperes, LeastFuseAmperes(duty) * (1 - Rounding), practice.LoadingReference));
         double most = Math.Min(MostFuseAmperes(), MostByFusingCurrent(fuse));
         list.Add(IsRated
-            ? new DesignCheck(CheckKind.FuseProtectsWire, fuse.Amperes, most * (1 + Rounding), practice.ShareReference)
-            : DesignCheck.Open(CheckKind.FuseProtectsWire, fuse.Amperes, practice.ShareReference, "the wire is not rated here"));
+            ? new CheckResult(CheckKind.FuseProtectsWire, fuse.Amperes, most * (1 + Rounding), practice.ShareReference)
+            : CheckResult.Undetermined(CheckKind.FuseProtectsWire, fuse.Amperes, practice.ShareReference, "the wire is not rated here"));
         CheckVoltage(ref list, fuse);
         double atFuse = ProspectiveCurrent.GreatestAt(source, requirements.UpstreamOhms ?? 0);
         CheckBreaking(ref list, fuse, atFuse);
@@ -109,11 +110,11 @@ internal sealed partial class CircuitEvaluator
     {
         if (fuse.Series.Volts is double volts && fuse.VoltageBasis == RatingBasis.DirectCurrent)
         {
-            list.Add(new DesignCheck(CheckKind.FuseVoltage, volts, source.MaximumVolts, VoltageReference));
+            list.Add(new CheckResult(CheckKind.FuseVoltage, volts, source.MaximumVolts, VoltageReference));
         }
         else
         {
-            list.Add(DesignCheck.Open(CheckKind.FuseVoltage, fuse.Series.Volts ?? 0, VoltageReference, new CheckNote(NoteKind.NoVoltageRating, fuse)));
+            list.Add(CheckResult.Undetermined(CheckKind.FuseVoltage, fuse.Series.Volts ?? 0, VoltageReference, new CheckNote(NoteKind.NoVoltageRating, fuse)));
         }
     }
 
@@ -122,15 +123,15 @@ internal sealed partial class CircuitEvaluator
         Reference reference = fuse.Series.BreakingCapacityReference ?? InterruptReference;
         if (double.IsInfinity(prospective))
         {
-            list.Add(DesignCheck.Open(CheckKind.BreakingCapacity, 0, reference, "the source is given without internal resistance, so its short-circuit current is not known"));
+            list.Add(CheckResult.Undetermined(CheckKind.BreakingCapacity, 0, reference, "the source is given without internal resistance, so its short-circuit current is not known"));
         }
         else if (fuse.BreakingAmperes is not double capacity || fuse.BreakingCapacityBasis != RatingBasis.DirectCurrent)
         {
-            list.Add(DesignCheck.Open(CheckKind.BreakingCapacity, prospective, reference, new CheckNote(NoteKind.NoBreakingCapacity, fuse)));
+            list.Add(CheckResult.Undetermined(CheckKind.BreakingCapacity, prospective, reference, new CheckNote(NoteKind.NoBreakingCapacity, fuse)));
         }
         else if (prospective > capacity && requirements.UpstreamOhms is null)
         {
-            list.Add(DesignCheck.Open(
+            list.Add(CheckResult.Undetermined(
                 CheckKind.BreakingCapacity,
                 prospective,
                 reference,
@@ -138,7 +139,7 @@ internal sealed partial class CircuitEvaluator
         }
         else
         {
-            list.Add(new DesignCheck(CheckKind.BreakingCapacity, prospective, capacity, reference));
+            list.Add(new CheckResult(CheckKind.BreakingCapacity, prospective, capacity, reference));
         }
     }
 
@@ -157,7 +158,7 @@ internal sealed partial class CircuitEvaluator
         }
 
         list.Add(requirements.FuseDistanceMeters is { } meters
-            ? new DesignCheck(CheckKind.FuseDistance, meters, most * (1 + Rounding), rule.Reference, requirements.SheathedToFuse ? "sheathed" : "not sheathed")
-            : DesignCheck.Open(CheckKind.FuseDistance, 0, rule.Reference, new CheckNote(NoteKind.StateDistance, null, most)));
+            ? new CheckResult(CheckKind.FuseDistance, meters, most * (1 + Rounding), rule.Reference, requirements.SheathedToFuse ? "sheathed" : "not sheathed")
+            : CheckResult.Undetermined(CheckKind.FuseDistance, 0, rule.Reference, new CheckNote(NoteKind.StateDistance, null, most)));
     }
 }

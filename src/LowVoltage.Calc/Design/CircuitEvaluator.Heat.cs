@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.References;
 
@@ -13,7 +14,7 @@ internal sealed partial class CircuitEvaluator
         Heat(shared, duty.HeatingAmperes + othersAmperes, ref finding);
         serviceCelsius = finding.HottestCelsius;
         list.Add(finding.Tightest);
-        list.Add(new DesignCheck(
+        list.Add(new CheckResult(
             CheckKind.ConductorTemperature,
             finding.HottestCelsius,
             requirements.Insulation.ContinuousCelsius,
@@ -26,7 +27,7 @@ internal sealed partial class CircuitEvaluator
         for (int i = 0; i < chain.Length; i++)
         {
             ref readonly ChainLink link = ref chain[i];
-            DesignCheck check = new(CheckKind.ContinuousCurrent, amperes, link.RatedAmperes, rating.ReferenceFor(link.Conductor));
+            CheckResult check = new(CheckKind.ContinuousCurrent, amperes, link.RatedAmperes, rating.ReferenceFor(link.Conductor));
             finding.Tightest = finding.Tightest.Limit == 0 || check.Margin < finding.Tightest.Margin ? check : finding.Tightest;
             if (!rating.TryCelsius(link.Conductor, amperes / link.Parallel, link.RatedAmperes / link.Parallel, Ambient, out double celsius))
             {
@@ -40,7 +41,7 @@ internal sealed partial class CircuitEvaluator
 
     private struct HeatFinding
     {
-        internal DesignCheck Tightest;
+        internal CheckResult Tightest;
         internal double HottestCelsius;
         internal bool Unsettled;
     }

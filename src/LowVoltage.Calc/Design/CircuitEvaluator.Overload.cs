@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Heating;
 using LowVoltage.Calc.Protection;
@@ -21,7 +22,7 @@ internal sealed partial class CircuitEvaluator
         if (fuse.Curve is not { } curve || !IsRated)
         {
             CheckNote missing = IsRated ? new CheckNote(NoteKind.NoTimes, fuse) : "the wire is not rated here";
-            list.Add(DesignCheck.Open(CheckKind.OverloadTemperature, 0, allowance.Reference, missing));
+            list.Add(CheckResult.Undetermined(CheckKind.OverloadTemperature, 0, allowance.Reference, missing));
             return;
         }
 
@@ -47,7 +48,7 @@ internal sealed partial class CircuitEvaluator
                 }
 
                 // Currents that the fuse need never open make every stretch alike by time: then the one nearest to its limit, or furthest beyond it.
-                DesignCheck check = OverloadCheck(fuse, point, limits, allowance);
+                CheckResult check = OverloadCheck(fuse, point, limits, allowance);
                 bool same = worst.Stretch >= 0 && point.Ratio.Equals(worst.Point.Ratio) && worst.Check.Margin <= check.Margin;
                 worst = same ? worst : new OverloadFinding { Stretch = stretch, Check = check, Point = point, Limits = limits };
             }
@@ -61,31 +62,31 @@ internal sealed partial class CircuitEvaluator
     {
         /// <summary>Place among <see cref="Stretches"/>.</summary>
         internal int Stretch;
-        internal DesignCheck Check;
+        internal CheckResult Check;
         internal TightestPoint Point;
         internal WireLimits Limits;
     }
 
     // What the wire settles at under the largest current that the fuse need not open, and what it reaches where time is shortest: the one nearer to its limit is shown.
-    private static DesignCheck OverloadCheck(FuseRating fuse, in TightestPoint point, in WireLimits wire, OverloadAllowance allowance)
+    private static CheckResult OverloadCheck(FuseRating fuse, in TightestPoint point, in WireLimits wire, OverloadAllowance allowance)
     {
-        DesignCheck shown = CheckAt(fuse, point, wire, allowance);
+        CheckResult shown = CheckAt(fuse, point, wire, allowance);
         double first = Math.Min(fuse.Curve!.FusingAmperes, point.Amperes);
         if (point.Regime != ProtectionRegime.Sustained && point.Ratio >= 1)
         {
-            DesignCheck settled = CheckAt(fuse, new TightestPoint(first, point.Ratio, ProtectionRegime.Sustained), wire, allowance);
+            CheckResult settled = CheckAt(fuse, new TightestPoint(first, point.Ratio, ProtectionRegime.Sustained), wire, allowance);
             shown = settled.Margin < shown.Margin ? settled : shown;
         }
 
         return shown;
     }
 
-    private static DesignCheck CheckAt(FuseRating fuse, in TightestPoint point, in WireLimits wire, OverloadAllowance allowance)
+    private static CheckResult CheckAt(FuseRating fuse, in TightestPoint point, in WireLimits wire, OverloadAllowance allowance)
     {
         bool opens = fuse.TryLongestSeconds(point.Amperes, out double seconds) && point.Regime != ProtectionRegime.Sustained;
         double? reached = wire.ReachedCelsius(point.Amperes, opens ? seconds : null);
         NoteKind note = reached is null ? NoteKind.OverloadMelts : opens ? NoteKind.OverloadOpened : NoteKind.OverloadHeld;
-        return DesignCheck.Judged(
+        return CheckResult.Judged(
             CheckKind.OverloadTemperature,
             // A wire that starts above its limit fails there, whatever it cools to.
             Math.Max(reached ?? wire.Heat.MostCelsius, point.Ratio >= 1 ? double.NegativeInfinity : wire.StartCelsius),

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Quantities;
@@ -31,20 +32,20 @@ internal sealed partial class CircuitEvaluator
     }
 
     /// <summary>The surge that is hardest on the fuse, of those of the last check; null when none exceeds the rating.</summary>
-    internal (DesignCheck Check, Inrush Surge, double PeakAmperes)? FindStart(FuseRating fuse) => FindStart(fuse, StartOhms);
+    internal (CheckResult Check, Inrush Surge, double PeakAmperes)? FindStart(FuseRating fuse) => FindStart(fuse, StartOhms);
 
     /// <summary>The least resistance that a surge meets, Ω.</summary>
     internal double StartOhms => Math.Max(Accept.Least, source.LeastOhms + PathOhmsAt(Ambient));
 
-    private (DesignCheck Check, Inrush Surge, double PeakAmperes)? FindStart(FuseRating fuse, double ohms)
+    private (CheckResult Check, Inrush Surge, double PeakAmperes)? FindStart(FuseRating fuse, double ohms)
     {
-        (DesignCheck Check, Inrush Surge, double PeakAmperes)? hardest = null;
+        (CheckResult Check, Inrush Surge, double PeakAmperes)? hardest = null;
         for (int i = 0; i < surges.Count; i++)
         {
             double peak = TogetherAmperes(i, source.MaximumVolts / ohms);
             if (Math.Min(peak, source.HeldAmperes) > fuse.Amperes)
             {
-                DesignCheck check = StartCheck(fuse, surges[i], peak);
+                CheckResult check = StartCheck(fuse, surges[i], peak);
                 hardest = hardest is { } known && !Harder(check, known.Check) ? known : (check, surges[i], peak);
             }
         }
@@ -65,19 +66,19 @@ internal sealed partial class CircuitEvaluator
         return Math.Min(peak, Math.Max(mostAmperes, surges[index].PeakAmperes));
     }
 
-    private DesignCheck StartCheck(FuseRating fuse, Inrush surge, double peak)
+    private CheckResult StartCheck(FuseRating fuse, Inrush surge, double peak)
     {
         // The time that the peak, held, would need to let the same Joule integral through. A source at its limit gives the same charge, later.
         double held = Math.Min(peak, source.HeldAmperes);
         double seconds = held < peak ? surge.Seconds * peak / held : surge.AmpereSquaredSeconds / (surge.PeakAmperes * surge.PeakAmperes);
         return fuse.TryLeastSeconds(held, out double least)
-            ? new DesignCheck(CheckKind.InrushHeld, seconds, least, StartReference, new CheckNote(NoteKind.Surge, surge.Load, held))
-            : DesignCheck.Open(CheckKind.InrushHeld, seconds, StartReference, new CheckNote(NoteKind.NoLeastTime, new FuseAndLoad(fuse, surge.Load), held));
+            ? new CheckResult(CheckKind.InrushHeld, seconds, least, StartReference, new CheckNote(NoteKind.Surge, surge.Load, held))
+            : CheckResult.Undetermined(CheckKind.InrushHeld, seconds, StartReference, new CheckNote(NoteKind.NoLeastTime, new FuseAndLoad(fuse, surge.Load), held));
     }
 
     // A failure before an open point before a pass; of two alike the one with less margin.
-    private static bool Harder(in DesignCheck check, in DesignCheck than) =>
+    private static bool Harder(in CheckResult check, in CheckResult than) =>
         Rank(check) != Rank(than) ? Rank(check) > Rank(than) : check.Margin < than.Margin;
 
-    private static int Rank(in DesignCheck check) => check.Outcome switch { CheckOutcome.Fail => 2, CheckOutcome.Open => 1, _ => 0 };
+    private static int Rank(in CheckResult check) => check.Outcome switch { CheckOutcome.Fail => 2, CheckOutcome.Undetermined => 1, _ => 0 };
 }

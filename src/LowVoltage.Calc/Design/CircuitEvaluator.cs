@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.References;
@@ -24,7 +25,7 @@ internal sealed partial class CircuitEvaluator
     private readonly double sharedVolts;
     private readonly double othersAmperes;
     private readonly DropLimit dropLimit;
-    private readonly DesignCheck[] scratch = CheckList.Scratch();
+    private readonly CheckResult[] scratch = CheckList.Scratch();
 
     // The hottest conductor at the load's own current, °C; known once the wire has been checked and is rated.
     private double? serviceCelsius;
@@ -98,7 +99,7 @@ internal sealed partial class CircuitEvaluator
         duty = DutyOf(new ChainTemperature(links));
         if (!duty.Exists)
         {
-            list.Add(new DesignCheck(
+            list.Add(new CheckResult(
                 CheckKind.PowerDelivery, duty.LargestWatts, duty.WantedWatts, OhmsLawReference, WhyNoPoint(duty.Reason)));
             return false;
         }
@@ -116,7 +117,7 @@ internal sealed partial class CircuitEvaluator
         }
         else
         {
-            list.Add(DesignCheck.Open(CheckKind.ConductorTemperature, 0, rating.Reference, "the wire is not rated here"));
+            list.Add(CheckResult.Undetermined(CheckKind.ConductorTemperature, 0, rating.Reference, "the wire is not rated here"));
         }
 
         return rated && list.Failed == 0;
@@ -199,7 +200,7 @@ internal sealed partial class CircuitEvaluator
             least = Math.Min(least, links[i].Conductor.AreaSquareMillimeters);
         }
 
-        list.Add(new DesignCheck(CheckKind.MechanicalMinimum, least, rules.MinimumSquareMillimeters * (1 - Rounding), rules.MinimumSectionReference));
+        list.Add(new CheckResult(CheckKind.MechanicalMinimum, least, rules.MinimumSquareMillimeters * (1 - Rounding), rules.MinimumSectionReference));
     }
 
     private bool Rate(ref CheckList list)
@@ -231,7 +232,7 @@ internal sealed partial class CircuitEvaluator
         if (!rated && first)
         {
             string why = rating.Gap.Length > 0 ? rating.Gap : $"{rules.Ampacity.Name} does not cover {link.Conductor} under these conditions";
-            list.Add(DesignCheck.Open(CheckKind.ContinuousCurrent, 0, rating.Reference, why));
+            list.Add(CheckResult.Undetermined(CheckKind.ContinuousCurrent, 0, rating.Reference, why));
         }
 
         return rated;

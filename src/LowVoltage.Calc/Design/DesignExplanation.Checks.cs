@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Design;
@@ -17,7 +18,7 @@ internal sealed partial class DesignExplanation
     {
         foreach (CheckKind kind in kinds)
         {
-            foreach (DesignCheck check in left.FindAll(c => c.Kind == kind))
+            foreach (CheckResult check in left.FindAll(c => c.Kind == kind))
             {
                 Check(check);
             }
@@ -34,7 +35,7 @@ internal sealed partial class DesignExplanation
             board.Section("Further checks");
         }
 
-        foreach (DesignCheck check in left)
+        foreach (CheckResult check in left)
         {
             Check(check);
         }
@@ -42,13 +43,13 @@ internal sealed partial class DesignExplanation
         left.Clear();
     }
 
-    private void Check(in DesignCheck check)
+    private void Check(in CheckResult check)
     {
         string note = check.Note.Length == 0 ? "" : SolutionText.Sentence(check.Note) + ".";
         bool pass = check.Outcome == CheckOutcome.Pass;
         bool numbers = !double.IsInfinity(check.Value) && !double.IsInfinity(check.Limit) && !double.IsNaN(check.Value) && !double.IsNaN(check.Limit);
         Relation relation = check.LimitIsLeast ? Relation.AtLeast : Relation.AtMost;
-        if (check.Outcome == CheckOutcome.Open || !numbers || IsInWords(check, relation, pass))
+        if (check.Outcome == CheckOutcome.Undetermined || !numbers || IsInWords(check, relation, pass))
         {
             board.State($"check: {check.Name}", check.ToString() + ".", check.Reference);
             return;
@@ -71,7 +72,7 @@ internal sealed partial class DesignExplanation
             : own;
 
     // A time that never comes, and a fuse that nothing has to open, carry no number to compare.
-    private static bool IsInWords(in DesignCheck check, Relation relation, bool pass) =>
+    private static bool IsInWords(in CheckResult check, Relation relation, bool pass) =>
         (check.Value == 0 && check.Kind is CheckKind.FaultOpensFuse or CheckKind.StartVoltage)
         || Math.Abs(check.Value - check.Limit) > 1e-6 * Math.Abs(check.Limit) && RelationWords.Holds(check.Value, relation, check.Limit) != pass;
 }

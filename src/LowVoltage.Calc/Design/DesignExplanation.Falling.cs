@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Heating;
@@ -100,7 +101,7 @@ internal sealed partial class DesignExplanation
 
     private void Overload(FuseRating chosen, double atFuse)
     {
-        if (design.Check(CheckKind.OverloadTemperature) is not { Outcome: not CheckOutcome.Open } check || Practice.Overload is not { } allowance || chosen.Curve is not { } curve)
+        if (design.Check(CheckKind.OverloadTemperature) is not { Outcome: not CheckOutcome.Undetermined } check || Practice.Overload is not { } allowance || chosen.Curve is not { } curve)
         {
             return;
         }

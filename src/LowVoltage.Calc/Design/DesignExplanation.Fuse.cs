@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Quantities;
@@ -49,9 +50,9 @@ internal sealed partial class DesignExplanation
         }
 
         string why = design.Fuse is null ? "the one that comes nearest; no fuse of the series passes" : 
-            design.Verdict == DesignVerdict.Fail || design.Existing is not null ? "the one that was verified"
+            design.Verdict == Verdict.Fail || design.Existing is not null ? "the one that was verified"
             : "the smallest of the series that passes every check with this wire, or the one that was verified";
-        Symbol rating = board.LookUp(design.Fuse is null ? "rating tried" : design.Verdict == DesignVerdict.Fail || design.Existing is not null ? "rating of the fuse" : "rating chosen", "I_n", chosen.Amperes, "A", chosen.Series.Reference, $"{chosen}: {why}.");
+        Symbol rating = board.LookUp(design.Fuse is null ? "rating tried" : design.Verdict == Verdict.Fail || design.Existing is not null ? "rating of the fuse" : "rating chosen", "I_n", chosen.Amperes, "A", chosen.Series.Reference, $"{chosen}: {why}.");
         Value(CheckKind.FuseCarriesLoad, rating);
         Value(CheckKind.FuseProtectsWire, rating);
         Checks(CheckKind.FuseCarriesLoad);
@@ -60,7 +61,7 @@ internal sealed partial class DesignExplanation
     // The fuse against the currents of the stretch that carries the least.
     private void Allowance(FuseRating chosen)
     {
-        if (design.Check(CheckKind.FuseProtectsWire) is not { Outcome: not CheckOutcome.Open } check)
+        if (design.Check(CheckKind.FuseProtectsWire) is not { Outcome: not CheckOutcome.Undetermined } check)
         {
             Checks(CheckKind.FuseProtectsWire);
             return;
@@ -119,7 +120,7 @@ internal sealed partial class DesignExplanation
         }
 
         Value(check.Kind, seconds);
-        if (check.Outcome != CheckOutcome.Open && chosen.Curve?.WriteLeast(board, peak, chosen.Series.Reference, "t_l", "l") is { } least)
+        if (check.Outcome != CheckOutcome.Undetermined && chosen.Curve?.WriteLeast(board, peak, chosen.Series.Reference, "t_l", "l") is { } least)
         {
             Limit(check.Kind, least);
         }

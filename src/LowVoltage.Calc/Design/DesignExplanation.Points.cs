@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.Working;
@@ -140,7 +141,7 @@ internal sealed partial class DesignExplanation
 
     private void Allowed()
     {
-        if (design.Check(CheckKind.VoltageDrop) is { Outcome: not CheckOutcome.Open } check)
+        if (design.Check(CheckKind.VoltageDrop) is { Outcome: not CheckOutcome.Undetermined } check)
         {
             Limit(check.Kind, board.Find("p_max") is { } share
                 ? board.Step("allowed drop", "ΔV_max", share * source.Volts(SupplyLevel.Nominal) / Formula.FromNumber(100, "%"), check.Limit, "V", check.Reference)
@@ -157,7 +158,7 @@ internal sealed partial class DesignExplanation
     // A motor alone at the end: the voltage while it starts, by the level that gives the lowest.
     private void Start()
     {
-        if (design.Check(CheckKind.StartVoltage) is not { Outcome: not CheckOutcome.Open } check || check.Value == 0 || load.Motors.Count != 1 || load.Currents.Count != 1
+        if (design.Check(CheckKind.StartVoltage) is not { Outcome: not CheckOutcome.Undetermined } check || check.Value == 0 || load.Motors.Count != 1 || load.Currents.Count != 1
             || load.Lamps + load.Resistances.Count + load.Powers().Count > 0 || evaluator.SharedVolts > 0)
         {
             return;

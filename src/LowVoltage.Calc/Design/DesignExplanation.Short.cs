@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Heating;
@@ -54,7 +55,7 @@ internal sealed partial class DesignExplanation
         }
 
         Symbol first = Current("least short-circuit current at the far end", "I_f", volts, source.Ohms(SupplyLevel.Minimum), wires, farEnd, $"{source.Weakest} The path is as hot as its insulation allows.");
-        if (design.Check(CheckKind.FaultOpensFuse) is not { Outcome: not CheckOutcome.Open } check || chosen.Curve is not { } curve || atFuse <= evaluator.WeakestAmperes())
+        if (design.Check(CheckKind.FaultOpensFuse) is not { Outcome: not CheckOutcome.Undetermined } check || chosen.Curve is not { } curve || atFuse <= evaluator.WeakestAmperes())
         {
             return;
         }
@@ -78,7 +79,7 @@ internal sealed partial class DesignExplanation
         }
 
         Checks(CheckKind.FaultOpensFuse);
-        if (design.Check(CheckKind.ShortCircuitTemperature) is { Outcome: not CheckOutcome.Open } hot)
+        if (design.Check(CheckKind.ShortCircuitTemperature) is { Outcome: not CheckOutcome.Undetermined } hot)
         {
             Heat(hot, curve, clearing.Amperes, atFuse);
         }
@@ -96,7 +97,7 @@ internal sealed partial class DesignExplanation
     }
 
     // The stretch that the check is about is the one whose temperature it shows.
-    private void Heat(in DesignCheck check, TimeCurrentCurve curve, double least, double greatest)
+    private void Heat(in CheckResult check, TimeCurrentCurve curve, double least, double greatest)
     {
         double joules = curve.GreatestLongestJouleIntegral(least, Math.Min(greatest, Accept.MostAmperes), out double worst);
         double begin = evaluator.StartCelsius, shown = check.Value, bound = check.Limit;

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Protection;
@@ -13,7 +14,7 @@ internal sealed partial class DesignExplanation
     private readonly CircuitDesign design;
     private readonly CircuitRequirements asked;
     private readonly SolutionBuilder board;
-    private readonly List<DesignCheck> left;
+    private readonly List<CheckResult> left;
     private readonly Conductor wire;
     private readonly FuseRating? fuse;
     private readonly CircuitEvaluator evaluator;
@@ -62,7 +63,7 @@ internal sealed partial class DesignExplanation
         }
 
         Rest();
-        Verdict();
+        Conclusion();
         Notes();
         return board.Build(design.ToString());
     }
@@ -102,11 +103,11 @@ internal sealed partial class DesignExplanation
 
     private bool Several => evaluator.Stretches.Count() > 1;
 
-    private void Verdict()
+    private void Conclusion()
     {
         board.Section("Verdict");
         // Where a smaller size was tried, what governs is what stopped it, not a failure of this circuit.
-        string smaller = design.Wire is not null && design.Verdict != DesignVerdict.Fail && design.Governing.Outcome == CheckOutcome.Fail
+        string smaller = design.Wire is not null && design.Verdict != Verdict.Fail && design.Governing.Outcome == CheckOutcome.Fail
             ? $"What stopped a smaller size decides: with it, {design.Governing}." : $"{design.Governing}.";
         board.State("what governs", smaller, design.Governing.Reference);
         string[] failed = [.. design.Checks.Where(check => check.Outcome == CheckOutcome.Fail).Select(check => check.Name)];
@@ -117,7 +118,7 @@ internal sealed partial class DesignExplanation
     {
         board.Note("How to read the numbers", ["Results are shown to four digits, rounded to the nearest, and what is looked up to five; nothing is rounded in between. A limit is met by the unrounded number."]);
         board.Note(design.Wire is null ? "Why no size fits" : "Why no smaller size", [.. design.Rejected.Select(size => size.ToString())]);
-        board.Note("Open points", [.. design.OpenPoints.Select(check => check.ToString())]);
+        board.Note("Open points", [.. design.Undetermined.Select(check => check.ToString())]);
         board.Note("What would help", design.Advice);
         board.Note("Assumptions, to be confirmed by whoever installs the circuit", design.Assumptions);
         board.Note("Signatures", ["Calculated by, date: ______________________________", "Checked by, date: ______________________________"]);

@@ -1,3 +1,5 @@
+using LowVoltage.Calc.Checks;
+
 namespace LowVoltage.Calc.Design;
 
 /// <summary>How far given wiring can be pushed in one direction, and what stops it there.</summary>
@@ -6,7 +8,7 @@ namespace LowVoltage.Calc.Design;
 public sealed class DesignLimit<T>
     where T : struct
 {
-    internal DesignLimit(T? value, DesignCheck? governing, string explanation)
+    internal DesignLimit(T? value, CheckResult? governing, string explanation)
     {
         Value = value;
         Governing = governing;
@@ -17,7 +19,7 @@ public sealed class DesignLimit<T>
     public T? Value { get; }
 
     /// <summary>The check that fails beyond the value; <c>null</c> when the whole range searched passes.</summary>
-    public DesignCheck? Governing { get; }
+    public CheckResult? Governing { get; }
 
     /// <summary>The answer in words.</summary>
     public string Explanation { get; }

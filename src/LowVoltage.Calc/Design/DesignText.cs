@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Quantities;
@@ -12,8 +13,8 @@ internal static class DesignText
         string governed = $"governed by {design.Governing.Name}";
         return design.Verdict switch
         {
-            DesignVerdict.Pass => $"{design.Wire} with {design.Fuse}: pass, {governed}",
-            DesignVerdict.OpenPoints => $"{design.Wire} with {design.Fuse}: no check fails, {design.OpenPoints.Count} open, {governed}",
+            Verdict.Pass => $"{design.Wire} with {design.Fuse}: pass, {governed}",
+            Verdict.Undetermined => $"{design.Wire} with {design.Fuse}: no check fails, {design.Undetermined.Count} open, {governed}",
             _ => design.Wire is null ? $"no {(design.Governing.Kind is CheckKind.FuseCarriesLoad or CheckKind.FuseVoltage or CheckKind.BreakingCapacity ? "fuse of the series passes every check" : "wire of the series fits")}: {design.Governing}" : $"{design.Wire} with {design.Fuse}: {design.Governing}",
         };
     }
@@ -76,9 +77,9 @@ internal static class DesignText
             lines.Insert(0, $"The source is at its current limit: the load gets {Accept.Text(limited.LoadVolts)} V at {Accept.Text(limited.Amperes)} A, not what it asks for.");
         }
 
-        if (design.Verdict != DesignVerdict.Pass)
+        if (design.Verdict != Verdict.Pass)
         {
-            lines.Insert(0, design.Verdict == DesignVerdict.Fail
+            lines.Insert(0, design.Verdict == Verdict.Fail
                 ? "This circuit fails a check. Do not build it as it stands."
                 : "Some checks could not be made from what was stated. They are open, not passed: settle them before building.");
         }
@@ -88,12 +89,12 @@ internal static class DesignText
 
     internal static IReadOnlyList<string> Advice(CircuitDesign design)
     {
-        if (design.Verdict != DesignVerdict.Fail)
+        if (design.Verdict != Verdict.Fail)
         {
             return [];
         }
 
-        List<string> lines = [.. design.Checks.Where(check => check.Outcome != CheckOutcome.Pass).Select(check => check.Outcome == CheckOutcome.Open && IsOfFuse(check.Kind, design) ? FuseDataMissing : For(check.Kind, design)).Distinct()];
+        List<string> lines = [.. design.Checks.Where(check => check.Outcome != CheckOutcome.Pass).Select(check => check.Outcome == CheckOutcome.Undetermined && IsOfFuse(check.Kind, design) ? FuseDataMissing : For(check.Kind, design)).Distinct()];
 
         // A design only fails without a wire: this is wiring that somebody chose, and the rules have a choice of their own.
         if (design.Wire is not null && CircuitDesigner.Design(design.Requirements, design.Rules) is { IsFeasible: true } own)

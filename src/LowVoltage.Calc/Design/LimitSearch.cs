@@ -1,4 +1,5 @@
 using System.Globalization;
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Quantities;
 
 namespace LowVoltage.Calc.Design;
@@ -27,13 +28,13 @@ internal static class LimitSearch
         // A count is shown as the whole number that it stands for.
         string shown(double value) => make(value) is int whole ? whole.ToString(CultureInfo.InvariantCulture) : Accept.Short(value);
         CircuitDesign start = design(near);
-        int open = start.OpenPoints.Count;
+        int open = start.Undetermined.Count;
         if (!Holds(start, open) && own is { } value && value > near && value < far)
         {
             CircuitDesign asked = design(value);
-            if (Holds(asked, asked.OpenPoints.Count))
+            if (Holds(asked, asked.Undetermined.Count))
             {
-                (near, start, open) = (value, asked, asked.OpenPoints.Count);
+                (near, start, open) = (value, asked, asked.Undetermined.Count);
             }
         }
 
@@ -69,14 +70,14 @@ internal static class LimitSearch
 
     // A check that was answered at the start and is open here has left the range of its source: that ends the search too.
     private static bool Holds(CircuitDesign design, int openAtStart) =>
-        design.IsFeasible && design.OpenPoints.Count <= openAtStart && design.Check(CheckKind.ContinuousCurrent) is { Outcome: CheckOutcome.Pass };
+        design.IsFeasible && design.Undetermined.Count <= openAtStart && design.Check(CheckKind.ContinuousCurrent) is { Outcome: CheckOutcome.Pass };
 
-    private static DesignCheck Stop(CircuitDesign design)
+    private static CheckResult Stop(CircuitDesign design)
     {
         // Beyond the range of the rating's source everything after it is only an estimate: name the rating.
-        DesignCheck? rating = design.Check(CheckKind.ContinuousCurrent);
-        bool unrated = rating is { Outcome: CheckOutcome.Open };
-        return unrated ? rating!.Value : design.Verdict == DesignVerdict.Fail || design.OpenPoints.Count == 0 ? design.Governing : design.OpenPoints[0];
+        CheckResult? rating = design.Check(CheckKind.ContinuousCurrent);
+        bool unrated = rating is { Outcome: CheckOutcome.Undetermined };
+        return unrated ? rating!.Value : design.Verdict == Verdict.Fail || design.Undetermined.Count == 0 ? design.Governing : design.Undetermined[0];
     }
 
     private static string Sentence(string what) => char.ToUpperInvariant(what[0]) + what.Substring(1);

@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Reflection;
 using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -153,7 +154,7 @@ public class SurfaceTests
             return;
         }
 
-        path = value is DesignCheck check ? $"{path}({check.Kind})" : path;
+        path = value is CheckResult check ? $"{path}({check.Kind})" : path;
         foreach (PropertyInfo property in value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.GetIndexParameters().Length == 0))
         {
             CheckFinite(property.GetValue(value), $"{path}.{property.Name}", depth + 1);

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -60,13 +61,13 @@ internal static class Ask
             Joints = joints,
         };
 
-    public static DesignCheck Of(this CircuitDesign design, CheckKind kind) =>
+    public static CheckResult Of(this CircuitDesign design, CheckKind kind) =>
         design.Check(kind) ?? throw new InvalidOperationException($"There is no {kind} check in: {design}");
 
     /// <summary>The value of a check against plain arithmetic, relative.</summary>
     public static void Is(this CircuitDesign design, CheckKind kind, double value, double limit, double tolerance = 1e-7)
     {
-        DesignCheck check = design.Of(kind);
+        CheckResult check = design.Of(kind);
         Near(value, check.Value, tolerance, kind + " value");
         Near(limit, check.Limit, tolerance, kind + " limit");
     }

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -144,7 +145,7 @@ public class CalculationSheetTests
     public void Margin_OfATemperature_IsInKelvins(CheckKind kind, string unit)
     {
         CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(5))), DesignRules.RoadVehicle);
-        DesignCheck check = design.Of(kind);
+        CheckResult check = design.Of(kind);
         string reason = design.Explain().Steps.Single(s => s.Sought == "check: " + check.Name).Reason;
         Assert.Equal(unit, reason.Split(' ')[2]);
         double shown = double.Parse(reason.Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture);

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -74,7 +75,7 @@ public class DesignExplanationTests
 
     private static void AssertHoldsChecks(CircuitDesign design, WorkedSolution sheet)
     {
-        foreach (DesignCheck check in design.Checks)
+        foreach (CheckResult check in design.Checks)
         {
             SolutionStep step = Assert.Single(sheet.Steps, s => s.Sought == "check: " + check.Name && (s.Symbol is null || Math.Abs(s.Result!.Value - check.Value) <= Play * Math.Abs(check.Value)));
             Assert.Equal(check.Reference, step.Source);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using FsCheck.Xunit;
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -26,21 +27,21 @@ public class DesignProperties
             foreach (Calc.Protection.FuseRating fuse in i < chosen - 3 ? [] : c.Rules.Fuses.Ratings)
             {
                 CircuitDesign verified = CircuitDesigner.Verify(asked, sizes[i], fuse, c.Rules);
-                bool unrated = verified.Check(CheckKind.ContinuousCurrent) is { Outcome: CheckOutcome.Open };
+                bool unrated = verified.Check(CheckKind.ContinuousCurrent) is { Outcome: CheckOutcome.Undetermined };
                 Assert.True(!verified.IsFeasible || unrated, $"{design}; but {verified}");
             }
         }
 
         if (design.Wire is null)
         {
-            Assert.Equal(DesignVerdict.Fail, design.Verdict);
+            Assert.Equal(Verdict.Fail, design.Verdict);
             Assert.NotEmpty(design.Advice);
             Assert.NotEqual(CheckOutcome.Pass, design.Governing.Outcome);
             return;
         }
 
         Assert.Same(sizes[chosen], design.Wire);
-        Assert.NotEqual(DesignVerdict.Fail, design.Verdict);
+        Assert.NotEqual(Verdict.Fail, design.Verdict);
         Assert.Empty(design.Advice);
         CircuitDesign same = CircuitDesigner.Verify(asked, design.Wire, design.Fuse!, c.Rules);
         Assert.Equal(design.Checks, same.Checks);
@@ -54,15 +55,15 @@ public class DesignProperties
         CircuitDesign forced = CircuitDesigner.Verify(c.Requirements(), c.Rules.Conductors.Conductors[c.Conductors], Blade(10), c.Rules);
         foreach (CircuitDesign d in new[] { design, forced })
         {
-            bool open = d.Checks.Any(check => check.Outcome == CheckOutcome.Open), failed = d.Wire is null || d.Checks.Any(check => check.Outcome == CheckOutcome.Fail);
-            Assert.Equal(failed ? DesignVerdict.Fail : open ? DesignVerdict.OpenPoints : DesignVerdict.Pass, d.Verdict);
-            foreach (DesignCheck check in d.Checks)
+            bool open = d.Checks.Any(check => check.Outcome == CheckOutcome.Undetermined), failed = d.Wire is null || d.Checks.Any(check => check.Outcome == CheckOutcome.Fail);
+            Assert.Equal(failed ? Verdict.Fail : open ? Verdict.Undetermined : Verdict.Pass, d.Verdict);
+            foreach (CheckResult check in d.Checks)
             {
                 bool within = check.LimitIsLeast ? check.Value >= check.Limit : check.Value <= check.Limit;
                 Assert.True(check.Outcome != CheckOutcome.Pass || within, check.ToString());
                 Assert.True(check.Outcome != CheckOutcome.Pass || check.Margin >= 0, check.ToString());
                 Assert.True(check.Outcome != CheckOutcome.Fail || check.Margin < 0, check.ToString());
-                Assert.True(check.Outcome != CheckOutcome.Open || (check.Note.Length > 0 && check.Limit == 0), check.ToString());
+                Assert.True(check.Outcome != CheckOutcome.Undetermined || (check.Note.Length > 0 && check.Limit == 0), check.ToString());
             }
 
             Assert.Equal(d.Checks.Select(check => check.Kind).Distinct().Count(), d.Checks.Count);
@@ -128,7 +129,7 @@ public class DesignProperties
         Assert.Equal(a.Wire, b.Wire);
         Assert.Equal(a.Fuse, b.Fuse);
         Assert.Equal(a.Checks.Count, b.Checks.Count);
-        foreach ((DesignCheck x, DesignCheck y) in a.Checks.Zip(b.Checks))
+        foreach ((CheckResult x, CheckResult y) in a.Checks.Zip(b.Checks))
         {
             Assert.Equal(x.Kind, y.Kind);
             Assert.Equal(x.Outcome, y.Outcome);
@@ -198,7 +199,7 @@ public class DesignProperties
         CircuitPath path = CircuitPath.Create(Segment.Create(wire, asked.Feed), asked.Return).WithFeedJoints([.. asked.Joints]);
         CircuitDesign verified = CircuitDesigner.Verify(asked, path, design.Fuse!, c.Rules);
         Assert.Equal(design.Checks.Count, verified.Checks.Count);
-        foreach ((DesignCheck x, DesignCheck y) in design.Checks.Zip(verified.Checks))
+        foreach ((CheckResult x, CheckResult y) in design.Checks.Zip(verified.Checks))
         {
             Assert.Equal((x.Kind, x.Outcome), (y.Kind, y.Outcome));
             Near(x.Value, y.Value, 1e-9);

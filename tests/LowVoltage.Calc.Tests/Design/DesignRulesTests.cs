@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -32,11 +33,11 @@ public class DesignRulesTests
         // 35 mm², one cable alone at 30 °C, the chassis as the way back: the table's 158 A lies below the heat balance; 2.5 mm²: the heat balance below the table's 32 A.
         CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(20)), conductors: 1, feed: 1, back: ReturnPath.Chassis(ElectricResistance.FromMilliohms(2)));
         DesignRules rules = DesignRules.RoadVehicle;
-        DesignCheck thick = CircuitDesigner.Verify(asked, RoadVehicle(35), Blade(25), rules).Of(CheckKind.ContinuousCurrent);
+        CheckResult thick = CircuitDesigner.Verify(asked, RoadVehicle(35), Blade(25), rules).Of(CheckKind.ContinuousCurrent);
         Assert.Equal(158, thick.Limit);
         Assert.Equal(AmpacityBasis.RoadVehicleTable.Reference, thick.Reference);
         Near(158, rules.Ampacity.Derate(RoadVehicle(35), asked)!.Current.Amperes, 1e-12);
-        DesignCheck thin = CircuitDesigner.Verify(asked, RoadVehicle(2.5), Blade(25), rules).Of(CheckKind.ContinuousCurrent);
+        CheckResult thin = CircuitDesigner.Verify(asked, RoadVehicle(2.5), Blade(25), rules).Of(CheckKind.ContinuousCurrent);
         Assert.InRange(thin.Limit, 20, 31.9);
         Assert.Equal(AmpacityBasis.HeatBalance.Reference, thin.Reference);
 
@@ -140,8 +141,8 @@ public class DesignRulesTests
     public void Upstream_NotStated_LeavesTheBreakingCapacityOpenOnlyWhereItMatters()
     {
         CircuitDesign big = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(4)), upstreamMilliOhms: null), DesignRules.Bench);
-        Assert.Equal(DesignVerdict.OpenPoints, big.Verdict);
-        DesignCheck open = Assert.Single(big.OpenPoints);
+        Assert.Equal(Verdict.Undetermined, big.Verdict);
+        CheckResult open = Assert.Single(big.Undetermined);
         Assert.Equal(CheckKind.BreakingCapacity, open.Kind);
         Assert.Contains("up to 4000 A at the source's terminals, the fuse breaks 1000 A", open.Note, StringComparison.Ordinal);
         Assert.StartsWith("Some checks could not be made", big.Cautions[0], StringComparison.Ordinal);
@@ -149,7 +150,7 @@ public class DesignRulesTests
 
         // 14.4 V over 14.4 mΩ is exactly 1000 A; a battery of 140 A cold cranking gives less: nothing is open.
         CircuitDesign small = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(2.4)), Battery.LeadAcid(A(140)), upstreamMilliOhms: null), DesignRules.Bench);
-        Assert.Equal(DesignVerdict.Pass, small.Verdict);
+        Assert.Equal(Verdict.Pass, small.Verdict);
         small.Is(CheckKind.BreakingCapacity, 14.4 / (5.4 / 140 / 2.5), 1000);
     }
 
@@ -158,12 +159,12 @@ public class DesignRulesTests
     {
         CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(100)), feed: 0.5, conductors: 1, upstreamMilliOhms: 5, drop: DropLimit.Percent(10));
         CircuitDesign open = CircuitDesigner.Design(asked, new DesignRules(DesignRules.RoadVehicle) { Fuses = FuseSeries.RoadVehicleStrip51 });
-        Assert.Equal(DesignVerdict.OpenPoints, open.Verdict);
-        Assert.Equal([CheckKind.FaultOpensFuse, CheckKind.ShortCircuitTemperature, CheckKind.OverloadTemperature], open.OpenPoints.Select(check => check.Kind));
-        Assert.All(open.OpenPoints, check => Assert.Contains("no operating times are published for the 125 A strip fuse", check.Note, StringComparison.Ordinal));
+        Assert.Equal(Verdict.Undetermined, open.Verdict);
+        Assert.Equal([CheckKind.FaultOpensFuse, CheckKind.ShortCircuitTemperature, CheckKind.OverloadTemperature], open.Undetermined.Select(check => check.Kind));
+        Assert.All(open.Undetermined, check => Assert.Contains("no operating times are published for the 125 A strip fuse", check.Note, StringComparison.Ordinal));
         CircuitDesign known = CircuitDesigner.Design(
             asked, new DesignRules(DesignRules.RoadVehicle) { Fuses = FuseSeries.RoadVehicleStrip51.WithLimits(OperatingTimeLimits.RoadVehicleStrip) });
-        Assert.Equal(DesignVerdict.Pass, known.Verdict);
+        Assert.Equal(Verdict.Pass, known.Verdict);
         Assert.Equal(125, known.Fuse!.Current.Amperes);
     }
 
@@ -171,9 +172,9 @@ public class DesignRulesTests
     public void Fuse_WithoutDirectCurrentRating_IsOpenOnVoltageAndBreaking()
     {
         CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(2))), Class5(1), FuseSeries.Iec60127Sheet1.SmallestAtLeast(A(4)), DesignRules.Bench);
-        Assert.Equal(CheckOutcome.Open, design.Of(CheckKind.FuseVoltage).Outcome);
-        Assert.Equal(CheckOutcome.Open, design.Of(CheckKind.BreakingCapacity).Outcome);
-        Assert.Equal(DesignVerdict.OpenPoints, design.Verdict);
+        Assert.Equal(CheckOutcome.Undetermined, design.Of(CheckKind.FuseVoltage).Outcome);
+        Assert.Equal(CheckOutcome.Undetermined, design.Of(CheckKind.BreakingCapacity).Outcome);
+        Assert.Equal(Verdict.Undetermined, design.Verdict);
     }
 
     [Fact]
@@ -189,7 +190,7 @@ public class DesignRulesTests
         Assert.Equal(CheckOutcome.Fail, of(0.1779, false));
         Assert.Equal(CheckOutcome.Pass, of(1.016, true));
         Assert.Equal(CheckOutcome.Fail, of(1.0161, true));
-        Assert.Equal(CheckOutcome.Open, of(null, true));
+        Assert.Equal(CheckOutcome.Undetermined, of(null, true));
         Assert.Null(CircuitDesigner.Verify(with(null, false), Class5(1), Blade(5), DesignRules.Bench).Check(CheckKind.FuseDistance));
     }
 
@@ -210,9 +211,9 @@ public class DesignRulesTests
     public void FuseDistance_OfZero_FailsWithAMarginThatIsANumber()
     {
         DesignRules rules = new(DesignRules.Bench) { FusePractice = new FusePractice { Distance = SourceDistance.Create("x", Length.Zero, Length.Zero, Reference.CommonPractice("at the source")) } };
-        DesignCheck check = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(4))), Class5(1), Blade(5), rules).Of(CheckKind.FuseDistance);
+        CheckResult check = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(4))), Class5(1), Blade(5), rules).Of(CheckKind.FuseDistance);
         Assert.Equal((CheckOutcome.Fail, -1), (check.Outcome, check.Margin));
-        DesignCheck at = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(4)), fuseDistance: 0), Class5(1), Blade(5), rules).Of(CheckKind.FuseDistance);
+        CheckResult at = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(4)), fuseDistance: 0), Class5(1), Blade(5), rules).Of(CheckKind.FuseDistance);
         Assert.Equal((CheckOutcome.Pass, 0), (at.Outcome, at.Margin));
     }
 
@@ -234,8 +235,8 @@ public class DesignRulesTests
     public void AircraftDrop_ForAnotherVoltage_IsOpen()
     {
         CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(2)), LeadAcid(4), insulation: InsulationMaterial.Etfe, upstreamMilliOhms: 60);
-        DesignCheck drop = CircuitDesigner.Design(asked, DesignRules.LightAircraft).Of(CheckKind.VoltageDrop);
-        Assert.Equal(CheckOutcome.Open, drop.Outcome);
+        CheckResult drop = CircuitDesigner.Design(asked, DesignRules.LightAircraft).Of(CheckKind.VoltageDrop);
+        Assert.Equal(CheckOutcome.Undetermined, drop.Outcome);
         Assert.Contains("nominal 48 V; state one", drop.Note, StringComparison.Ordinal);
     }
 
@@ -276,8 +277,8 @@ public class DesignRulesTests
     {
         CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(4)), insulation: InsulationMaterial.Rated("125 °C rated", C(125)));
         CircuitDesign design = CircuitDesigner.Design(asked, DesignRules.Bench);
-        Assert.Equal(DesignVerdict.Pass, design.Verdict);
-        DesignCheck check = design.Of(CheckKind.ShortCircuitTemperature);
+        Assert.Equal(Verdict.Pass, design.Verdict);
+        CheckResult check = design.Of(CheckKind.ShortCircuitTemperature);
         Assert.Equal(125, check.Limit);
         Assert.StartsWith($"from {design.Of(CheckKind.ConductorTemperature).Value.ToString("G4", System.Globalization.CultureInfo.InvariantCulture)} °C", check.Note, StringComparison.Ordinal);
 

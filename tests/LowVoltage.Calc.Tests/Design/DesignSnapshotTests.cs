@@ -1,4 +1,5 @@
 using System.Text;
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -112,7 +113,7 @@ public class DesignSnapshotTests
         all.Append("### ").Append(title).Append(": ").Append(design).Append('\n')
             .Append("asked: ").Append(design.Requirements.Source).Append("; ").Append(design.Requirements.Load.Name).Append("; ").Append(design.Rules).Append('\n')
             .Append("governed by: ").Append(design.Governing).Append('\n');
-        foreach (DesignCheck check in design.Checks)
+        foreach (CheckResult check in design.Checks)
         {
             all.Append("check: ").Append(check).Append(" | ").Append(check.Note).Append(" | ").Append(check.Reference).Append('\n');
         }

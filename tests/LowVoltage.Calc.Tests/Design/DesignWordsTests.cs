@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -31,7 +32,7 @@ public class DesignWordsTests
             ? CircuitDesigner.Verify(Circuit(Load.ConstantPower(W(9000))), Class5(1), Blade(5), Bench)
             : CircuitDesigner.Design(
                 Circuit(Load.Lamp(W(24), V(12)).WithMinimumVoltage(V(10)), upstreamMilliOhms: 15, insulation: InsulationMaterial.CrossLinkedPolyethylene), DesignRules.SmallCraft);
-        DesignCheck check = design.Of(kind);
+        CheckResult check = design.Of(kind);
         Assert.Equal((unit, least), (check.Unit, check.LimitIsLeast));
         Assert.StartsWith(check.Name + " ", check.ToString(), StringComparison.Ordinal);
         Assert.Contains((least ? "at least " : "at most "), check.ToString(), StringComparison.Ordinal);
@@ -42,8 +43,8 @@ public class DesignWordsTests
     public void Check_Equality_IsByValue()
     {
         CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(4)));
-        DesignCheck a = CircuitDesigner.Design(asked, Bench).Of(CheckKind.VoltageDrop), b = CircuitDesigner.Design(asked, Bench).Of(CheckKind.VoltageDrop);
-        DesignCheck other = CircuitDesigner.Design(asked, Bench).Of(CheckKind.ContinuousCurrent);
+        CheckResult a = CircuitDesigner.Design(asked, Bench).Of(CheckKind.VoltageDrop), b = CircuitDesigner.Design(asked, Bench).Of(CheckKind.VoltageDrop);
+        CheckResult other = CircuitDesigner.Design(asked, Bench).Of(CheckKind.ContinuousCurrent);
         Assert.True(a == b && a.Equals((object)b) && a.GetHashCode() == b.GetHashCode());
         Assert.True(a != other && !a.Equals(other) && !a.Equals("text"));
     }
@@ -83,8 +84,8 @@ public class DesignWordsTests
         CircuitDesign design = CircuitDesigner.Verify(
             Circuit(Load.ConstantCurrent(A(12)), feed: 12), Class5(4), LowVoltage.Calc.Protection.FuseSeries.NationalElectricalCodeFuses.SmallestAtLeast(A(15)), Bench);
 
-        Assert.Equal(DesignVerdict.Fail, design.Verdict);
-        Assert.Equal(CheckOutcome.Open, design.Of(CheckKind.FaultOpensFuse).Outcome);
+        Assert.Equal(Verdict.Fail, design.Verdict);
+        Assert.Equal(CheckOutcome.Undetermined, design.Of(CheckKind.FaultOpensFuse).Outcome);
         Assert.Single(design.Advice, line => line.StartsWith("What is open about the fuse", StringComparison.Ordinal));
         Assert.DoesNotContain(design.Advice, line => line.Contains("too late", StringComparison.Ordinal) || line.Contains("overheats", StringComparison.Ordinal));
     }
@@ -93,7 +94,7 @@ public class DesignWordsTests
     public void Sheet_SeveralChecksFail_NamesThemAll()
     {
         CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(12)), feed: 12), RoadVehicle(0.75), Blade(30), DesignRules.RoadVehicle);
-        DesignCheck[] failed = [.. design.Checks.Where(check => check.Outcome == CheckOutcome.Fail)];
+        CheckResult[] failed = [.. design.Checks.Where(check => check.Outcome == CheckOutcome.Fail)];
         string verdict = design.Explain().Steps.Single(step => step.Sought == "verdict").Reason;
 
         Assert.True(failed.Length > 1);

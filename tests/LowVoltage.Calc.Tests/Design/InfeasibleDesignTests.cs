@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -17,7 +18,7 @@ public class InfeasibleDesignTests
             Load.Motor(A(80), A(200), A(300), UnitsNet.Duration.FromSeconds(0.4)), Battery.LeadAcid(A(800)), feed: 7, upstreamMilliOhms: 6, drop: DropLimit.Percent(10));
         CircuitDesign design = CircuitDesigner.Design(asked, DesignRules.Bench);
 
-        Assert.Equal(DesignVerdict.OpenPoints, design.Verdict);
+        Assert.Equal(Verdict.Undetermined, design.Verdict);
         Assert.Equal(2000, design.Fuse!.BreakingCapacity!.Value.Amperes);
         Assert.Equal(CheckOutcome.Pass, design.Of(CheckKind.BreakingCapacity).Outcome);
     }
@@ -51,7 +52,7 @@ public class InfeasibleDesignTests
             CircuitRequirements asked = Circuit(load, Source.Ideal(V(12)), feed: meters, back: ReturnPath.Chassis(ElectricResistance.Zero), upstreamMilliOhms: 0);
             CircuitDesign design = CircuitDesigner.Verify(asked, RoadVehicle(0.5), Blade(10), new DesignRules(Bench) { Ampacity = AmpacityBasis.LowerOf(AmpacityBasis.HeatBalance, AmpacityBasis.RoadVehicleTable) });
             Everything.AssertFinite(design);
-            DesignCheck power = design.Of(CheckKind.PowerDelivery);
+            CheckResult power = design.Of(CheckKind.PowerDelivery);
             Assert.Equal(CheckOutcome.Fail, power.Outcome);
             Assert.True(power.Value > 0, load + ": " + power);
 
@@ -82,7 +83,7 @@ public class InfeasibleDesignTests
         Assert.Contains("no column for insulation of 70 °C", Nothing(Circuit(Load.ConstantCurrent(A(5))), DesignRules.LightAircraft, CheckKind.ContinuousCurrent, "better insulation").Governing.Note, StringComparison.Ordinal);
 
         // The road-vehicle table is silent on it; the heat balance of the same preset is not.
-        Assert.Equal(DesignVerdict.Pass, CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(5)), insulation: weak), DesignRules.RoadVehicle).Verdict);
+        Assert.Equal(Verdict.Pass, CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(5)), insulation: weak), DesignRules.RoadVehicle).Verdict);
     }
 
     [Fact]
@@ -111,7 +112,7 @@ public class InfeasibleDesignTests
     public void Fuse_OfFortyEightVolts_IsThatForFiftyEight()
     {
         CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(8)), LeadAcid(4), upstreamMilliOhms: 60), Bench);
-        Assert.Equal(DesignVerdict.Pass, design.Verdict);
+        Assert.Equal(Verdict.Pass, design.Verdict);
         Assert.Equal(58, design.Fuse!.VoltageRating!.Value.Volts);
         Assert.Equal(10, design.Fuse.Current.Amperes);
 
@@ -159,7 +160,7 @@ public class InfeasibleDesignTests
         ReturnPath back = ReturnPath.Shared([Segment.Create(RoadVehicle(1), M(1))], A(60));
         CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(4)), back: back), RoadVehicle(1), Blade(5), DesignRules.RoadVehicle);
         Assert.Equal(CheckOutcome.Fail, design.Of(CheckKind.ContinuousCurrent).Outcome);
-        DesignCheck room = design.Of(CheckKind.FuseProtectsWire);
+        CheckResult room = design.Of(CheckKind.FuseProtectsWire);
         Assert.Equal((CheckOutcome.Fail, 0, -1), (room.Outcome, room.Limit, room.Margin));
         Everything.AssertFinite(design);
         Nothing(Circuit(Load.ConstantCurrent(A(4)), back: back), DesignRules.RoadVehicle, CheckKind.ContinuousCurrent, "fewer loaded conductors together");
@@ -181,7 +182,7 @@ public class InfeasibleDesignTests
     {
         CircuitDesign design = CircuitDesigner.Design(
             Circuit(Load.ConstantCurrent(A(4)), Source.Ideal(V(12)), feed: 1, back: ReturnPath.Chassis(ElectricResistance.Zero), upstreamMilliOhms: null), Bench);
-        Assert.Equal(DesignVerdict.OpenPoints, design.Verdict);
+        Assert.Equal(Verdict.Undetermined, design.Verdict);
         Assert.Contains("without internal resistance", design.Of(CheckKind.BreakingCapacity).Note, StringComparison.Ordinal);
         Everything.AssertFinite(design);
 
@@ -196,10 +197,10 @@ public class InfeasibleDesignTests
         // A 12 A limit never opens a 10 A fuse (13.5 A does). 2.5 mm² carries 12 A for ever, 0.5 mm² does not.
         CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(4)), Source.CurrentLimited(V(12), A(12)), feed: 0.3, upstreamMilliOhms: 0);
         CircuitDesign thick = CircuitDesigner.Verify(asked, Class5(2.5), Blade(10), Bench);
-        Assert.Equal(DesignVerdict.Pass, thick.Verdict);
+        Assert.Equal(Verdict.Pass, thick.Verdict);
         Assert.Contains("12 A, which the wire carries for ever", thick.Of(CheckKind.FaultOpensFuse).Note, StringComparison.Ordinal);
         CircuitDesign thin = CircuitDesigner.Verify(asked, Class5(0.5), Blade(10), Bench);
-        DesignCheck never = thin.Of(CheckKind.FaultOpensFuse);
+        CheckResult never = thin.Of(CheckKind.FaultOpensFuse);
         Assert.Equal((CheckOutcome.Fail, -1), (never.Outcome, never.Margin));
         Assert.Contains("need not open", never.ToString(), StringComparison.Ordinal);
         Assert.Equal(CheckKind.FaultOpensFuse, thin.Governing.Kind);
@@ -210,7 +211,7 @@ public class InfeasibleDesignTests
     {
         // 60 m of 0.75 mm² out and back: at most 3.3 A at the far end, far below what the wire carries; near the fuse 610 A can flow.
         CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(0.3)), feed: 60, drop: DropLimit.Percent(20)), Class5(0.75), Blade(3), Bench);
-        DesignCheck fault = design.Of(CheckKind.FaultOpensFuse);
+        CheckResult fault = design.Of(CheckKind.FaultOpensFuse);
         double farEnd = 11.89 / (0.038 + (120 * Plain.PerMeter(26.0, 70)));
         Assert.True(farEnd < design.Of(CheckKind.ContinuousCurrent).Limit && farEnd < 1.35 * 3);
         Assert.Equal((CheckOutcome.Fail, -1), (fault.Outcome, fault.Margin));
@@ -245,7 +246,7 @@ public class InfeasibleDesignTests
         foreach (Load load in new[] { Load.Together(lamp, motor), Load.Together(motor, lamp) })
         {
             CircuitDesign design = CircuitDesigner.Verify(Circuit(load), Class5(2.5), Blade(7.5), Bench);
-            DesignCheck start = design.Of(CheckKind.InrushHeld);
+            CheckResult start = design.Of(CheckKind.InrushHeld);
             Assert.Equal(CheckOutcome.Fail, start.Outcome);
             Assert.StartsWith("motor draws up to 12 A", start.Note, StringComparison.Ordinal);
             Near(2, start.Value, 1e-12);
@@ -283,7 +284,7 @@ public class InfeasibleDesignTests
     public void DutyCycle_VerySmall_IsStillSizedForTheCurrentWhileOn()
     {
         CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(20)).WithDutyCycle(DutyCycle.FromFraction(1e-6)), feed: 0.5, drop: DropLimit.Percent(10)), Bench);
-        Assert.Equal(DesignVerdict.Pass, design.Verdict);
+        Assert.Equal(Verdict.Pass, design.Verdict);
         design.Is(CheckKind.FuseCarriesLoad, 25, 25, 1e-8);
         Near(20 * 1e-3, design.Of(CheckKind.ContinuousCurrent).Value, 1e-9);
         Assert.Equal(CheckKind.OverloadTemperature, design.Governing.Kind);
@@ -295,7 +296,7 @@ public class InfeasibleDesignTests
         CircuitDesign design = CircuitDesigner.Design(asked, rules);
         Assert.Null(design.Wire);
         Assert.Null(design.Fuse);
-        Assert.Equal(DesignVerdict.Fail, design.Verdict);
+        Assert.Equal(Verdict.Fail, design.Verdict);
         Assert.True(governing == design.Governing.Kind, design.ToString());
         Assert.NotEqual(CheckOutcome.Pass, design.Governing.Outcome);
         Assert.Contains(design.Advice, line => line.Contains(advice, StringComparison.Ordinal));

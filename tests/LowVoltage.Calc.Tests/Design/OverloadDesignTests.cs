@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -67,7 +68,7 @@ public class OverloadDesignTests
         Segment thin = Segment.Create(RoadVehicle(1.5), M(2)), thick = Segment.Create(RoadVehicle(2.5), M(3));
         CircuitPath path = CircuitPath.Create(thinFirst ? [thin, thick] : [thick, thin], ReturnPath.Wire(Segment.Create(RoadVehicle(2.5), M(5))));
         CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(8)), conductors: 12);
-        DesignCheck check = CircuitDesigner.Verify(asked, path, Blade(20), rules).Of(CheckKind.OverloadTemperature);
+        CheckResult check = CircuitDesigner.Verify(asked, path, Blade(20), rules).Of(CheckKind.OverloadTemperature);
         Assert.Equal(CheckOutcome.Fail, check.Outcome);
 
         // Six circuits: 0.57. 24 · 0.57 = 13.68 A.
@@ -96,7 +97,7 @@ public class OverloadDesignTests
     public void Design_ByDefault_NamesTheAllowanceAndTheCurrent()
     {
         CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(8))), DesignRules.RoadVehicle);
-        DesignCheck check = design.Of(CheckKind.OverloadTemperature);
+        CheckResult check = design.Of(CheckKind.OverloadTemperature);
         Assert.Equal(("overload temperature", "°C", CheckOutcome.Pass, 160.0), (check.Name, check.Unit, check.Outcome, check.Limit));
         Assert.StartsWith("tightest at ", check.Note, StringComparison.Ordinal);
         Assert.Contains("10 A blade fuse (ISO 8820-3 type C) may let pass for", check.Note, StringComparison.Ordinal);
@@ -110,7 +111,7 @@ public class OverloadDesignTests
         // 30 + 40 · (20.25/15.6)² · R(95)/R(70) = 103 °C.
         DesignRules rules = new(DesignRules.Bench) { Ampacity = AmpacityBasis.BuildingTable, DropLimit = DropLimit.Percent(10) };
         CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(6)), feed: 1, conductors: 4), Class5(1.5), Blade(15), rules);
-        DesignCheck check = design.Of(CheckKind.OverloadTemperature);
+        CheckResult check = design.Of(CheckKind.OverloadTemperature);
         Assert.Equal(CheckOutcome.Fail, check.Outcome);
         Assert.Equal(CheckOutcome.Pass, design.Of(CheckKind.FuseProtectsWire).Outcome);
         Assert.Contains("tightest up to 20.25 A, at which the 15 A blade fuse", check.Note, StringComparison.Ordinal);
@@ -151,7 +152,7 @@ public class OverloadDesignTests
     [Fact]
     public void Verify_StricterAllowance_LowersTheLimit()
     {
-        static DesignCheck at(OverloadAllowance allowance) => CircuitDesigner.Verify(
+        static CheckResult at(OverloadAllowance allowance) => CircuitDesigner.Verify(
             Circuit(Load.ConstantCurrent(A(6)), feed: 1), Class5(0.75), Blade(7.5), new DesignRules(DesignRules.Bench) { FusePractice = new FusePractice { Overload = allowance } })
             .Of(CheckKind.OverloadTemperature);
         Assert.Equal(70, at(OverloadAllowance.None).Limit);
@@ -165,15 +166,15 @@ public class OverloadDesignTests
         CircuitDesign design = CircuitDesigner.Verify(
             Circuit(Load.ConstantCurrent(A(4)), Source.CurrentLimited(V(12), A(5)), feed: 0.5, conductors: 1, upstreamMilliOhms: 0), Class5(0.75), Blade(5), DesignRules.Bench);
         Assert.Null(design.Check(CheckKind.OverloadTemperature));
-        Assert.Equal(DesignVerdict.Pass, design.Verdict);
+        Assert.Equal(Verdict.Pass, design.Verdict);
     }
 
     [Fact]
     public void Verify_WireThatIsNotRated_IsOpen()
     {
         CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(4)), ambient: 75), Class5(4), Blade(5), DesignRules.Bench);
-        DesignCheck check = design.Of(CheckKind.OverloadTemperature);
-        Assert.Equal((CheckOutcome.Open, "the wire is not rated here"), (check.Outcome, check.Note));
+        CheckResult check = design.Of(CheckKind.OverloadTemperature);
+        Assert.Equal((CheckOutcome.Undetermined, "the wire is not rated here"), (check.Outcome, check.Note));
     }
 
     [Fact]
@@ -192,7 +193,7 @@ public class OverloadDesignTests
         // at 20 A; by then the wire has heated and the current has fallen below the limit: counted as a loop that starts at 20 A, which gives less than the supply does.
         CircuitDesign design = CircuitDesigner.Verify(
             Circuit(Load.ConstantCurrent(A(1)), Source.CurrentLimited(V(12), A(20)), feed: 6.3, upstreamMilliOhms: 0, drop: DropLimit.Percent(50)), Class5(0.5), Blade(7.5), DesignRules.Bench);
-        DesignCheck check = design.Of(CheckKind.FaultOpensFuse);
+        CheckResult check = design.Of(CheckKind.FaultOpensFuse);
         double held = Plain.Time(Plain.BladeLongest, 7.5, 20);
         double behind = (12 / 20.0) - (12.6 * Plain.PerMeter(39, 70));
         (double late, _) = Plain.Clear(Plain.BladeLongest, 7.5, 12, behind, 12.6, 39, 0.5, 70);
@@ -223,7 +224,7 @@ public class OverloadDesignTests
             (theta, joule) = (theta + (Plain.PerMeter(39, theta) / (Plain.HeatCapacity * section)), joule + 1);
         }
 
-        DesignCheck check = design.Of(CheckKind.FaultOpensFuse);
+        CheckResult check = design.Of(CheckKind.FaultOpensFuse);
         Assert.Equal((CheckOutcome.Fail, 0), (check.Outcome, check.Value));
         Assert.Contains("falls as the wire heats: the fuse need not open", check.Note, StringComparison.Ordinal);
     }
@@ -256,7 +257,7 @@ public class OverloadDesignTests
 
     private static void AssertOverload(CircuitDesign design, Case wire, (double Multiple, double Seconds)[] gates, double fuse, double prospective)
     {
-        DesignCheck check = design.Of(CheckKind.OverloadTemperature);
+        CheckResult check = design.Of(CheckKind.OverloadTemperature);
 
         // By trying many currents: is the wire within its limit whenever the fuse must have opened?
         double fusing = gates[0].Multiple * fuse, overload = Math.Min(wire.Continuous + 25, wire.ShortCircuit);

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -22,7 +23,7 @@ public class ReviewFindingsTests
         CircuitDesign two = CircuitDesigner.Verify(Asked(Load.ConstantCurrent(ElectricCurrent.FromAmperes(60)), conductors: 2), path, fuse, DesignRules.RoadVehicle);
         CircuitDesign six = CircuitDesigner.Verify(Asked(Load.ConstantCurrent(ElectricCurrent.FromAmperes(60)), conductors: 6), path, fuse, DesignRules.RoadVehicle);
         Assert.Equal(six.Check(CheckKind.ContinuousCurrent), two.Check(CheckKind.ContinuousCurrent));
-        Assert.Equal(DesignVerdict.Fail, two.Verdict);
+        Assert.Equal(Verdict.Fail, two.Verdict);
         Assert.Contains(two.Assumptions, line => line.Contains("6 loaded conductors together", StringComparison.Ordinal));
         Assert.Contains(two.Assumptions, line => line.Contains("share the current equally", StringComparison.Ordinal));
     }
@@ -34,7 +35,7 @@ public class ReviewFindingsTests
         CircuitDesign design = CircuitDesigner.Design(Asked(motor, feed: 6), DesignRules.RoadVehicle);
 
         // Even without any wire: 11.89 V − 150 A · (18 + 13) mΩ = 7.24 V.
-        Assert.Equal(DesignVerdict.Fail, design.Verdict);
+        Assert.Equal(Verdict.Fail, design.Verdict);
         Assert.Equal(CheckKind.StartVoltage, design.Governing.Kind);
         Assert.InRange(design.Governing.Value, 0, 7.24);
     }
@@ -45,7 +46,7 @@ public class ReviewFindingsTests
         Source pack = Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(50), A(30));
         Load motor = Load.Motor(A(10), A(100), A(100), Duration.FromSeconds(0.2));
         CircuitDesign design = CircuitDesigner.Design(Asked(motor, source: pack), DesignRules.RoadVehicle);
-        Assert.Equal(DesignVerdict.Fail, design.Verdict);
+        Assert.Equal(Verdict.Fail, design.Verdict);
         Assert.Equal("voltage at the load while it starts: fail, the start takes more than the 30 A at which the source disconnects", design.Governing.ToString());
     }
 
@@ -55,8 +56,8 @@ public class ReviewFindingsTests
         Source supply = Source.CurrentLimited(ElectricPotential.FromVolts(12), A(10));
         Load motor = Load.Motor(A(5), A(30), A(30), Duration.FromSeconds(1));
         CircuitDesign design = CircuitDesigner.Design(Asked(motor, source: supply), DesignRules.Bench);
-        Assert.Equal(DesignVerdict.OpenPoints, design.Verdict);
-        Assert.Contains("holds 10 A", Assert.Single(design.OpenPoints, check => check.Kind == CheckKind.StartVoltage).Note, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Undetermined, design.Verdict);
+        Assert.Contains("holds 10 A", Assert.Single(design.Undetermined, check => check.Kind == CheckKind.StartVoltage).Note, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Unicode;
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Protection;
@@ -14,7 +15,7 @@ public sealed record DesignDocument
 {
     public required CircuitDocument Circuit { get; init; }
 
-    public required DesignVerdict Verdict { get; init; }
+    public required Verdict Verdict { get; init; }
 
     public string? WireSize { get; init; }
 
@@ -74,7 +75,7 @@ public sealed record CheckDocument
 
     public required string Source { get; init; }
 
-    public static CheckDocument From(DesignCheck check) => new()
+    public static CheckDocument From(CheckResult check) => new()
     {
         Kind = check.Kind,
         Value = check.Value,
@@ -106,7 +107,7 @@ internal sealed partial class CircuitJson : JsonSerializerContext
         Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
         Converters =
         {
-            new JsonStringEnumConverter<DesignVerdict>(), new JsonStringEnumConverter<CheckKind>(), new JsonStringEnumConverter<CheckOutcome>(),
+            new JsonStringEnumConverter<Verdict>(), new JsonStringEnumConverter<CheckKind>(), new JsonStringEnumConverter<CheckOutcome>(),
         },
     };
 }

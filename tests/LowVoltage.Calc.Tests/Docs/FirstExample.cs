@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -27,7 +28,7 @@ internal static class FirstExample
         CircuitDesign design = CircuitDesigner.Design(requirements, DesignRules.RoadVehicle);
 
         output.WriteLine(design);
-        foreach (DesignCheck check in design.Checks)
+        foreach (CheckResult check in design.Checks)
         {
             output.WriteLine($"- {check}");
         }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using CircuitSchedule;
 using CsvHelper;
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -43,7 +44,7 @@ public sealed class CircuitScheduleTests : IDisposable
         CircuitDesign[] designs = [.. ScheduleFile.Read(Options.ShippedScenario).Select(row => ScheduleEntry.From(row).Design!)];
 
         Assert.True(designs.Length >= 10);
-        Assert.All(designs, design => Assert.Equal(DesignVerdict.Pass, design.Verdict));
+        Assert.All(designs, design => Assert.Equal(Verdict.Pass, design.Verdict));
         CheckKind[] governing = [.. designs.Select(design => design.Governing.Kind)];
         Assert.Contains(CheckKind.VoltageDrop, governing);
         Assert.Contains(CheckKind.OverloadTemperature, governing);

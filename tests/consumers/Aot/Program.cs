@@ -1,4 +1,5 @@
 using System.Globalization;
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc;
 using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Circuits;
@@ -28,7 +29,7 @@ static void Designs()
             {
                 CircuitDesign design = CircuitDesigner.Design(Circuit(meters, watts), rules);
                 Console.WriteLine($"{rules} {meters} m {watts} W: {design}");
-                foreach (DesignCheck check in design.Checks)
+                foreach (CheckResult check in design.Checks)
                 {
                     Console.WriteLine($"  {check.Kind} {check.Value:R} {check.Limit:R} {check.Margin:R} {check.Outcome}");
                 }

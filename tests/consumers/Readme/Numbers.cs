@@ -1,4 +1,5 @@
 using System.Globalization;
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc;
 using LowVoltage.Calc.Design;
 
@@ -8,7 +9,7 @@ internal static class Numbers
     public static void Print(CircuitDesign design)
     {
         Console.WriteLine("numbers");
-        foreach (DesignCheck check in design.Checks)
+        foreach (CheckResult check in design.Checks)
         {
             Console.WriteLine(string.Format(CultureInfo.InvariantCulture, "{0} {1:R} {2:R} {3}", check.Kind, check.Value, check.Limit, check.Outcome));
         }

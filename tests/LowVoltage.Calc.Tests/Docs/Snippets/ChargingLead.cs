@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -22,7 +23,7 @@ internal static class ChargingLead
             DropLimit = DropLimit.Volts(ElectricPotential.FromVolts(0.2)),
         };
         CircuitDesign design = CircuitDesigner.Design(requirements, DesignRules.RoadVehicle);
-        DesignCheck drop = design.Check(CheckKind.VoltageDrop)!.Value;
+        CheckResult drop = design.Check(CheckKind.VoltageDrop)!.Value;
 
         Console.WriteLine($"{design.Wire} with {design.Fuse}: {design.Verdict}");
         Console.WriteLine(

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -34,7 +35,7 @@ internal static class ExistingWiring
         CircuitDesign found = CircuitDesigner.Verify(requirements, path, fuse, DesignRules.RoadVehicle);
 
         Console.WriteLine($"{found.Verdict}");
-        foreach (DesignCheck check in found.Checks.Where(check => check.Outcome != CheckOutcome.Pass))
+        foreach (CheckResult check in found.Checks.Where(check => check.Outcome != CheckOutcome.Pass))
         {
             Console.WriteLine(check);
         }

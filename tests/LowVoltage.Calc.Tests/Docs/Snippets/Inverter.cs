@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -46,7 +47,7 @@ internal static class Inverter
             $"full {range.Maximum.Current.Amperes:0} A, nominal "
             + $"{range.Nominal.Current.Amperes:0} A, empty {range.Minimum.Current.Amperes:0} A");
         Console.WriteLine($"{design.Wire} with {design.Fuse}: {design.Verdict}, governed by {design.Governing.Name}");
-        foreach (DesignCheck open in design.OpenPoints)
+        foreach (CheckResult open in design.Undetermined)
         {
             Console.WriteLine(open);
         }

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -54,7 +55,7 @@ internal static class Tutorial
         CircuitDesign design = CircuitDesigner.Design(Pump(), DesignRules.RoadVehicle);
 
         Console.WriteLine(design);
-        foreach (DesignCheck open in design.OpenPoints)
+        foreach (CheckResult open in design.Undetermined)
         {
             Console.WriteLine(open);
         }
@@ -171,7 +172,7 @@ internal static class Tutorial
 
         CircuitDesign asLaid = CircuitDesigner.Verify(pump, path, design.Fuse!, DesignRules.RoadVehicle);
         Console.WriteLine(asLaid.Verdict);
-        foreach (DesignCheck check in asLaid.Checks.Where(check => check.Outcome != CheckOutcome.Pass))
+        foreach (CheckResult check in asLaid.Checks.Where(check => check.Outcome != CheckOutcome.Pass))
         {
             Console.WriteLine(check);
         }

@@ -1,11 +1,11 @@
 using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
 
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Checks;
 
 /// <summary>One check of a design: what was found, what is allowed, by how much it passes or fails, and on whose authority.</summary>
 /// <remarks>Values and limits are plain numbers because each kind has its own unit; <see cref="Unit"/> names it.</remarks>
-public readonly struct DesignCheck : IEquatable<DesignCheck>
+public readonly struct CheckResult : IEquatable<CheckResult>
 {
     // Bytes and parts instead of enumerations and text: a design holds a dozen of these.
     private readonly byte kind;
@@ -14,12 +14,12 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
     private readonly double noteNumber;
     private readonly object? noteSubject;
 
-    internal DesignCheck(CheckKind kind, double value, double limit, Reference reference, in CheckNote note = default)
+    internal CheckResult(CheckKind kind, double value, double limit, Reference reference, in CheckNote note = default)
         : this(kind, value, limit, Passes(kind, value, limit) ? CheckOutcome.Pass : CheckOutcome.Fail, reference, note)
     {
     }
 
-    private DesignCheck(CheckKind kind, double value, double limit, CheckOutcome outcome, Reference reference, in CheckNote note)
+    private CheckResult(CheckKind kind, double value, double limit, CheckOutcome outcome, Reference reference, in CheckNote note)
     {
         this.kind = (byte)kind;
         this.outcome = (byte)outcome;
@@ -66,7 +66,7 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
 
     /// <summary>Share of the limit that is left: 0.25 means a quarter to spare, negative means beyond the limit, −1 beyond a limit of zero or where the fuse never opens; zero when the check is open.</summary>
     public double Margin =>
-        Outcome == CheckOutcome.Open ? 0
+        Outcome == CheckOutcome.Undetermined ? 0
         : IsNever || (Limit == 0 && Outcome == CheckOutcome.Fail) ? -1
         : Limit == 0 ? 0
         : (LimitIsLeast ? Value - Limit : Limit - Value) / Math.Abs(Limit);
@@ -91,28 +91,28 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
     public string Name => NameOf(Kind);
 
     /// <inheritdoc/>
-    public bool Equals(DesignCheck other) =>
+    public bool Equals(CheckResult other) =>
         Kind == other.Kind && Outcome == other.Outcome && Value.Equals(other.Value) && Limit.Equals(other.Limit)
         && Equals(Reference, other.Reference) && Note == other.Note;
 
     /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is DesignCheck other && Equals(other);
+    public override bool Equals(object? obj) => obj is CheckResult other && Equals(other);
 
     /// <inheritdoc/>
     public override int GetHashCode() => (Kind, Value, Limit).GetHashCode();
 
     /// <summary>Whether two checks are the same.</summary>
-    public static bool operator ==(DesignCheck left, DesignCheck right) => left.Equals(right);
+    public static bool operator ==(CheckResult left, CheckResult right) => left.Equals(right);
 
     /// <summary>Whether two checks differ.</summary>
-    public static bool operator !=(DesignCheck left, DesignCheck right) => !left.Equals(right);
+    public static bool operator !=(CheckResult left, CheckResult right) => !left.Equals(right);
 
     /// <summary>The check in one line: <c>voltage drop 0.29 V, at most 0.36 V: pass</c>.</summary>
     public override string ToString()
     {
-        if (Outcome == CheckOutcome.Open)
+        if (Outcome == CheckOutcome.Undetermined)
         {
-            return $"{Name}: open, {Note}";
+            return $"{Name}: undetermined, {Note}";
         }
 
         if (IsNever)
@@ -130,21 +130,21 @@ public readonly struct DesignCheck : IEquatable<DesignCheck>
     }
 
     /// <summary>Whether this check has less to spare. The temperature says the same as the current on a scale of its own, so it decides only among its like.</summary>
-    internal bool IsTighterThan(in DesignCheck other)
+    internal bool IsTighterThan(in CheckResult other)
     {
         bool temperature = Kind == CheckKind.ConductorTemperature, otherTemperature = other.Kind == CheckKind.ConductorTemperature;
         return temperature == otherTemperature ? Margin < other.Margin : otherTemperature;
     }
 
-    internal static DesignCheck Open(CheckKind kind, double value, Reference reference, in CheckNote missing) =>
-        new(kind, value, 0, CheckOutcome.Open, reference, missing);
+    internal static CheckResult Undetermined(CheckKind kind, double value, Reference reference, in CheckNote missing) =>
+        new(kind, value, 0, CheckOutcome.Undetermined, reference, missing);
 
     /// <summary>A check that was judged on other numbers than the two it shows.</summary>
-    internal static DesignCheck Judged(CheckKind kind, double value, double limit, bool passes, Reference reference, in CheckNote note) =>
+    internal static CheckResult Judged(CheckKind kind, double value, double limit, bool passes, Reference reference, in CheckNote note) =>
         new(kind, value, limit, passes ? CheckOutcome.Pass : CheckOutcome.Fail, reference, note);
 
     /// <summary>A failure whose value has no number: the fuse that need never open.</summary>
-    internal static DesignCheck Never(CheckKind kind, double limit, Reference reference, in CheckNote note) =>
+    internal static CheckResult Never(CheckKind kind, double limit, Reference reference, in CheckNote note) =>
         new(kind, 0, limit, CheckOutcome.Fail, reference, note);
 
     private static string Three(double value) => value is > 0 and < 0.01 ? "under 0.01" : value >= 999.5

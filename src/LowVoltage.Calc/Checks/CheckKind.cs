@@ -1,4 +1,4 @@
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Checks;
 
 /// <summary>What a design check asks. Each has one unit, and a limit that is either the most or the least allowed.</summary>
 public enum CheckKind

@@ -1,13 +1,13 @@
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Checks;
 
 /// <summary>Collects the checks of one candidate and remembers the worst failure.</summary>
 internal struct CheckList
 {
     private const int Most = 16;
 
-    private readonly DesignCheck[] checks;
+    private readonly CheckResult[] checks;
 
-    internal CheckList(DesignCheck[] scratch)
+    internal CheckList(CheckResult[] scratch)
     {
         checks = scratch;
         Count = 0;
@@ -21,20 +21,20 @@ internal struct CheckList
     internal int Failed { get; private set; }
 
     /// <summary>The failed check with the smallest margin; meaningful when there is one.</summary>
-    internal DesignCheck Worst { get; private set; }
+    internal CheckResult Worst { get; private set; }
 
     /// <summary>Whether it is not known if a fault opens the fuse.</summary>
     internal bool LeavesFaultOpen { get; private set; }
 
     /// <summary>The check added last.</summary>
-    internal readonly DesignCheck Last => checks[Count - 1];
+    internal readonly CheckResult Last => checks[Count - 1];
 
-    internal static DesignCheck[] Scratch() => new DesignCheck[Most];
+    internal static CheckResult[] Scratch() => new CheckResult[Most];
 
-    internal void Add(in DesignCheck check)
+    internal void Add(in CheckResult check)
     {
         checks[Count++] = check;
-        if (check.Outcome == CheckOutcome.Open)
+        if (check.Outcome == CheckOutcome.Undetermined)
         {
             LeavesFaultOpen |= check.Kind == CheckKind.FaultOpensFuse;
         }
@@ -48,9 +48,9 @@ internal struct CheckList
     /// <summary>Takes back what was added after a mark: the checks of a fuse that was not taken.</summary>
     internal void Rewind(in CheckList mark) => this = mark;
 
-    internal readonly DesignCheck[] ToArray()
+    internal readonly CheckResult[] ToArray()
     {
-        DesignCheck[] copy = new DesignCheck[Count];
+        CheckResult[] copy = new CheckResult[Count];
         Array.Copy(checks, copy, Count);
         return copy;
     }

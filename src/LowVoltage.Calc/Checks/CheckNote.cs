@@ -2,7 +2,7 @@ using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Quantities;
 
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Checks;
 
 /// <summary>What a note says. A check keeps this and the parts; the sentence is written when somebody reads it.</summary>
 /// <remarks>A designer makes hundreds of checks for one that is read, and a sentence costs more than the check.</remarks>
