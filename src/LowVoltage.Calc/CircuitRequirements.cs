@@ -9,46 +9,50 @@ namespace LowVoltage.Calc;
 /// <summary>What one circuit must do and where it runs: the designer's input.</summary>
 /// <remarks>
 /// Lengths of the way out and the way back are given apart; nothing is doubled or halved.
-/// Every value is checked when it is set; the exception names the property, the value, its unit and what is accepted. Immutable.
+/// Every value is checked when it is set; the exception names the property, the value, its unit and what is accepted. Immutable. A variation is a copy:
+/// <c>new CircuitRequirements(pump) { Feed = … }</c>, or <c>pump.WithFeed(…)</c> in a language without initialisers.
 /// </remarks>
-public sealed class CircuitRequirements
+public sealed partial class CircuitRequirements
 {
+    /// <summary>Starts in the life of the fuse that are counted with where none are stated: 10 000, some three a day over ten years (common practice, no published source).</summary>
+    public const int UsualStarts = 10_000;
+
     private readonly double feedMeters;
-    private readonly double ambientCelsius;
-    private readonly int loadedConductors = 2;
-    private readonly double bundleLoading = 1;
-    private readonly double altitudeMeters;
     private readonly double? upstreamOhms;
     private readonly double? fuseDistanceMeters;
+    private readonly double? fuseAmbientCelsius;
     private readonly double? wallMillimeters;
-    private readonly IReadOnlyList<Joint> joints = [];
+    private readonly int? starts;
+    private readonly Joint[] joints = [];
 
     /// <summary>Requirements to be filled in.</summary>
     public CircuitRequirements()
     {
     }
 
+    /// <summary>A copy of other requirements, to be changed in its initialiser.</summary>
+    /// <param name="basis">The requirements to start from.</param>
+    /// <exception cref="ArgumentNullException">The requirements are null.</exception>
     [System.Diagnostics.CodeAnalysis.SetsRequiredMembers]
-    private CircuitRequirements(CircuitRequirements other, double feedMeters, ReturnPath back)
+    public CircuitRequirements(CircuitRequirements basis)
     {
-        this.feedMeters = feedMeters;
-        ambientCelsius = other.ambientCelsius;
-        loadedConductors = other.loadedConductors;
-        bundleLoading = other.bundleLoading;
-        altitudeMeters = other.altitudeMeters;
-        upstreamOhms = other.upstreamOhms;
-        fuseDistanceMeters = other.fuseDistanceMeters;
-        wallMillimeters = other.wallMillimeters;
-        joints = other.joints;
-        Name = other.Name;
-        Source = other.Source;
-        Load = other.Load;
-        Return = back;
-        SheathedToFuse = other.SheathedToFuse;
-        EngineSpace = other.EngineSpace;
-        Insulation = other.Insulation;
-        Intermittent = other.Intermittent;
-        DropLimit = other.DropLimit;
+        _ = basis ?? throw new ArgumentNullException(nameof(basis));
+        feedMeters = basis.feedMeters;
+        upstreamOhms = basis.upstreamOhms;
+        fuseDistanceMeters = basis.fuseDistanceMeters;
+        fuseAmbientCelsius = basis.fuseAmbientCelsius;
+        wallMillimeters = basis.wallMillimeters;
+        starts = basis.starts;
+        joints = basis.joints;
+        Name = basis.Name;
+        Source = basis.Source;
+        Load = basis.Load;
+        Return = basis.Return;
+        SheathedToFuse = basis.SheathedToFuse;
+        Place = basis.Place;
+        Insulation = basis.Insulation;
+        Intermittent = basis.Intermittent;
+        DropLimit = basis.DropLimit;
     }
 
     /// <summary>What the circuit is called; may be empty.</summary>
@@ -79,7 +83,7 @@ public sealed class CircuitRequirements
 
     /// <summary>
     /// Resistance of the supply lead between the source's terminals and this circuit's fuse, out and back. Zero says that the fuse
-    /// sits on the terminal; <c>null</c> says that it is not known, and leaves the breaking capacity open where it matters.
+    /// sits on the terminal; <c>null</c> says that it is not known, and leaves the breaking capacity undetermined where it matters.
     /// </summary>
     public ElectricResistance? Upstream
     {
@@ -97,39 +101,22 @@ public sealed class CircuitRequirements
     /// <summary>Whether the conductor between source and fuse is sheathed or enclosed over its whole length.</summary>
     public bool SheathedToFuse { get; init; }
 
-    /// <summary>Temperature of the air around the wire where it is hottest, −60 °C to 250 °C.</summary>
-    public required Temperature Ambient
+    /// <summary>Temperature of the air around the fuse, −60 °C to 250 °C; <c>null</c>, where not stated, means that of the wire's place.</summary>
+    public Temperature? FuseAmbient
     {
-        get => Temperature.FromDegreesCelsius(ambientCelsius);
-        init => ambientCelsius = Accept.Within(Accept.Celsius(value, nameof(Ambient)), -60, 250, "°C", nameof(Ambient));
+        get => fuseAmbientCelsius is { } celsius ? Temperature.FromDegreesCelsius(celsius) : null;
+        init => fuseAmbientCelsius = value is { } given ? Accept.Within(Accept.Celsius(given, nameof(FuseAmbient)), -60, 250, "°C", nameof(FuseAmbient)) : null;
     }
 
-    /// <summary>Current-carrying conductors that run together in the bundle, this circuit's own included, 1 to 1000. Two if not stated: out and back.</summary>
-    public int LoadedConductors
+    /// <summary>How often the load is started in the life of its fuse, 1 to 100 000; <c>null</c>, where not stated, means <see cref="UsualStarts"/>.</summary>
+    public int? Starts
     {
-        get => loadedConductors;
-        init => loadedConductors = Accept.Count(value, 1, 1000, nameof(LoadedConductors));
+        get => starts;
+        init => starts = value is { } count ? Accept.Count(count, 1, 100_000, nameof(Starts)) : null;
     }
 
-    /// <summary>
-    /// Share of the bundle's total capacity that is in use, above 0 to 1; used by the aircraft bundle curves only. 1 if not stated: every
-    /// conductor at its full current, the safest reading.
-    /// </summary>
-    public double BundleLoading
-    {
-        get => bundleLoading;
-        init => bundleLoading = Accept.Within(value, 0.01, 1, "", nameof(BundleLoading));
-    }
-
-    /// <summary>Altitude above sea level, 0 to 20 000 m.</summary>
-    public Length Altitude
-    {
-        get => Length.FromMeters(altitudeMeters);
-        init => altitudeMeters = Accept.Within(Accept.MetersOrZero(value, nameof(Altitude)), 0, 20_000, "m", nameof(Altitude));
-    }
-
-    /// <summary>Whether the wire runs in an engine space; the small-craft rules treat that as a case of its own.</summary>
-    public bool EngineSpace { get; init; }
+    /// <summary>Where the wire runs; a segment of wiring that exists may have a place of its own.</summary>
+    public required Place Place { get; init => field = value ?? throw new ArgumentNullException(nameof(Place)); }
 
     /// <summary>The insulation of the wire.</summary>
     public required InsulationMaterial Insulation { get; init => field = value ?? throw new ArgumentNullException(nameof(Insulation)); }
@@ -151,22 +138,15 @@ public sealed class CircuitRequirements
 
     internal double FeedMeters => feedMeters;
 
-    /// <summary>The same circuit with another length of feed, m; a wire return grows in proportion.</summary>
-    internal CircuitRequirements WithFeed(double meters)
-    {
-        ReturnPath back = Return.Kind == ReturnKind.SameConductor
-            ? ReturnPath.Wire(Length.FromMeters(Return.Meters * meters / feedMeters))
-            : Return;
-        return new CircuitRequirements(this, meters, back);
-    }
-
-    internal double AmbientCelsius => ambientCelsius;
-
-    internal double AltitudeMeters => altitudeMeters;
-
     internal double? UpstreamOhms => upstreamOhms;
 
     internal double? FuseDistanceMeters => fuseDistanceMeters;
 
+    internal double FuseAmbientCelsius => fuseAmbientCelsius ?? Place.AmbientCelsius;
+
     internal double? WallMillimeters => wallMillimeters;
+
+    internal int CountedStarts => starts ?? UsualStarts;
+
+    internal Joint[] JointsArray => joints;
 }

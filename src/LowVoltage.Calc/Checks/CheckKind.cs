@@ -1,53 +1,64 @@
 namespace LowVoltage.Calc.Checks;
 
-/// <summary>What a design check asks. Each has one unit, and a limit that is either the most or the least allowed.</summary>
-public enum CheckKind
+/// <summary>What a check asks: its name, its unit, and whether its limit is the least or the most allowed. One object a question; compare by reference.</summary>
+/// <remarks>
+/// Each kind stands in a file of its own with its sentence, its evaluation, its advice and its working, and registers itself there: <see cref="All"/> lists
+/// them in the order in which a design is checked.
+/// </remarks>
+public abstract partial class CheckKind
 {
-    /// <summary>Can the load get its power through this wire at all? Power that can be delivered, W, at least what the load wants.</summary>
-    PowerDelivery,
+    // Filled by the initialisers of the kinds, in whatever order the compiler puts them; no initialiser of its own, which could come after theirs.
+    private static List<Check>? registered;
 
-    /// <summary>Is the conductor thick enough to be handled and mounted? Section, mm², at least.</summary>
-    MechanicalMinimum,
+    static CheckKind()
+    {
+        registered!.Sort((a, b) => a.Order.CompareTo(b.Order));
+        Catalogue = [.. registered];
+        All = Array.AsReadOnly<CheckKind>([.. registered]);
+        registered = null;
+    }
 
-    /// <summary>Is the voltage lost on the way out and back within the allowance? V, at most.</summary>
-    VoltageDrop,
+    private protected CheckKind(string id, string name, string unit, bool limitIsLeast)
+    {
+        Id = id;
+        Name = name;
+        Unit = unit;
+        LimitIsLeast = limitIsLeast;
+    }
 
-    /// <summary>Does the load see its own minimum voltage? V, at least.</summary>
-    LoadVoltage,
+    /// <summary>Every kind there is, in the order in which a design is checked.</summary>
+    public static IReadOnlyList<CheckKind> All { get; }
 
-    /// <summary>Does the load see its own minimum voltage while it starts, and does the source stay on? V, at least.</summary>
-    StartVoltage,
+    /// <summary>The name of the property that gives this kind: <c>VoltageDrop</c>. It stays the same in every language and version.</summary>
+    public string Id { get; }
 
-    /// <summary>Is the r.m.s. current within the wire's rating where it runs? A, at most.</summary>
-    ContinuousCurrent,
+    /// <summary>The kind in plain words: <c>voltage drop</c>.</summary>
+    public string Name { get; }
 
-    /// <summary>Does the conductor stay below the insulation's continuous limit? °C, at most.</summary>
-    ConductorTemperature,
+    /// <summary>The unit of value and limit: <c>V</c>.</summary>
+    public string Unit { get; }
 
-    /// <summary>Is the fuse large enough for the load in continuous service? Fuse rating, A, at least.</summary>
-    FuseCarriesLoad,
+    /// <summary>Whether the limit is the least allowed; otherwise it is the most allowed.</summary>
+    public bool LimitIsLeast { get; }
 
-    /// <summary>Is the fuse small enough to protect the wire? Fuse rating, A, at most.</summary>
-    FuseProtectsWire,
+    internal static Check[] Catalogue { get; }
 
-    /// <summary>Is the fuse rated for the highest supply voltage? V, at least.</summary>
-    FuseVoltage,
+    /// <summary>The kind of an identifier.</summary>
+    /// <param name="id">An <see cref="Id"/>, letters as they are.</param>
+    /// <returns>The kind; <c>null</c> when there is none.</returns>
+    /// <exception cref="ArgumentNullException">The identifier is null.</exception>
+    public static CheckKind? Find(string id)
+    {
+        _ = id ?? throw new ArgumentNullException(nameof(id));
+        return Array.Find(Catalogue, check => check.Id == id);
+    }
 
-    /// <summary>Can the fuse interrupt the greatest prospective current? A, at most.</summary>
-    BreakingCapacity,
+    /// <summary>The kind's name.</summary>
+    public override string ToString() => Name;
 
-    /// <summary>Does the fuse hold while the load starts? Time the inrush may last, s, at most.</summary>
-    InrushHeld,
-
-    /// <summary>Does the fuse open before an overload, at any current up to the prospective one, takes the conductor too far? °C, at most: settled at the largest current that the fuse need not open, or reached where time is shortest, whichever is nearer to its limit.</summary>
-    OverloadTemperature,
-
-    /// <summary>Does a short at the far end open the fuse soon enough? Longest time to open, s, at most.</summary>
-    FaultOpensFuse,
-
-    /// <summary>Does the conductor survive a short until the fuse opens? °C, at most.</summary>
-    ShortCircuitTemperature,
-
-    /// <summary>Is the fuse near enough to the source? Length of unprotected conductor, m, at most.</summary>
-    FuseDistance,
+    private static Check Register(Check check)
+    {
+        (registered ??= []).Add(check);
+        return check;
+    }
 }

@@ -1,105 +1,113 @@
-using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.References;
+using UnitsNet;
 
 namespace LowVoltage.Calc.Checks;
 
-/// <summary>One check of a design: what was found, what is allowed, by how much it passes or fails, and on whose authority.</summary>
-/// <remarks>Values and limits are plain numbers because each kind has its own unit; <see cref="Unit"/> names it.</remarks>
+/// <summary>One check of a circuit: what was found, what is allowed, by how much it passes or fails, where, and on whose authority.</summary>
+/// <remarks>
+/// The zero value is a check that nobody made: undetermined, without numbers, never a pass. Value and limit are plain numbers in <see cref="Unit"/>, because each
+/// kind has its own unit; <see cref="Quantity"/> and <see cref="LimitQuantity"/> give them typed.
+/// </remarks>
 public readonly struct CheckResult : IEquatable<CheckResult>
 {
-    // Bytes and parts instead of enumerations and text: a design holds a dozen of these.
-    private readonly byte kind;
-    private readonly byte outcome;
-    private readonly NoteKind noteKind;
-    private readonly double noteNumber;
-    private readonly object? noteSubject;
+    private readonly Check? check;
+    private readonly double value;
+    private readonly double limit;
+    private readonly Reference? reference;
+    private readonly object? about;
+    private readonly double number;
+    private readonly StretchName? stretch;
+    private readonly CheckOutcome outcome;
+    private readonly byte note;
 
-    internal CheckResult(CheckKind kind, double value, double limit, Reference reference, in CheckNote note = default)
-        : this(kind, value, limit, Passes(kind, value, limit) ? CheckOutcome.Pass : CheckOutcome.Fail, reference, note)
+    // The supply level and one; zero for none.
+    private readonly byte level;
+
+    internal CheckResult(Check check, double value, double limit, CheckOutcome outcome, Reference reference, in CheckSubject subject)
     {
+        this.check = check;
+        this.value = value;
+        this.limit = limit;
+        this.outcome = outcome;
+        this.reference = reference;
+        about = subject.About;
+        number = subject.Number;
+        note = subject.Note;
+        stretch = subject.Stretch;
+        level = subject.Level is { } at ? (byte)((int)at + 1) : (byte)0;
     }
 
-    private CheckResult(CheckKind kind, double value, double limit, CheckOutcome outcome, Reference reference, in CheckNote note)
-    {
-        this.kind = (byte)kind;
-        this.outcome = (byte)outcome;
-        Value = value;
-        Limit = limit;
-        Reference = reference;
-        noteKind = note.Kind;
-        noteNumber = note.Number;
-        noteSubject = note.Subject;
-    }
+    /// <summary>What was asked; <c>null</c> for the zero value.</summary>
+    public CheckKind? Kind => check;
 
-    /// <summary>What was asked.</summary>
-    public CheckKind Kind => (CheckKind)kind;
+    /// <summary>Pass, fail, or undetermined.</summary>
+    public CheckOutcome Outcome => outcome;
 
-    /// <summary>Pass, fail, or open.</summary>
-    public CheckOutcome Outcome => (CheckOutcome)outcome;
+    /// <summary>What the circuit has, in <see cref="Unit"/>; <c>null</c> when there is no number: undetermined, or a fuse that never opens.</summary>
+    public double? Value => HasNumbers ? value : null;
 
-    /// <summary>What the circuit has, in <see cref="Unit"/>.</summary>
-    public double Value { get; }
+    /// <summary>What is allowed, in <see cref="Unit"/>; <c>null</c> when there is no number.</summary>
+    public double? Limit => HasNumbers ? limit : null;
 
-    /// <summary>What is allowed, in <see cref="Unit"/>; zero when the check is open.</summary>
-    public double Limit { get; }
+    /// <summary><see cref="Value"/> as a quantity.</summary>
+    public IQuantity? Quantity => HasNumbers ? CheckUnit.Quantity(Unit, value) : null;
+
+    /// <summary><see cref="Limit"/> as a quantity.</summary>
+    public IQuantity? LimitQuantity => HasNumbers ? CheckUnit.Quantity(Unit, limit) : null;
 
     /// <summary>Whose rule the limit is.</summary>
-    public Reference Reference { get; }
+    public Reference Reference => reference ?? NotMade;
+
+    /// <summary>Where it stands: the stretch of wire, the fuse, the load. <c>feed, 2.3 m of 0.75 mm² copper</c>.</summary>
+    public string Where => stretch?.ToString() ?? check?.Where ?? "";
+
+    /// <summary>At which supply voltage the value was found, where that matters.</summary>
+    public SupplyLevel? Level => level == 0 ? null : (SupplyLevel)(level - 1);
 
     /// <summary>How the value or limit came about, or what is missing; may be empty.</summary>
-    public string Note => new CheckNote(noteKind, noteSubject, noteNumber).Write(Value);
+    public string Note => check?.Note(this) ?? "";
 
     /// <summary>The unit of value and limit.</summary>
-    public string Unit => Kind switch
-    {
-        CheckKind.PowerDelivery => "W",
-        CheckKind.VoltageDrop or CheckKind.LoadVoltage or CheckKind.StartVoltage or CheckKind.FuseVoltage => "V",
-        CheckKind.MechanicalMinimum => "mm²",
-        CheckKind.ConductorTemperature or CheckKind.OverloadTemperature or CheckKind.ShortCircuitTemperature => "°C",
-        CheckKind.InrushHeld or CheckKind.FaultOpensFuse => "s",
-        CheckKind.FuseDistance => "m",
-        _ => "A",
-    };
+    public string Unit => check?.Unit ?? "";
 
     /// <summary>Whether the limit is the least allowed; otherwise it is the most allowed.</summary>
-    public bool LimitIsLeast => IsLeast(Kind);
+    public bool LimitIsLeast => check?.LimitIsLeast ?? false;
 
-    /// <summary>Share of the limit that is left: 0.25 means a quarter to spare, negative means beyond the limit, −1 beyond a limit of zero or where the fuse never opens; zero when the check is open.</summary>
-    public double Margin =>
-        Outcome == CheckOutcome.Undetermined ? 0
-        : IsNever || (Limit == 0 && Outcome == CheckOutcome.Fail) ? -1
-        : Limit == 0 ? 0
-        : (LimitIsLeast ? Value - Limit : Limit - Value) / Math.Abs(Limit);
-
-    // A time that never comes: it failed although its number, zero, is within the limit.
-    private bool IsNever => Outcome == CheckOutcome.Fail && Value == 0 && (Passes(Kind, Value, Limit) || Kind == CheckKind.StartVoltage);
-
-    /// <summary>The margin in words: <c>Margin 9.1 %</c>; kelvins for a temperature, plain words beyond ten times the limit.</summary>
-    internal string MarginText
-    {
-        get
-        {
-            bool pass = Outcome == CheckOutcome.Pass;
-            double room = Unit == "°C" ? Math.Abs(Limit - Value) : 100 * Math.Abs(Margin);
-            return room > 1000 && Unit != "°C"
-                ? LimitIsLeast ? "More than ten times what is needed" : "More than ten times what is allowed"
-                : $"{(pass ? "Margin" : "Beyond the limit by")} {Three(room)} {(Unit == "°C" ? "K" : "%")}";
-        }
-    }
+    /// <summary>Share of the limit that is left: 0.25 means a quarter to spare, negative means beyond the limit, −1 beyond a limit of zero; <c>null</c> without numbers.</summary>
+    public double? Margin =>
+        !HasNumbers ? null
+        : limit == 0 ? outcome == CheckOutcome.Fail ? -1 : 0
+        : (LimitIsLeast ? value - limit : limit - value) / Math.Abs(limit);
 
     /// <summary>The check's name in plain words: <c>voltage drop</c>.</summary>
-    public string Name => NameOf(Kind);
+    public string Name => check?.Name ?? "not evaluated";
+
+    private static Reference NotMade { get; } = Reference.CommonPractice("a check that was not made has no source");
+
+    internal byte NoteKind => note;
+
+    internal object? About => about;
+
+    internal double Number => number;
+
+    internal bool HasNumbers => check is not null && !double.IsNaN(value) && !double.IsNaN(limit);
+
+    internal bool IsAt(StretchName? name) => ReferenceEquals(stretch, name);
+
+    /// <summary>Share of the limit that is left, for comparing: what failed without a number is as far beyond as can be told.</summary>
+    internal double Tightness => Margin ?? (outcome == CheckOutcome.Fail ? -1 : outcome == CheckOutcome.Pass ? double.PositiveInfinity : 0);
 
     /// <inheritdoc/>
     public bool Equals(CheckResult other) =>
-        Kind == other.Kind && Outcome == other.Outcome && Value.Equals(other.Value) && Limit.Equals(other.Limit)
-        && Equals(Reference, other.Reference) && Note == other.Note;
+        ReferenceEquals(check, other.check) && outcome == other.outcome && value.Equals(other.value) && limit.Equals(other.limit) && level == other.level
+        && Equals(reference, other.reference) && Note == other.Note && Where == other.Where;
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => obj is CheckResult other && Equals(other);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => (Kind, Value, Limit).GetHashCode();
+    public override int GetHashCode() => (check?.Id, value, limit).GetHashCode();
 
     /// <summary>Whether two checks are the same.</summary>
     public static bool operator ==(CheckResult left, CheckResult right) => left.Equals(right);
@@ -107,72 +115,13 @@ public readonly struct CheckResult : IEquatable<CheckResult>
     /// <summary>Whether two checks differ.</summary>
     public static bool operator !=(CheckResult left, CheckResult right) => !left.Equals(right);
 
-    /// <summary>The check in one line: <c>voltage drop 0.29 V, at most 0.36 V: pass</c>.</summary>
-    public override string ToString()
-    {
-        if (Outcome == CheckOutcome.Undetermined)
-        {
-            return $"{Name}: undetermined, {Note}";
-        }
+    /// <summary>The check in one line: <c>voltage drop 0.29 V, at most 0.36 V: pass</c>; where the circuit has several stretches it names the one.</summary>
+    public override string ToString() => CheckWords.Line(this, stretch is { IsOneOfSeveral: true });
 
-        if (IsNever)
-        {
-            return $"{Name}: fail, {Note}";
-        }
-
-        if (noteKind == NoteKind.SupplyIsWeak)
-        {
-            return $"{Name}: pass, nothing has to open, {Note}";
-        }
-
-        string bound = LimitIsLeast ? "at least" : "at most";
-        return $"{Name} {Accept.Short(Value)} {Unit}, {bound} {Accept.Short(Limit)} {Unit}: {(Outcome == CheckOutcome.Pass ? "pass" : "fail")}";
-    }
-
-    /// <summary>Whether this check has less to spare. The temperature says the same as the current on a scale of its own, so it decides only among its like.</summary>
+    /// <summary>Whether this check has less to spare. One that repeats another on a scale of its own decides only among its like.</summary>
     internal bool IsTighterThan(in CheckResult other)
     {
-        bool temperature = Kind == CheckKind.ConductorTemperature, otherTemperature = other.Kind == CheckKind.ConductorTemperature;
-        return temperature == otherTemperature ? Margin < other.Margin : otherTemperature;
+        bool governs = check?.Governs ?? false, otherGoverns = other.check?.Governs ?? false;
+        return governs == otherGoverns ? Tightness < other.Tightness : governs;
     }
-
-    internal static CheckResult Undetermined(CheckKind kind, double value, Reference reference, in CheckNote missing) =>
-        new(kind, value, 0, CheckOutcome.Undetermined, reference, missing);
-
-    /// <summary>A check that was judged on other numbers than the two it shows.</summary>
-    internal static CheckResult Judged(CheckKind kind, double value, double limit, bool passes, Reference reference, in CheckNote note) =>
-        new(kind, value, limit, passes ? CheckOutcome.Pass : CheckOutcome.Fail, reference, note);
-
-    /// <summary>A failure whose value has no number: the fuse that need never open.</summary>
-    internal static CheckResult Never(CheckKind kind, double limit, Reference reference, in CheckNote note) =>
-        new(kind, 0, limit, CheckOutcome.Fail, reference, note);
-
-    private static string Three(double value) => value is > 0 and < 0.01 ? "under 0.01" : value >= 999.5
-        ? value.ToString("0", System.Globalization.CultureInfo.InvariantCulture)
-        : value.ToString("G3", System.Globalization.CultureInfo.InvariantCulture);
-
-    internal static string NameOf(CheckKind kind) => kind switch
-    {
-        CheckKind.PowerDelivery => "power delivery",
-        CheckKind.MechanicalMinimum => "mechanical minimum",
-        CheckKind.VoltageDrop => "voltage drop",
-        CheckKind.LoadVoltage => "voltage at the load",
-        CheckKind.StartVoltage => "voltage at the load while it starts",
-        CheckKind.ContinuousCurrent => "continuous current",
-        CheckKind.ConductorTemperature => "conductor temperature",
-        CheckKind.FuseCarriesLoad => "fuse carries the load",
-        CheckKind.FuseProtectsWire => "fuse protects the wire",
-        CheckKind.FuseVoltage => "fuse voltage rating",
-        CheckKind.BreakingCapacity => "breaking capacity",
-        CheckKind.InrushHeld => "fuse holds at start",
-        CheckKind.OverloadTemperature => "overload temperature",
-        CheckKind.FaultOpensFuse => "fault at the far end opens the fuse",
-        CheckKind.ShortCircuitTemperature => "short-circuit temperature",
-        _ => "distance of the fuse from the source",
-    };
-
-    internal static bool Passes(CheckKind kind, double value, double limit) => IsLeast(kind) ? value >= limit : value <= limit;
-
-    private static bool IsLeast(CheckKind kind) =>
-        kind is CheckKind.MechanicalMinimum or CheckKind.LoadVoltage or CheckKind.StartVoltage or CheckKind.FuseCarriesLoad or CheckKind.FuseVoltage or CheckKind.PowerDelivery;
 }

@@ -105,15 +105,14 @@ public sealed class CircuitPath
 
         foreach (Segment segment in feed)
         {
-            if (!ReferenceEquals(segment.Conductor, feed[0].Conductor) || segment.Parallel != feed[0].Parallel)
+            if (!segment.Conductor.Equals(feed[0].Conductor) || segment.Parallel != feed[0].Parallel)
             {
                 throw new ArgumentException(
                     "The return is to be a wire like the feed, but the feed has several sizes: give the return as segments.", nameof(returnPath));
             }
         }
 
-        Segment back = Segment.Create(feed[0].Conductor, Length.FromMeters(returnPath.Meters), feed[0].Parallel);
-        return [feed.Length == 1 && feed[0].Temperature is { } own ? back.WithTemperature(own) : back];
+        return [feed[0].Like(returnPath.Meters, feed.Length == 1)];
     }
 
     private static Joint[] Require(Joint[] joints)

@@ -126,16 +126,19 @@ internal sealed partial class OperatingPointSteps(SolutionBuilder board, Operati
         }
 
         string mark = letters.Conductors.Of(segment.Conductor);
-        Symbol ambient = letters.Ambient ?? board.LookUp("ambient temperature", "θ_a", own.AmbientCelsius, "°C", null);
+        Symbol ambient;
         Formula rise;
         Symbol rated;
-        if (letters.Rated(segment.Conductor) is { } known)
+        if (letters.Rated(segment) is { } known)
         {
+            mark = known.Mark;
+            ambient = known.Ambient;
             rated = known.Amperes;
-            rise = known.Celsius - ambient;
+            rise = known.Celsius - known.RatedAmbient;
         }
         else
         {
+            ambient = board.LookUp("ambient temperature", "θ_a", own.AmbientCelsius, "°C", null);
             rise = board.LookUp($"rise of {segment.Conductor.Name} at its rated current", "Δθ_z" + mark, own.RiseKelvins, "K", null, "As stated for the circuit.");
             rated = board.LookUp($"rated current of one conductor of {segment.Conductor.Name}", "I_z" + mark, own.RatedAmperes, "A", null, "As stated for the circuit.");
         }

@@ -87,12 +87,22 @@ internal sealed class PathSteps(SolutionBuilder board, ConductorMarks names)
     /// <param name="celsius">The temperature.</param>
     /// <param name="theta">The same as a symbol.</param>
     /// <param name="mark">What is set behind the letters of all that depends on it.</param>
-    /// <param name="shared">Another temperature for the wires of a shared return; null for the same.</param>
-    internal void All(CircuitPath path, double celsius, Symbol? theta, string mark, Symbol? shared = null)
+    internal void All(CircuitPath path, double celsius, Symbol? theta, string mark) => All(path, (_, _) => (celsius, theta, mark));
+
+    /// <summary>All of a path, each stretch at a temperature of its own.</summary>
+    /// <param name="path">The path.</param>
+    /// <param name="warmth">Of a segment, in order, and whether others share it: its temperature, the same as a symbol where there is one, and the mark of what depends on it.</param>
+    internal void All(CircuitPath path, Func<Segment, bool, (double Celsius, Symbol? Theta, string Mark)> warmth)
     {
+        void stretch(Segment segment, string where)
+        {
+            (double celsius, Symbol? theta, string mark) = warmth(segment, where == "return" && path.Return.IsShared);
+            Stretch(segment, celsius, where, theta, mark);
+        }
+
         foreach (Segment segment in path.FeedArray)
         {
-            Stretch(segment, celsius, "feed", theta, mark);
+            stretch(segment, "feed");
         }
 
         foreach (Joint joint in path.FeedJoints)
@@ -102,14 +112,7 @@ internal sealed class PathSteps(SolutionBuilder board, ConductorMarks names)
 
         foreach (Segment segment in path.BackArray)
         {
-            if (shared is not null && path.Return.IsShared)
-            {
-                Stretch(segment, shared.Value, "return", shared, "hot");
-            }
-            else
-            {
-                Stretch(segment, celsius, "return", theta, mark);
-            }
+            stretch(segment, "return");
         }
 
         foreach (Joint joint in path.ReturnJoints)

@@ -1,4 +1,3 @@
-using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Circuits;
@@ -27,10 +26,8 @@ internal sealed class PointLetters
     /// <summary>The marks of such letters, of all points.</summary>
     internal Dictionary<Symbol, string> Marks { get; init; } = [];
 
-    internal Symbol? Ambient { get; init; }
-
-    /// <summary>Continuous current and rated temperature of a conductor, where they stand in the solution already.</summary>
-    internal Func<Conductor, (Symbol Amperes, Symbol Celsius)?> Rated { get; init; } = static _ => null;
+    /// <summary>The letters of a stretch's rating, where they stand in the solution already.</summary>
+    internal Func<Segment, RatedSymbols?> Rated { get; init; } = static _ => null;
 
     /// <summary>The temperature of conductors that are neither rated nor heated by this circuit alone.</summary>
     internal Symbol? Unrated { get; init; }

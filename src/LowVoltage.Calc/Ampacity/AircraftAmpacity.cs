@@ -1,9 +1,8 @@
-using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.Working;
 
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Ampacity;
 
 /// <summary>FAA AC 43.13-1B Table 11-9 as it stands: 70 °C, 60 000 ft, 33 wires at 20 % of the bundle's capacity (9 wires from size 8 up).</summary>
 /// <remarks>
@@ -27,7 +26,7 @@ internal sealed class AircraftAmpacity : AmpacityBasis
     {
     }
 
-    internal override PreparedRating Prepare(in Installation at)
+    internal override PreparedRating Prepare(Site at)
     {
         AmpacityTable table = FaaAc43Table11Dash9.Table;
         if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column))
@@ -49,9 +48,10 @@ internal sealed class AircraftAmpacity : AmpacityBasis
         // The table's own bundle is covered by the table itself: the figure has no points from 21 to 34 wires.
         bool small = factor >= SmallSizesFactor || (percent <= TableLoadingPercent && at.LoadedConductors <= SmallSizesWires);
         FaaBundle.TryValue(LargeSizesWires, TableLoadingPercent, out double largeSizesFactor);
-        return new AircraftPrepared(new TablePrepared(table) { Reference = Reference, LimitCelsius = column }, small, factor >= largeSizesFactor)
+        return new AircraftPrepared(new TablePrepared(table) { Reference = Reference, RatedAmbientCelsius = TableAmbientCelsius, LimitCelsius = column }, small, factor >= largeSizesFactor)
         {
             Reference = Reference,
+            RatedAmbientCelsius = TableAmbientCelsius,
             LimitCelsius = column,
             PlaceIsTooHard = !small,
             Gap = small
@@ -60,7 +60,7 @@ internal sealed class AircraftAmpacity : AmpacityBasis
         };
     }
 
-    private TablePrepared Without(bool place, string gap) => new(FaaAc43Table11Dash9.Table) { Reference = Reference, Gap = gap, PlaceIsTooHard = place };
+    private TablePrepared Without(bool place, string gap) => new(FaaAc43Table11Dash9.Table) { Reference = Reference, RatedAmbientCelsius = TableAmbientCelsius, Gap = gap, PlaceIsTooHard = place };
 }
 
 /// <summary>Table 11-9 with the bundle condition, which differs from size 8 up.</summary>
@@ -71,7 +71,7 @@ internal sealed class AircraftPrepared(TablePrepared table, bool smallSizes, boo
     internal override bool TryAmperes(Conductor conductor, out double amperes)
     {
         amperes = 0;
-        bool large = TableKey.TryGet(conductor, out double key) && key <= FirstLargeSize;
+        bool large = ConductorKey.TryGet(conductor, out double key) && key <= FirstLargeSize;
         return (large ? largeSizes : smallSizes) && table.TryAmperes(conductor, out amperes);
     }
 

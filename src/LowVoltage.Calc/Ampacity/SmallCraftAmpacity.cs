@@ -1,8 +1,7 @@
-using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Quantities;
 using UnitsNet;
 
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Ampacity;
 
 /// <summary>33 CFR 183.425 Table 5: up to 30 °C as printed, up to 50 °C and in engine spaces with note 1, bundles with note 2.</summary>
 /// <remarks>
@@ -18,7 +17,7 @@ internal sealed class SmallCraftAmpacity : AmpacityBasis
     {
     }
 
-    internal override PreparedRating Prepare(in Installation at)
+    internal override PreparedRating Prepare(Site at)
     {
         AmpacityTable table = Cfr33Part183Table5.Table;
         if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column))
@@ -34,12 +33,12 @@ internal sealed class SmallCraftAmpacity : AmpacityBasis
         Temperature rating = Temperature.FromDegreesCelsius(column);
         DeratingFactor count = Cfr33Part183ConductorCount.Factor(at.LoadedConductors, ElectricPotential.FromVolts(at.CircuitVolts));
         return at.EngineSpace || at.AmbientCelsius > BaseCelsius
-            ? new TablePrepared(table, Cfr33Part183EngineSpace.Factor(rating), count) { Reference = Reference, LimitCelsius = column, Note = at.EngineSpace ? "" : WarmNote(at.AmbientCelsius) }
-            : new TablePrepared(table, count) { Reference = Reference, LimitCelsius = column };
+            ? new TablePrepared(table, Cfr33Part183EngineSpace.Factor(rating), count) { Reference = Reference, RatedAmbientCelsius = EngineSpaceCelsius, LimitCelsius = column, Note = at.EngineSpace ? "" : WarmNote(at.AmbientCelsius) }
+            : new TablePrepared(table, count) { Reference = Reference, RatedAmbientCelsius = BaseCelsius, LimitCelsius = column };
     }
 
     private static string WarmNote(double celsius) =>
         $"The table knows two places, 30 °C and the engine space at 50 °C. Air at {Accept.Text(celsius)} °C is above the first, so it is counted as the second, although it was not stated to be an engine space.";
 
-    private TablePrepared Without(bool place, string gap) => new(Cfr33Part183Table5.Table) { Reference = Reference, Gap = gap, PlaceIsTooHard = place };
+    private TablePrepared Without(bool place, string gap) => new(Cfr33Part183Table5.Table) { Reference = Reference, RatedAmbientCelsius = BaseCelsius, Gap = gap, PlaceIsTooHard = place };
 }

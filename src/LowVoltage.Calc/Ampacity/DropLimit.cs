@@ -1,10 +1,9 @@
 using System.Globalization;
-using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
 using UnitsNet;
 
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Ampacity;
 
 /// <summary>How much voltage a circuit may lose between the source and the load, out and back together.</summary>
 /// <remarks>A share of the nominal supply voltage, or volts: a charging lead is judged in tenths of a volt. Immutable.</remarks>

@@ -1,9 +1,8 @@
-using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.References;
 using LowVoltage.Calc.Working;
 
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Ampacity;
 
 /// <summary>The lower of two bases; a size that one of them does not cover takes the other.</summary>
 internal sealed class LowerAmpacity : AmpacityBasis
@@ -18,7 +17,7 @@ internal sealed class LowerAmpacity : AmpacityBasis
         this.second = second;
     }
 
-    internal override PreparedRating Prepare(in Installation at)
+    internal override PreparedRating Prepare(Site at)
     {
         PreparedRating one = first.Prepare(at), other = second.Prepare(at);
 
@@ -31,6 +30,7 @@ internal sealed class LowerAmpacity : AmpacityBasis
         return other.Gap.Length > 0 ? (other.PlaceIsTooHard ? other : one) : new LowerPrepared(one, other)
         {
             Reference = one.Reference,
+            RatedAmbientCelsius = Math.Max(one.RatedAmbientCelsius, other.RatedAmbientCelsius),
             LimitCelsius = Math.Min(one.LimitCelsius, other.LimitCelsius),
         };
     }
@@ -65,6 +65,8 @@ internal sealed class LowerPrepared(PreparedRating first, PreparedRating second)
     }
 
     internal override double LimitCelsiusFor(Conductor conductor) => Deciding(conductor).LimitCelsiusFor(conductor);
+
+    internal override double RatedAmbientFor(Conductor conductor) => Deciding(conductor).RatedAmbientFor(conductor);
 
     internal override Reference ReferenceFor(Conductor conductor) => Deciding(conductor).ReferenceFor(conductor);
 

@@ -1,9 +1,8 @@
-using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.References;
 using UnitsNet;
 
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Ampacity;
 
 /// <summary>Where a design takes the continuous current of a wire from: a published table with its own factors, a heat balance, or the lower of two.</summary>
 /// <remarks>
@@ -46,34 +45,39 @@ public abstract class AmpacityBasis
     public static AmpacityBasis LowerOf(AmpacityBasis first, AmpacityBasis second) =>
         new LowerAmpacity(first ?? throw new ArgumentNullException(nameof(first)), second ?? throw new ArgumentNullException(nameof(second)));
 
-    /// <summary>The continuous current of a conductor where a circuit runs.</summary>
+    /// <summary>The continuous current of a conductor in a place.</summary>
     /// <param name="conductor">The conductor.</param>
-    /// <param name="requirements">The circuit: ambient, bundle, altitude, engine space, insulation.</param>
+    /// <param name="insulation">Its insulation, with the usual wall.</param>
+    /// <param name="place">Where it runs; one conductor alone where no number of loaded conductors is stated.</param>
     /// <param name="current">The current; zero when the basis does not cover the case.</param>
     /// <returns>Whether the basis covers this conductor in this place.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public bool TryRate(Conductor conductor, CircuitRequirements requirements, out ElectricCurrent current)
+    public bool TryRate(Conductor conductor, InsulationMaterial insulation, Place place, out ElectricCurrent current)
     {
         _ = conductor ?? throw new ArgumentNullException(nameof(conductor));
-        PreparedRating prepared = Prepare(new Installation(requirements ?? throw new ArgumentNullException(nameof(requirements))));
-        bool rated = prepared.TryAmperes(conductor, out double amperes);
+        bool rated = Prepare(Alone(insulation, place)).TryAmperes(conductor, out double amperes);
         current = ElectricCurrent.FromAmperes(amperes);
         return rated;
     }
 
     /// <summary>The steps from the published table to the current, for a basis that is a table.</summary>
     /// <param name="conductor">The conductor.</param>
-    /// <param name="requirements">The circuit.</param>
+    /// <param name="insulation">Its insulation.</param>
+    /// <param name="place">Where it runs; one conductor alone where no number of loaded conductors is stated.</param>
     /// <returns>The steps; null for a heat balance, or where the table does not cover the case.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public DeratedAmpacity? Derate(Conductor conductor, CircuitRequirements requirements)
+    public DeratedAmpacity? Derate(Conductor conductor, InsulationMaterial insulation, Place place)
     {
         _ = conductor ?? throw new ArgumentNullException(nameof(conductor));
-        return Prepare(new Installation(requirements ?? throw new ArgumentNullException(nameof(requirements)))).Derate(conductor);
+        return Prepare(Alone(insulation, place)).Derate(conductor);
     }
+
+    // No basis here asks for the voltage below 50 V; twelve stands for any of it.
+    private static Site Alone(InsulationMaterial insulation, Place place) => new(
+        place ?? throw new ArgumentNullException(nameof(place)), insulation ?? throw new ArgumentNullException(nameof(insulation)), null, 1, 12);
 
     /// <inheritdoc/>
     public override string ToString() => Name;
 
-    internal abstract PreparedRating Prepare(in Installation at);
+    internal abstract PreparedRating Prepare(Site at);
 }

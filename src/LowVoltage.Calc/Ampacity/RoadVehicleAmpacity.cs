@@ -1,10 +1,9 @@
-using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Quantities;
 using UnitsNet;
 
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Ampacity;
 
-/// <summary>The road-vehicle single-core table (PVC limited to 70 °C) with its ambient law; bundles with the IEC grouping factor, a foreign rule that is reported.</summary>
+/// <summary>The road-vehicle single-core table (PVC limited to 70 °C) with its ambient law; two cables together with the factor of the FAA curve, bundles with the IEC grouping factor on top: foreign rules, which are reported.</summary>
 /// <remarks>Cable rated from 80 °C up carries more than the table says, but the table has no column for it: it is left to another basis.</remarks>
 internal sealed class RoadVehicleAmpacity : AmpacityBasis
 {
@@ -15,7 +14,7 @@ internal sealed class RoadVehicleAmpacity : AmpacityBasis
     {
     }
 
-    internal override PreparedRating Prepare(in Installation at)
+    internal override PreparedRating Prepare(Site at)
     {
         AmpacityTable table = RoadVehicleSingleCore.Ambient30;
         if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column) || at.Insulation.ContinuousCelsius >= BetterInsulationCelsius)
@@ -29,10 +28,12 @@ internal sealed class RoadVehicleAmpacity : AmpacityBasis
             return Without(true, $"the table ends below 70 °C, the air is at {Accept.Text(at.AmbientCelsius)} °C");
         }
 
+        // The table is for one cable. The grouping factors start from a pair, so the step from one to two is another source's.
+        DeratingFactor[] alone = at.LoadedConductors < 2 ? [] : [FaaBundle.Factor(2, Ratio.FromPercent(100))];
         return Iec60364Grouping.TryFactor(at.Circuits, Iec60364Arrangement.Bunched, out DeratingFactor? group)
-            ? new TablePrepared(table, warmth, group) { Reference = Reference, LimitCelsius = column }
+            ? new TablePrepared(table, [warmth, .. alone, group]) { Reference = Reference, RatedAmbientCelsius = ambient.DegreesCelsius, LimitCelsius = column }
             : Without(true, $"the grouping factors end at 20 circuits, the bundle has {at.Circuits}");
     }
 
-    private TablePrepared Without(bool place, string gap) => new(RoadVehicleSingleCore.Ambient30) { Reference = Reference, Gap = gap, PlaceIsTooHard = place };
+    private TablePrepared Without(bool place, string gap) => new(RoadVehicleSingleCore.Ambient30) { Reference = Reference, RatedAmbientCelsius = 30, Gap = gap, PlaceIsTooHard = place };
 }

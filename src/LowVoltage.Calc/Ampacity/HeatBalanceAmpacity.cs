@@ -4,7 +4,7 @@ using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.Working;
 using UnitsNet;
 
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Ampacity;
 
 /// <summary>The heat balance of the wire in a round bundle of equal wires, all at the same current, in still air; less its stated margin.</summary>
 internal sealed class HeatBalanceAmpacity : AmpacityBasis
@@ -14,7 +14,7 @@ internal sealed class HeatBalanceAmpacity : AmpacityBasis
     {
     }
 
-    internal override PreparedRating Prepare(in Installation at)
+    internal override PreparedRating Prepare(Site at)
     {
         double limit = at.Insulation.ContinuousCelsius;
         if (at.AmbientCelsius >= limit || at.AmbientCelsius < Surroundings.LeastCelsius)
@@ -22,18 +22,19 @@ internal sealed class HeatBalanceAmpacity : AmpacityBasis
             return new HeatBalancePrepared(at, null)
             {
                 Reference = Reference,
+                RatedAmbientCelsius = at.AmbientCelsius,
                 LimitCelsius = limit,
                 PlaceIsTooHard = true,
                 Gap = $"the air at {Accept.Text(at.AmbientCelsius)} °C is not below the insulation's limit of {Accept.Text(limit)} °C",
             };
         }
 
-        return new HeatBalancePrepared(at, at.StillAir()) { Reference = Reference, LimitCelsius = limit };
+        return new HeatBalancePrepared(at, at.StillAir()) { Reference = Reference, RatedAmbientCelsius = at.AmbientCelsius, LimitCelsius = limit };
     }
 }
 
 /// <summary>The heat balance in one place. Remembers the last conductor asked: one instance serves one call of the designer.</summary>
-internal sealed class HeatBalancePrepared(Installation at, Surroundings? air) : PreparedRating
+internal sealed class HeatBalancePrepared(Site at, Surroundings? air) : PreparedRating
 {
     private const double Margin = 1 - Heating.HeatBalance.Margin;
 
@@ -54,7 +55,7 @@ internal sealed class HeatBalancePrepared(Installation at, Surroundings? air) : 
 
     internal override Symbol Write(RatingLetters letters, Conductor conductor, string name)
     {
-        Symbol limit = letters.Board.Find("θ_c")!;
+        Symbol limit = letters.Limit;
         Symbol hot = conductor.ExplainPerMeter(letters.Board, limit, "R′_" + letters.Mark + "hot", letters.Mark);
         return HeatBalanceSteps.Write(letters.Board, Kernel(conductor), at.LoadedConductors, letters.Ambient, limit, hot, air!.Emissivity, letters.Mark, name);
     }

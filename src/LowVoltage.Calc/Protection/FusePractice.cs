@@ -1,9 +1,8 @@
-using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
 using UnitsNet;
 
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Protection;
 
 /// <summary>How a field chooses fuses: how far one may be loaded, how large it may be for its wire, how soon a fault must open it.</summary>
 /// <remarks>Immutable; every value carries its source. What an initialiser leaves out keeps its default.</remarks>

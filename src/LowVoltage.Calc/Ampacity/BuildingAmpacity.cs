@@ -1,8 +1,7 @@
-using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Quantities;
 using UnitsNet;
 
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Ampacity;
 
 /// <summary>IEC 60364-5-52, two loaded copper conductors, method C, with Tables B.52.14 and B.52.17.</summary>
 internal sealed class BuildingAmpacity : AmpacityBasis
@@ -15,7 +14,7 @@ internal sealed class BuildingAmpacity : AmpacityBasis
     {
     }
 
-    internal override PreparedRating Prepare(in Installation at)
+    internal override PreparedRating Prepare(Site at)
     {
         AmpacityTable table = Iec60364MethodC.Table;
         if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column) || at.Insulation.ContinuousCelsius >= BetterInsulationCelsius)
@@ -30,9 +29,9 @@ internal sealed class BuildingAmpacity : AmpacityBasis
         }
 
         return Iec60364Grouping.TryFactor(at.Circuits, Iec60364Arrangement.Bunched, out DeratingFactor? group)
-            ? new TablePrepared(table, warmth, group) { Reference = Reference, LimitCelsius = column }
+            ? new TablePrepared(table, warmth, group) { Reference = Reference, RatedAmbientCelsius = ambient.DegreesCelsius, LimitCelsius = column }
             : Without(true, $"the grouping factors end at 20 circuits, the bundle has {at.Circuits}");
     }
 
-    private TablePrepared Without(bool place, string gap) => new(Iec60364MethodC.Table) { Reference = Reference, Gap = gap, PlaceIsTooHard = place };
+    private TablePrepared Without(bool place, string gap) => new(Iec60364MethodC.Table) { Reference = Reference, RatedAmbientCelsius = 30, Gap = gap, PlaceIsTooHard = place };
 }

@@ -1,9 +1,8 @@
-using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Working;
 using UnitsNet;
 
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Ampacity;
 
 /// <summary>A published table read at one column, with the factors of one place.</summary>
 internal sealed class TablePrepared : PreparedRating
@@ -27,7 +26,7 @@ internal sealed class TablePrepared : PreparedRating
     internal override bool TryAmperes(Conductor conductor, out double amperes)
     {
         amperes = 0;
-        if (Gap.Length > 0 || !TableKey.TryGet(conductor, out double key)
+        if (Gap.Length > 0 || !ConductorKey.TryGet(conductor, out double key)
             || !table.TryAmperes(conductor.System, key, LimitCelsius, out double current, out _))
         {
             return false;
@@ -39,7 +38,7 @@ internal sealed class TablePrepared : PreparedRating
 
     internal override DeratedAmpacity? Derate(Conductor conductor)
     {
-        if (!TryAmperes(conductor, out _) || !TableKey.TryGet(conductor, out double key))
+        if (!TryAmperes(conductor, out _) || !ConductorKey.TryGet(conductor, out double key))
         {
             return null;
         }

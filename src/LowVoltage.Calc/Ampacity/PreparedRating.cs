@@ -1,9 +1,8 @@
-using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.References;
 using LowVoltage.Calc.Working;
 
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Ampacity;
 
 /// <summary>An ampacity basis made ready for one place: all that does not depend on the size is worked out once.</summary>
 internal abstract class PreparedRating
@@ -17,10 +16,16 @@ internal abstract class PreparedRating
     /// <summary>Conductor temperature that the rating stands for, °C.</summary>
     internal double LimitCelsius { get; init; }
 
+    /// <summary>Ambient temperature that the rating is for, °C: the air itself, or the table's own where that is used for cooler air.</summary>
+    internal required double RatedAmbientCelsius { get; init; }
+
     internal required Reference Reference { get; init; }
 
     /// <summary>Conductor temperature that the rating of one conductor stands for, °C.</summary>
     internal virtual double LimitCelsiusFor(Conductor conductor) => LimitCelsius;
+
+    /// <summary>Ambient temperature that the rating of one conductor is for, °C.</summary>
+    internal virtual double RatedAmbientFor(Conductor conductor) => RatedAmbientCelsius;
 
     /// <summary>Continuous current of a conductor here, A; false when the basis says nothing of it.</summary>
     internal abstract bool TryAmperes(Conductor conductor, out double amperes);
@@ -30,7 +35,7 @@ internal abstract class PreparedRating
     internal virtual bool TryCelsius(Conductor conductor, double heatingAmperes, double ratedAmperes, double ambientCelsius, out double celsius)
     {
         double load = heatingAmperes / ratedAmperes;
-        celsius = ambientCelsius + ((LimitCelsius - ambientCelsius) * load * load);
+        celsius = ambientCelsius + ((LimitCelsius - RatedAmbientCelsius) * load * load);
         return true;
     }
 
@@ -55,9 +60,10 @@ internal abstract class PreparedRating
     internal virtual Symbol? WriteCelsius(RatingLetters letters, Conductor conductor, Symbol heating, Symbol rated, string name)
     {
         Symbol limit = letters.Rated(letters.Named("θ_zt" + RatingLetters.Family(name)), LimitCelsius, "the table", Reference);
+        Symbol cool = letters.AmbientOfRating("θ_za" + RatingLetters.Family(name), RatedAmbientCelsius, Reference);
         TryCelsius(conductor, heating.Value, rated.Value, letters.Ambient.Value, out double celsius);
         return letters.Board.Step(
-            "conductor temperature by the table", name, letters.Ambient + ((limit - letters.Ambient) * Formula.Square(heating / rated)), celsius, "°C", Circuits.ConductorTemperature.Reference,
+            "conductor temperature by the table", name, letters.Ambient + ((limit - cool) * Formula.Square(heating / rated)), celsius, "°C", Circuits.ConductorTemperature.Reference,
             "The rise goes with the square of the current; the rating fixes it.");
     }
 

@@ -1,9 +1,9 @@
 using LowVoltage.Calc.Conductors;
 
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Ampacity;
 
 /// <summary>How the published tables name a conductor.</summary>
-internal static class TableKey
+internal static class ConductorKey
 {
     // ASTM B33, finest strands: the most resistive metal that still counts as copper.
     private const double MostResistiveCopper = 1.852e-8;
