@@ -4,32 +4,38 @@ using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Protection;
-using LowVoltage.Calc.Quantities;
 using UnitsNet;
 
 namespace LowVoltage.Calc;
 
 /// <summary>The answer of the designer: wire, fuse, every check with its margin and source, what governs, and why each smaller size failed.</summary>
 /// <remarks>
-/// "Nothing fits" is an answer too: then <see cref="Wire"/> or <see cref="Fuse"/> is null, <see cref="Verdict"/> is <see cref="Verdict.Fail"/>, and
-/// <see cref="Advice"/> says what would help. Immutable. The cautions are part of the result: show them.
+/// "Nothing fits" is an answer too: then <see cref="Wire"/> and <see cref="Fuse"/> are the nearest (<see cref="IsNearest"/>), <see cref="Verdict"/> is not
+/// <see cref="Verdict.Pass"/>, and <see cref="Advice"/> says what would help. Immutable and thread-safe. The cautions are part of the result: show them.
 /// </remarks>
 public sealed partial class CircuitDesign
 {
-    private readonly CheckResult[] checks;
+    private readonly ArraySegment<CheckResult> checks;
 
-    // Worked out when first asked for, the same whoever asks first: most callers never do.
+    // Each worked out when first asked for, the same whoever asks first: most callers never do.
     private CircuitPath? path;
-    private RejectedSize[]? rejected;
+    private IReadOnlyList<RejectedSize>? rejected;
+    private SupplyRange? supplyRange;
+    private IReadOnlyList<string>? assumptions;
+    private IReadOnlyList<string>? cautions;
+    private IReadOnlyList<string>? advice;
+    private IReadOnlyList<CheckResult>? undetermined;
+    private StrongBox? governing;
 
-    internal CircuitDesign(CircuitRequirements requirements, DesignRules rules, Conductor? wire, FuseRating? fuse, CheckResult[] checks)
+    internal CircuitDesign(CircuitRequirements requirements, DesignRules rules, Conductor wire, FuseRating? fuse, ArraySegment<CheckResult> checks)
     {
         Requirements = requirements;
         Rules = rules;
         Wire = wire;
         Fuse = fuse;
         this.checks = checks;
-        Verdict = VerdictOf(wire, checks);
+        Checks = checks;
+        Verdict = VerdictOf(checks);
     }
 
     /// <summary>What was asked for.</summary>
@@ -38,110 +44,125 @@ public sealed partial class CircuitDesign
     /// <summary>The rules that were followed.</summary>
     public DesignRules Rules { get; }
 
-    /// <summary>Pass, open points, or fail.</summary>
+    /// <summary>Pass, fail, or undetermined: no check fails and one at least could not be made from what was stated.</summary>
     public Verdict Verdict { get; }
 
-    /// <summary>Whether a wire and a fuse were found and no check fails.</summary>
+    /// <summary>Whether no check fails. One may be undetermined: <see cref="Verdict"/> tells.</summary>
     public bool IsFeasible => Verdict != Verdict.Fail;
 
-    /// <summary>The wire of the feed; <c>null</c> when none of the series fits.</summary>
-    public Conductor? Wire { get; }
+    /// <summary>Whether no wire and fuse of the rules serve load and wire, and these come nearest.</summary>
+    public bool IsNearest { get; internal init; }
 
-    /// <summary>The fuse; <c>null</c> when none was found or, in a verification, none is there.</summary>
+    /// <summary>The wire of the feed.</summary>
+    public Conductor Wire { get; }
+
+    /// <summary>The fuse; <c>null</c> when, in a verification, none is there, and in a design where the load has no operating point.</summary>
     public FuseRating? Fuse { get; }
 
-    /// <summary>The way out and back with the wire chosen, each stretch with its temperature model; <c>null</c> when no wire fits.</summary>
-    public CircuitPath? Path => Wire is null ? null : path ??= RatedPath(Wire);
+    /// <summary>The way out and back with that wire, supply lead included, each stretch with its temperature model.</summary>
+    public CircuitPath Path => path ??= RatedPath();
 
-    /// <summary>Every check of the wire and fuse chosen; where nothing fits, those of the largest wire tried, up to what stopped it.</summary>
-    public IReadOnlyList<CheckResult> Checks => Array.AsReadOnly(checks);
+    /// <summary>Every check of the wire and fuse.</summary>
+    public IReadOnlyList<CheckResult> Checks { get; }
 
-    /// <summary>The sizes below the one chosen, small to large, each with the check that stopped it.</summary>
-    public IReadOnlyList<RejectedSize> Rejected => Array.AsReadOnly(rejected ??= CircuitDesigner.Rejected(Requirements, Rules, Tried));
+    /// <summary>The sizes below the one chosen, small to large, each with the check that stopped it; none in a verification.</summary>
+    public IReadOnlyList<RejectedSize> Rejected => rejected ??= Array.AsReadOnly(CircuitDesigner.Rejected(this));
 
     /// <summary>
-    /// The check that decides: in a design what stopped the largest of the smaller sizes (a size that the rating's source does not know is passed over; where no
-    /// smaller one was stopped, the check with the least margin); where no size fits, what stopped the largest; in a verification the failed check, or the one with the least margin.
+    /// The check that decides: a failed one with the least margin; where none fails, in a design what stopped the largest of the smaller sizes (a size that the rating's source
+    /// does not know is passed over), and where no smaller one was stopped, or in a verification, the check with the least margin.
     /// </summary>
-    public CheckResult Governing =>
-        Wire is null ? Worst()
-        : IsFeasible && CircuitDesigner.LargestStop(Requirements, Rules, Tried) is { } stopped ? stopped
-        : Verdict == Verdict.Fail ? Worst()
-        : Tightest();
+    public CheckResult Governing => (governing ??= new StrongBox(FindGoverning())).Value;
 
-    /// <summary>The checks that could not be evaluated.</summary>
-    public IReadOnlyList<CheckResult> Undetermined => Array.FindAll(checks, check => check.Outcome == CheckOutcome.Undetermined);
+    /// <summary>The checks that could not be made from what is known; each says what is missing.</summary>
+    public IReadOnlyList<CheckResult> Undetermined => undetermined ??= Array.AsReadOnly([.. checks.Where(check => check.Outcome == CheckOutcome.Undetermined)]);
 
-    /// <summary>The circuit at minimum, nominal and maximum supply voltage; <c>null</c> when no wire fits.</summary>
-    public SupplyRange? SupplyRange => Path is null
-        ? null
-        : SupplyRange.Solve(Requirements.Source, Path, Requirements.Load, ConductorTemperature.At(Requirements.Ambient));
+    /// <summary>The circuit at minimum, nominal and maximum supply voltage.</summary>
+    public SupplyRange SupplyRange => supplyRange ??= SupplyRange.Solve(Requirements.Source, Path, Requirements.Load, ConductorTemperature.At(Requirements.Place.Ambient));
 
-    /// <summary>The steps from the published table to the wire's continuous current; <c>null</c> where no table is used or no wire fits.</summary>
-    public DeratedAmpacity? Ampacity => Wire is null ? null : Rules.Ampacity.Prepare(At).Derate(Wire);
+    /// <summary>The steps from the published table to the wire's continuous current; <c>null</c> where no table is used.</summary>
+    public DeratedAmpacity? Ampacity => State().Site.Rating.Derate(Wire);
 
     /// <summary>What was taken for granted, to be confirmed by whoever installs the circuit.</summary>
-    public IReadOnlyList<string> Assumptions => DesignText.Assumptions(this);
+    public IReadOnlyList<string> Assumptions => assumptions ??= DesignText.Assumptions(this);
 
     /// <summary>The cautions that go with the circuit.</summary>
-    public IReadOnlyList<string> Cautions => DesignText.Cautions(this);
+    public IReadOnlyList<string> Cautions => cautions ??= DesignText.Cautions(this);
 
-    /// <summary>What would help where something fails; empty when nothing does.</summary>
-    public IReadOnlyList<string> Advice => DesignText.Advice(this);
+    /// <summary>What would help where something fails or is undetermined; empty when all passes.</summary>
+    public IReadOnlyList<string> Advice => advice ??= DesignText.Advice(this);
 
-    /// <summary>The wiring that was verified, without the supply lead; null for a design, or when one size was verified.</summary>
-    internal CircuitPath? Existing { get; init; }
-
-    /// <summary>Where the wire runs, its own conductors counted.</summary>
-    internal Installation At => Existing is null ? new Installation(Requirements) : new Installation(Requirements, Existing);
-
-    /// <summary>How many sizes of the series, from the smallest, were tried and not taken; none in a verification.</summary>
-    internal int Tried { get; init; }
-
-    /// <summary>Mass of metal in the way out and back; zero when no wire fits.</summary>
+    /// <summary>Mass of metal in the way out and back.</summary>
     public Mass ConductorMass
     {
         get
         {
-            double kilograms = 0;
-            if (Path is { } path)
-            {
-                kilograms += path.FeedArray.Sum(s => s.Conductor.KilogramsPerMeter * s.Meters * s.Parallel);
-                kilograms += path.Return.IsShared ? 0 : path.BackArray.Sum(s => s.Conductor.KilogramsPerMeter * s.Meters * s.Parallel);
-            }
-
+            double kilograms = Path.FeedArray.Sum(s => s.Conductor.KilogramsPerMeter * s.Meters * s.Parallel);
+            kilograms += Path.Return.IsShared ? 0 : Path.BackArray.Sum(s => s.Conductor.KilogramsPerMeter * s.Meters * s.Parallel);
             return Mass.FromKilograms(kilograms);
         }
     }
 
+    /// <summary>The wiring that was verified, without the supply lead; null for a design, or when one size was verified.</summary>
+    internal CircuitPath? Existing { get; init; }
+
+    /// <summary>Whether somebody chose wire and fuse, and they were only checked.</summary>
+    internal bool IsVerified { get; init; }
+
+    /// <summary>How many sizes of the series, from the smallest, were tried and not taken; none in a verification.</summary>
+    internal int Tried { get; init; }
+
     /// <summary>The check of a kind, when it was made.</summary>
     /// <param name="kind">The kind.</param>
     /// <returns>The check; <c>null</c> when the circuit was not asked that.</returns>
-    public CheckResult? Check(CheckKind kind)
+    /// <exception cref="ArgumentNullException">The kind is null.</exception>
+    public CheckResult? Find(CheckKind kind)
     {
-        int index = Array.FindIndex(checks, check => check.Kind == kind);
-        return index < 0 ? null : checks[index];
+        _ = kind ?? throw new ArgumentNullException(nameof(kind));
+        foreach (CheckResult check in checks)
+        {
+            if (ReferenceEquals(check.Kind, kind))
+            {
+                return check;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>The answer in one line.</summary>
     public override string ToString() => DesignText.Summary(this);
 
-    private CircuitPath RatedPath(Conductor wire)
+    /// <summary>The state that the checks were asked in, laid out anew: the same input gives the same bits.</summary>
+    internal BranchState State()
     {
-        CircuitEvaluator evaluator = new(Requirements, Rules, At);
-        return Existing is null ? evaluator.PathWith(wire) : evaluator.Rated(Existing);
+        BranchState at = Existing is null ? Branches.ForCandidate(Requirements, Rules) : Branches.ForPath(Requirements, Rules, Existing);
+        if (Existing is null)
+        {
+            at.SetCandidate(Wire);
+        }
+
+        at.SetFuse(Fuse);
+        return at;
     }
 
-    // The failed check with the least margin; where none failed, what left the size without an answer.
+    private CircuitPath RatedPath()
+    {
+        BranchState at = State();
+        return Existing is null ? Branches.PathWith(Requirements, at, Wire) : Branches.Rated(Requirements, at, Existing);
+    }
+
+    private CheckResult FindGoverning() =>
+        Verdict == Verdict.Fail ? Worst()
+        : Tried > 0 && CircuitDesigner.LargestStop(this) is { } stopped ? stopped
+        : Tightest();
+
     private CheckResult Worst()
     {
-        CheckResult worst = checks[checks.Length - 1];
-        bool failed = false;
+        CheckResult worst = default;
         foreach (CheckResult check in checks)
         {
-            bool worse = check.Outcome == CheckOutcome.Fail && (!failed || check.IsTighterThan(worst));
-            worst = worse ? check : worst;
-            failed |= worse;
+            worst = check.Outcome == CheckOutcome.Fail && (worst.Kind is null || check.IsTighterThan(worst)) ? check : worst;
         }
 
         return worst;
@@ -149,23 +170,30 @@ public sealed partial class CircuitDesign
 
     private CheckResult Tightest()
     {
-        CheckResult tightest = checks[0];
+        CheckResult tightest = default;
         foreach (CheckResult check in checks)
         {
-            bool tighter = tightest.Outcome == CheckOutcome.Undetermined || (check.Outcome != CheckOutcome.Undetermined && check.IsTighterThan(tightest));
-            tightest = tighter ? check : tightest;
+            bool known = check.Outcome != CheckOutcome.Undetermined, knows = tightest.Kind is not null && tightest.Outcome != CheckOutcome.Undetermined;
+            tightest = tightest.Kind is null || (known && (!knows || check.IsTighterThan(tightest))) ? check : tightest;
         }
 
         return tightest;
     }
 
-    private static Verdict VerdictOf(Conductor? wire, CheckResult[] checks)
+    private static Verdict VerdictOf(ArraySegment<CheckResult> checks)
     {
-        if (wire is null || Array.Exists(checks, check => check.Outcome == CheckOutcome.Fail))
+        Verdict verdict = checks.Count == 0 ? Verdict.Undetermined : Verdict.Pass;
+        foreach (CheckResult check in checks)
         {
-            return Verdict.Fail;
+            verdict = check.Outcome == CheckOutcome.Fail || verdict == Verdict.Fail ? Verdict.Fail : check.Outcome == CheckOutcome.Undetermined ? Verdict.Undetermined : verdict;
         }
 
-        return Array.Exists(checks, check => check.Outcome == CheckOutcome.Undetermined) ? Verdict.Undetermined : Verdict.Pass;
+        return verdict;
+    }
+
+    // A struct that is set once, whole, from any thread.
+    private sealed class StrongBox(CheckResult value)
+    {
+        internal CheckResult Value { get; } = value;
     }
 }

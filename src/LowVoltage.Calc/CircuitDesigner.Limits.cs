@@ -21,7 +21,6 @@ public static partial class CircuitDesigner
     public static DesignLimit<Length> LongestRun(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
     {
         Check(requirements, wire, fuse, rules);
-        Installation at = new(requirements);
 
         // A return many times longer or shorter than the feed must stay a length that can be.
         double ratio = requirements.Return.Meters / requirements.FeedMeters;
@@ -31,7 +30,7 @@ public static partial class CircuitDesigner
             Math.Min(shortest, longest),
             longest,
             1e-6,
-            meters => Verify(requirements.WithFeed(meters), rules, at, requirements.Load, wire, fuse),
+            meters => Verify(requirements.Stretched(meters), wire, fuse, rules),
             meters => Length.FromMeters(meters),
             "a feed",
             "m",
@@ -49,12 +48,11 @@ public static partial class CircuitDesigner
     public static DesignLimit<ElectricCurrent> LargestCurrent(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
     {
         Check(requirements, wire, fuse, rules);
-        Installation at = new(requirements);
         return LimitSearch.Find(
             1e-3,
             1e4,
             1e-6,
-            amperes => Verify(requirements, rules, at, Keep(Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes)), requirements), wire, fuse),
+            amperes => Verify(requirements.WithLoad(Keep(Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes)), requirements)), wire, fuse, rules),
             amperes => ElectricCurrent.FromAmperes(amperes),
             "a current",
             "A");
@@ -71,12 +69,11 @@ public static partial class CircuitDesigner
     public static DesignLimit<Power> LargestPower(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
     {
         Check(requirements, wire, fuse, rules);
-        Installation at = new(requirements);
         return LimitSearch.Find(
             1e-3,
             6e5,
             1e-5,
-            watts => Verify(requirements, rules, at, Keep(Load.ConstantPower(Power.FromWatts(watts)), requirements), wire, fuse),
+            watts => Verify(requirements.WithLoad(Keep(Load.ConstantPower(Power.FromWatts(watts)), requirements)), wire, fuse, rules),
             watts => Power.FromWatts(watts),
             "a power",
             "W");
@@ -93,16 +90,15 @@ public static partial class CircuitDesigner
     public static DesignLimit<Temperature> HottestAmbient(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
     {
         Check(requirements, wire, fuse, rules);
-        Installation at = new(requirements);
         return LimitSearch.Find(
             -40,
             250,
             1e-4,
-            celsius => Verify(requirements, rules, at.With(celsius, at.LoadedConductors), requirements.Load, wire, fuse),
+            celsius => Verify(requirements.WithPlace(requirements.Place.WithAmbient(Temperature.FromDegreesCelsius(celsius))), wire, fuse, rules),
             celsius => Temperature.FromDegreesCelsius(celsius),
             "an ambient",
             "°C",
-            at.AmbientCelsius);
+            requirements.Place.AmbientCelsius);
     }
 
     /// <summary>The most loaded conductors that may run together with this circuit's, its own included.</summary>
@@ -116,15 +112,16 @@ public static partial class CircuitDesigner
     public static DesignLimit<int> MostLoadedConductors(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
     {
         Check(requirements, wire, fuse, rules);
-        Installation at = new(requirements);
+        int own = requirements.Return.IsOfWire ? 2 : 1;
         return LimitSearch.Find(
-            at.OwnConductors,
+            own,
             1000,
             0.5,
-            count => Verify(requirements, rules, at.With(at.AmbientCelsius, (int)count), requirements.Load, wire, fuse),
+            count => Verify(requirements.WithPlace(requirements.Place.WithLoadedConductors((int)count)), wire, fuse, rules),
             count => (int)count,
             "a bundle",
-            "loaded conductors");
+            "loaded conductors",
+            Math.Max(requirements.Place.LoadedConductors ?? own, own));
     }
 
     private static Load Keep(Load load, CircuitRequirements requirements) =>

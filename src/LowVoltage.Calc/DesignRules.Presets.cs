@@ -34,7 +34,7 @@ public sealed partial class DesignRules
         MinimumSectionReference = Reference.CommonPractice("0.5 mm² is the thinnest cable laid singly in a vehicle"),
     };
 
-    /// <summary>Small craft: stranded copper by AWG, rated by 33 CFR 183.425 Table 5; fuse within 7 in of the source.</summary>
+    /// <summary>Small craft: stranded copper by AWG, rated by the lower of 33 CFR 183.425 Table 5 and the heat balance; fuse within 7 in of the source.</summary>
     /// <remarks>
     /// Bundle factors of note 2 are applied below 50 V too, as a practice. The fuse is held to the wire's current, although the law allows 150 % of it below 50 V: the safer reading.
     /// The law sets no drop limit; 3 % is the voluntary standards' value for what matters on board.
@@ -46,7 +46,7 @@ public sealed partial class DesignRules
             "AWG, stranded copper, sizes of 33 CFR 183.425 Table 5",
             [.. new[] { 18, 16, 14, 12, 10, 8, 6, 4, 3, 2, 1, 0, -1, -2, -3 }.Select(number => ConductorSize.FromAwg(AwgSize.FromNumber(number)))]),
         Fuses = BladesAndStrips,
-        Ampacity = AmpacityBasis.SmallCraftTable,
+        Ampacity = AmpacityBasis.LowerOf(AmpacityBasis.SmallCraftTable, AmpacityBasis.HeatBalance),
         DropLimit = DropLimit.Percent(3, SmallCraftVoltageDrop.AbycReference),
         MinimumSection = Area.FromSquareMillimeters(AwgSize.FromNumber(16).AreaSquareMillimeters),
         MinimumSectionReference = new Reference { Title = "33 CFR 183.425", Edition = "Code of Federal Regulations", Locator = "(e)", Kind = ReferenceKind.Law, Note = "16 AWG installed separately." },

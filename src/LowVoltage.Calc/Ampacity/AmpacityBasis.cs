@@ -79,5 +79,8 @@ public abstract class AmpacityBasis
     /// <inheritdoc/>
     public override string ToString() => Name;
 
+    /// <summary>Whether the source treats engine spaces as a case of its own.</summary>
+    internal virtual bool KnowsEngineSpaces => false;
+
     internal abstract PreparedRating Prepare(Site at);
 }

@@ -17,6 +17,8 @@ internal sealed class LowerAmpacity : AmpacityBasis
         this.second = second;
     }
 
+    internal override bool KnowsEngineSpaces => first.KnowsEngineSpaces || second.KnowsEngineSpaces;
+
     internal override PreparedRating Prepare(Site at)
     {
         PreparedRating one = first.Prepare(at), other = second.Prepare(at);

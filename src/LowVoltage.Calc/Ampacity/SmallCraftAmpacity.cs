@@ -17,6 +17,8 @@ internal sealed class SmallCraftAmpacity : AmpacityBasis
     {
     }
 
+    internal override bool KnowsEngineSpaces => true;
+
     internal override PreparedRating Prepare(Site at)
     {
         AmpacityTable table = Cfr33Part183Table5.Table;

@@ -8,7 +8,6 @@ namespace LowVoltage.Calc.Checks;
 internal sealed partial class BranchState
 {
     private FarEndFault farEnd;
-    private FaultLink[] faultLinks = [];
 
     /// <summary>What a fault at the far end does to the fuse; found once for wire and fuse.</summary>
     internal ref readonly FarEndFault FarEnd
@@ -51,28 +50,53 @@ internal sealed partial class BranchState
             return;
         }
 
-        double conductorOhms = HeatedLinks(curve.FusingAmperes);
-        double fixedPart = weakest.GreatestOhms + OwnFixedOhms;
-        FaultKernel fault = new(Source.MinimumVolts, fixedPart, faultLinks, OtherAmperes);
+        FaultLink[] links = HeatedLinks();
+        FaultKernel fault = new(Source.MinimumVolts - FixedSharedVolts, weakest.GreatestOhms + OwnFixedOhms, links);
         if (first < fault.AmperesAt(0) * (1 - Rounding))
         {
             // The source holds its limit. It still does when the fuse has had its share, or counts as a source of more resistance, which gives less.
             double constant = first * first * seconds;
-            if (constant <= fault.MeltingJoules && fault.AmperesAt(constant) >= first)
+            if (!fault.HasOthers && constant <= fault.MeltingJoules && fault.AmperesAt(constant) >= first)
             {
                 Opens(seconds, first, 0);
                 return;
             }
 
-            fault = new FaultKernel(weakest.MinimumVolts, (weakest.MinimumVolts / first) - conductorOhms, faultLinks);
+            fault = new FaultKernel(Source.MinimumVolts - FixedSharedVolts, ReplacementOhms(links, first), links);
         }
 
         Latest(fault, curve);
     }
 
-    private void Latest(in FaultKernel fault, TimeCurrentCurve curve)
+    // The resistance that stands for a source at its limit and all that stays cool: it gives the same current at first.
+    private double ReplacementOhms(FaultLink[] links, double first)
     {
-        switch (FaultClearing.Latest(fault, curve, out double joules))
+        double volts = Source.MinimumVolts - FixedSharedVolts, ohms = 0;
+        foreach (FaultLink link in links)
+        {
+            ohms += link.Ohms;
+            volts -= link.Ohms * link.Others;
+        }
+
+        return (volts / first) - ohms;
+    }
+
+    // Every stretch heats: the circuit's own by the fault, a shared one by the others' current as well.
+    private FaultLink[] HeatedLinks()
+    {
+        FaultLink[] links = new FaultLink[stretches.Length];
+        for (int i = 0; i < links.Length; i++)
+        {
+            ref readonly SegmentState s = ref stretches[i];
+            links[i] = new FaultLink(s.Conductor, s.Meters, s.HotCelsius(HeatingIn(i)), s.Parallel, s.OtherAmperes);
+        }
+
+        return links;
+    }
+
+    private void Latest(FaultKernel fault, TimeCurrentCurve curve)
+    {
+        switch (FaultClearing.Latest(ref fault, curve, out double joules))
         {
             case FaultOutcome.Opens:
                 Opens(fault.SecondsTo(joules), fault.AmperesAt(joules), joules);

@@ -63,8 +63,14 @@ internal sealed partial class BranchState
     /// <summary>Joints, supply lead, chassis and shared return, Ω: what does not warm up with this circuit's current.</summary>
     internal required double FixedOhms { get; init; }
 
+    /// <summary>The part of it that is no shared stretch of wire, Ω.</summary>
+    internal required double OwnFixedOhms { get; init; }
+
     /// <summary>The voltage that other circuits take in a shared return, V.</summary>
     internal double SharedVolts { get; init; }
+
+    /// <summary>The part of it that they take in a stated resistance, V.</summary>
+    internal double FixedSharedVolts { get; init; }
 
     /// <summary>Stretches that carry this circuit's current alone, then those that others share.</summary>
     internal required SegmentState[] Stretches

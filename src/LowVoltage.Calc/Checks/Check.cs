@@ -31,7 +31,7 @@ internal abstract class Check(int order, string id, string name, string unit, bo
     internal bool IsOfFuse => Order >= FirstOfFuse;
 
     /// <summary>Whether more copper, or another rating of fuse, can cure a failure. The search grows no wire for what it cannot.</summary>
-    internal virtual bool SizeCures => true;
+    internal virtual bool IsCuredBySize(BranchState at) => true;
 
     /// <summary>Whether a lack of published fuse data is what leaves it undetermined.</summary>
     internal virtual bool NeedsFuseData => false;

@@ -93,7 +93,8 @@ public readonly struct CheckResult : IEquatable<CheckResult>
 
     internal bool HasNumbers => check is not null && !double.IsNaN(value) && !double.IsNaN(limit);
 
-    internal bool IsAt(StretchName? name) => ReferenceEquals(stretch, name);
+    /// <summary>Whether it is about one of several stretches.</summary>
+    internal bool IsOfSeveral => stretch is { IsOneOfSeveral: true };
 
     /// <summary>Share of the limit that is left, for comparing: what failed without a number is as far beyond as can be told.</summary>
     internal double Tightness => Margin ?? (outcome == CheckOutcome.Fail ? -1 : outcome == CheckOutcome.Pass ? double.PositiveInfinity : 0);
@@ -116,7 +117,7 @@ public readonly struct CheckResult : IEquatable<CheckResult>
     public static bool operator !=(CheckResult left, CheckResult right) => !left.Equals(right);
 
     /// <summary>The check in one line: <c>voltage drop 0.29 V, at most 0.36 V: pass</c>; where the circuit has several stretches it names the one.</summary>
-    public override string ToString() => CheckWords.Line(this, stretch is { IsOneOfSeveral: true });
+    public override string ToString() => CheckWords.Line(this, IsOfSeveral);
 
     /// <summary>Whether this check has less to spare. One that repeats another on a scale of its own decides only among its like.</summary>
     internal bool IsTighterThan(in CheckResult other)

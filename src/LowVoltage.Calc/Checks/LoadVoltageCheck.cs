@@ -17,6 +17,8 @@ internal sealed class LoadVoltageCheck()
 
     internal override string Where => "load";
 
+    internal override bool IsCuredBySize(BranchState at) => LoadVoltageCheck.SourceIsTooLow(at) is null;
+
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         ref readonly WireDuty duty = ref at.Duty;

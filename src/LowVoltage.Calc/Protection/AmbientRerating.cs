@@ -116,6 +116,8 @@ public sealed class AmbientRerating
     /// <inheritdoc/>
     public override string ToString() => Name;
 
+    internal double LowestCelsius => celsius[0];
+
     internal bool TryFactorAt(double ambientCelsius, out double factor)
     {
         factor = 0;

@@ -47,6 +47,7 @@ public sealed partial class FuseSeries
         Reference = Gg,
         Ratings = ToCurrents(StandardRatings.IndustrialGg),
         Limits = OperatingTimeLimits.IndustrialGg,
+        Rerating = AmbientRerating.IndustrialGg,
     });
 
     /// <summary>Standard ratings of fuses, NEC 240.6(A), with those that are for fuses only (1, 3, 6, 10 and 601 A).</summary>

@@ -29,6 +29,7 @@ public sealed partial class FuseSeries
         BreakingCapacityBasis = breaking is null ? RatingBasis.NotStated : definition.BreakingCapacityBasis;
         BreakingCapacityReference = breaking is null ? null : definition.BreakingCapacityReference ?? definition.Reference;
         Limits = definition.Limits;
+        Rerating = definition.Rerating;
         ratings = new FuseRating[amperes.Length];
         for (int i = 0; i < amperes.Length; i++)
         {
@@ -81,6 +82,9 @@ public sealed partial class FuseSeries
 
     /// <summary>The standard's operating-time limits; null where none are carried.</summary>
     public OperatingTimeLimits? Limits { get; }
+
+    /// <summary>How the fuses carry less of their rating in hotter air; null where nothing is published for them, and in a combination, where each rating has its own series.</summary>
+    public AmbientRerating? Rerating { get; }
 
     internal double? Volts { get; }
 

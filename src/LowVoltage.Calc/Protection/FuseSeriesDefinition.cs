@@ -37,6 +37,9 @@ public sealed class FuseSeriesDefinition
     /// <summary>Operating-time limits of a standard; null when none.</summary>
     public OperatingTimeLimits? Limits { get; init; }
 
+    /// <summary>How the fuses carry less of their rating in hotter air; null when not known.</summary>
+    public AmbientRerating? Rerating { get; init; }
+
     /// <summary>A curve for each rating, in the order of the ratings, for those who have their maker's; null entries where there is none. Goes before <see cref="Limits"/>.</summary>
     public IReadOnlyList<TimeCurrentCurve?>? Curves { get; init; }
 
@@ -58,6 +61,7 @@ public sealed class FuseSeriesDefinition
         BreakingCapacityReference = BreakingCapacityReference,
         BreakingMultiple = BreakingMultiple,
         BodyMillimeters = BodyMillimeters,
+        Rerating = Rerating,
         Limits = limits,
     };
 }

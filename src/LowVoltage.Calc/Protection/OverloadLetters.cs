@@ -12,6 +12,9 @@ internal sealed class OverloadLetters
 
     internal required Symbol Ambient { get; init; }
 
+    /// <summary>The ambient that the rating is for; null for the air where the wire runs.</summary>
+    internal Symbol? RatedAmbient { get; init; }
+
     /// <summary>The insulation's continuous limit.</summary>
     internal required Symbol Continuous { get; init; }
 

@@ -42,7 +42,7 @@ internal sealed class OverloadSteps(SolutionBuilder board, OverloadLetters lette
         }
         else if (Settled is { } hot && hot.Value <= wire.SustainedCelsius)
         {
-            board.State("currents beyond", "None needs a closer look: whatever the wire does not carry for good opens the fuse before the wire is at its limit, up to the largest current that can flow.");
+            board.State("currents beyond", "None needs a closer look: whatever the wire does not carry continuously opens the fuse before the wire is at its limit, up to the largest current that can flow.");
         }
     }
 
@@ -63,17 +63,19 @@ internal sealed class OverloadSteps(SolutionBuilder board, OverloadLetters lette
         double n = letters.Parallel, heat = rated.Value * rated.Value * wire.Heat.OhmsPerMeterAt(letters.RatedCelsius.Value);
         Formula made = Formula.Square(rated) * hot;
         Symbol q = board.Step(
-            "heat per metre at the rating", "q_z", letters.Parallel == 1 ? made : made / Formula.Square(n), heat, "W/m", null, "What the wire carries for good brings it to the temperature that the rating stands for: that says how well it is cooled there.");
-        double all = 1 / ((1 / wire.Heat.Conductance) + wire.Heat.InnerResistance), shown = heat / (letters.RatedCelsius.Value - letters.Ambient.Value);
+            "heat per metre at the rating", "q_z", letters.Parallel == 1 ? made : made / Formula.Square(n), heat, "W/m", null, "What the wire carries continuously brings it to the temperature that the rating stands for: that says how well it is cooled there.");
+        double all = 1 / ((1 / wire.Heat.Conductance) + wire.Heat.InnerResistance), shown = heat / (letters.RatedCelsius.Value - RatedAmbient.Value);
         if (Math.Abs(shown - all) > 1e-9 * all)
         {
             return board.LookUp("heat that leaves per metre and kelvin, from conductor to air", "G", all, "W/(m·K)", null, "The least that is counted: hardly anything is left of the rating.");
         }
 
         return board.Step(
-            "heat that leaves per metre and kelvin, from conductor to air", "G", q / (letters.RatedCelsius - letters.Ambient), shown, "W/(m·K)", null,
+            "heat that leaves per metre and kelvin, from conductor to air", "G", q / (letters.RatedCelsius - RatedAmbient), shown, "W/(m·K)", null,
             "Taken as the same at every temperature: free air would cool a hotter wire better.");
     }
+
+    private Symbol RatedAmbient => letters.RatedAmbient ?? letters.Ambient;
 
     private void Limits(in WireLimits wire)
     {

@@ -58,18 +58,25 @@ internal readonly struct WireLimits(
     }
 
     /// <summary>The balance with a coefficient at which a current just brings the wire to a temperature; never one that cools better than free in air.</summary>
-    internal static HeatBalanceKernel Cooled(in HeatBalanceKernel free, double amperes, double celsius)
+    internal static HeatBalanceKernel Cooled(in HeatBalanceKernel free, double amperes, double celsius) => Cooled(free, free, amperes, celsius);
+
+    /// <summary>The same where the current is rated for other air than the wire runs in: the cooling that the rating stands for, in the air where the wire is.</summary>
+    /// <param name="free">The balance of the wire free in the air where it runs.</param>
+    /// <param name="rated">That in the air which the rating is for.</param>
+    /// <param name="amperes">The rating.</param>
+    /// <param name="celsius">Conductor temperature that it stands for.</param>
+    internal static HeatBalanceKernel Cooled(in HeatBalanceKernel free, in HeatBalanceKernel rated, double amperes, double celsius)
     {
-        double limit = Math.Min(celsius, free.MostCelsius);
-        if (amperes >= free.AmperesFor(limit))
+        double limit = Math.Min(celsius, rated.MostCelsius);
+        if (amperes >= rated.AmperesFor(limit))
         {
             return free;
         }
 
         // Below what free air carries, so the surface stays above the air: less heat, less drop in the insulation.
-        double heat = amperes * amperes * free.OhmsPerMeterAt(limit);
-        double surface = limit - (free.InnerResistance * heat);
-        double rise = surface - free.NoLoadCelsius;
-        return free.WithCoefficient(Math.Max(heat / (Math.PI * free.Diameter * rise), 1e-6));
+        double heat = amperes * amperes * rated.OhmsPerMeterAt(limit);
+        double surface = limit - (rated.InnerResistance * heat);
+        double rise = surface - rated.NoLoadCelsius;
+        return free.WithCoefficient(Math.Max(heat / (Math.PI * rated.Diameter * rise), 1e-6));
     }
 }

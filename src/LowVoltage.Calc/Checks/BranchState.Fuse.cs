@@ -1,0 +1,48 @@
+using LowVoltage.Calc.Protection;
+
+namespace LowVoltage.Calc.Checks;
+
+/// <content>What load and wire ask of a fuse.</content>
+internal sealed partial class BranchState
+{
+    private StartWaveform? start;
+
+    /// <summary>Smallest rating that carries the load in continuous service where the fuse carries its rating in full, A.</summary>
+    internal double LeastFuseAmperes => Duty.OnAmperes / Practice.Loading;
+
+    /// <summary>Largest rating that the wire allows, A.</summary>
+    internal double MostFuseAmperes => WeakestAmperes * Practice.ShareOfAmpacity;
+
+    /// <summary>How a fuse carries less of its rating in the air around it, where that is published; at most 1, since a cool place raises no rating.</summary>
+    /// <returns>False where the source of the re-rating does not cover that air.</returns>
+    internal bool TryRerating(FuseRating fuse, out double factor)
+    {
+        factor = 1;
+        if (fuse.Series.Rerating is not { } rerating || FuseAmbientCelsius <= rerating.LowestCelsius)
+        {
+            return true;
+        }
+
+        bool covered = rerating.TryFactorAt(FuseAmbientCelsius, out double share);
+        factor = Math.Min(1, share);
+        return covered;
+    }
+
+    /// <summary>The current while the load starts, at the highest voltage through the least resistance; the same for every fuse on this wire.</summary>
+    internal StartWaveform Start
+    {
+        get
+        {
+            if ((known & Known.Surges) == 0 || start is null)
+            {
+                start = CircuitStart.Of(Load, Source.MaximumVolts, StartOhms, Source.HeldAmperes);
+                known |= Known.Surges;
+            }
+
+            return start;
+        }
+    }
+
+    /// <summary>The least resistance that a surge meets, Ω.</summary>
+    internal double StartOhms => Math.Max(Quantities.Accept.Least, Source.LeastOhms + CoolPathOhms);
+}

@@ -1,0 +1,33 @@
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Heating;
+using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Quantities;
+
+namespace LowVoltage.Calc.Checks;
+
+/// <content>A stretch as a fuse must protect it.</content>
+internal sealed partial class BranchState
+{
+    /// <summary>A stretch cooled so that its continuous current brings it to the temperature that the current is rated for, in the air that it is rated for; never better than free in air.</summary>
+    /// <remarks>
+    /// The cooling that the rating stands for is then counted in the air where the wire runs. In a shared return the others' current is taken from what the wire
+    /// carries: at any current beyond the rest, that leaves the wire hotter than it is.
+    /// </remarks>
+    internal WireLimits LimitsOf(int stretch, OverloadAllowance allowance)
+    {
+        ref readonly SegmentState s = ref stretches[stretch];
+        Wire wire = s.Site.WireOf(s.Conductor);
+        HeatBalanceKernel free = HeatBalanceKernel.For(wire, s.Site.StillAir());
+        double ratedAmbient = s.Site.Rating.RatedAmbientFor(s.Conductor);
+        HeatBalanceKernel rated = ratedAmbient.Equals(s.Site.AmbientCelsius) ? free : HeatBalanceKernel.For(wire, s.Site.StillAirAt(ratedAmbient));
+        if (s.Parallel > 1)
+        {
+            free = free.Sharing(s.Parallel);
+            rated = rated.Sharing(s.Parallel);
+        }
+
+        // Where others fill a shared wire nothing is left, which the rating check fails; the least current there is keeps the arithmetic alive.
+        HeatBalanceKernel cooled = WireLimits.Cooled(free, rated, Math.Max(Accept.Least, s.LeftAmperes), s.Site.Rating.LimitCelsiusFor(s.Conductor));
+        return WireLimits.Of(cooled, wire, allowance, FaultStartCelsius(stretch));
+    }
+}

@@ -1,0 +1,95 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.References;
+using LowVoltage.Calc.Working;
+
+namespace LowVoltage.Calc.Checks;
+
+/// <content>The short circuit at the fuse.</content>
+public abstract partial class CheckKind
+{
+    /// <summary>Can the fuse interrupt the greatest prospective current? A, at most.</summary>
+    public static CheckKind BreakingCapacity { get; } = Register(new BreakingCapacityCheck());
+}
+
+internal sealed class BreakingCapacityCheck()
+    : Check(130, nameof(BreakingCapacity), "breaking capacity", "A", limitIsLeast: false, SheetSection.FuseShort, ("I_k", "I_c"))
+{
+    private static readonly Reference InterruptReference = Reference.CommonPractice("a fuse breaks at least the greatest prospective current where it sits");
+
+    private enum Word : byte
+    {
+        None,
+        IdealSource,
+        NoCapacity,
+        BreaksLess,
+    }
+
+    internal override bool IsCuredBySize(BranchState at) => false;
+
+    internal override bool NeedsFuseData => true;
+
+    internal override bool TryAsk(BranchState at, out CheckResult result)
+    {
+        result = default;
+        if (at.Fuse is not { } fuse)
+        {
+            return false;
+        }
+
+        Reference reference = fuse.Series.BreakingCapacityReference ?? InterruptReference;
+        double prospective = at.AtFuseAmperes;
+        if (double.IsInfinity(prospective))
+        {
+            result = Unknown(reference, CheckSubject.Of((byte)Word.IdealSource));
+        }
+        else if (fuse.BreakingAmperes is not double capacity || fuse.BreakingCapacityBasis != RatingBasis.DirectCurrent)
+        {
+            result = Unknown(reference, CheckSubject.Of((byte)Word.NoCapacity, fuse));
+        }
+        else if (prospective > capacity && at.UpstreamOhms is null)
+        {
+            result = Unknown(reference, CheckSubject.Of((byte)Word.BreaksLess, prospective, capacity));
+        }
+        else
+        {
+            result = Judge(prospective, capacity, reference, CheckSubject.At(SupplyLevel.Maximum));
+        }
+
+        return true;
+    }
+
+    internal override string Note(in CheckResult result) => (Word)result.NoteKind switch
+    {
+        Word.IdealSource => "the source is given without internal resistance, so its short-circuit current is not known",
+        Word.NoCapacity => $"no d.c. breaking capacity is published for the {result.About}",
+        Word.BreaksLess => $"up to {Accept.Short((double)result.About!)} A at the source's terminals, the fuse breaks {Accept.Short(result.Number)} A: state the resistance of the supply lead to the fuse, "
+            + "or protect the lead by a main fuse at the source that breaks that current",
+        _ => "",
+    };
+
+    internal override string Advice(in CheckResult result, BranchState at) =>
+        at.Fuse is { } fuse && (fuse.BreakingAmperes is null || fuse.BreakingCapacityBasis != RatingBasis.DirectCurrent) ? FuseData.Missing
+        : at.UpstreamOhms is null ? "Choose a fuse that breaks more, put a main fuse that does so at the source, or count the resistance of the supply lead."
+        : "Choose a fuse that breaks more, or put a main fuse that does so at the source. No wire size changes this.";
+
+    internal override void Explain(Sheet sheet, in CheckResult result)
+    {
+        BranchState at = sheet.At;
+        if (double.IsInfinity(at.AtFuseAmperes))
+        {
+            return;
+        }
+
+        double upstream = at.UpstreamOhms ?? 0;
+        Symbol lead = sheet.Board.LookUp(
+            "supply lead to the fuse, out and back", "R_u", upstream, "Ω", null, at.UpstreamOhms is null ? "Not stated, counted as nothing: on the safe side here." : "As stated.");
+        sheet.Value(this, sheet.ShortCurrent(
+            "greatest short-circuit current at the fuse", "I_k", sheet.Source.Volts(SupplyLevel.Maximum), sheet.Source.Ohms(SupplyLevel.Maximum), lead, at.AtFuseAmperes, sheet.Source.Strongest));
+        if (at.Fuse?.BreakingAmperes is { } capacity)
+        {
+            sheet.Limit(this, sheet.Board.LookUp("breaking capacity of the fuse", "I_c", capacity, "A", at.Fuse.Series.BreakingCapacityReference));
+        }
+    }
+}

@@ -1,0 +1,54 @@
+using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Quantities;
+
+namespace LowVoltage.Calc.Checks;
+
+/// <content>The unprotected conductor before the fuse.</content>
+public abstract partial class CheckKind
+{
+    /// <summary>Is the fuse near enough to the source? Length of unprotected conductor, m, at most.</summary>
+    public static CheckKind FuseDistance { get; } = Register(new FuseDistanceCheck());
+}
+
+internal sealed class FuseDistanceCheck()
+    : Check(190, nameof(FuseDistance), "distance of the fuse from the source", "m", limitIsLeast: false, SheetSection.Fuse, ("l_v", "l_max"))
+{
+    internal override bool IsCuredBySize(BranchState at) => false;
+
+    internal override bool TryAsk(BranchState at, out CheckResult result)
+    {
+        result = default;
+        if (at.Fuse is null || at.Practice.Distance is not { } rule)
+        {
+            return false;
+        }
+
+        double most = rule.Most(at.SheathedToFuse, atBattery: false);
+        if (double.IsInfinity(most))
+        {
+            // Any distance is allowed: nothing to be held to.
+            return false;
+        }
+
+        result = at.FuseDistanceMeters is { } meters
+            ? Judge(meters, most * (1 + BranchState.Rounding), rule.Reference, CheckSubject.Of(0, at.SheathedToFuse ? "sheathed" : "not sheathed"))
+            : Unknown(rule.Reference, CheckSubject.Of(0, null, most));
+        return true;
+    }
+
+    internal override string Note(in CheckResult result) => result.Outcome == CheckOutcome.Undetermined
+        ? $"state how much conductor lies between the source and the fuse; at most {Accept.Short(result.Number)} m is allowed"
+        : (string)result.About!;
+
+    internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
+        ? "State how much conductor lies between the source and the fuse, and whether it is sheathed."
+        : "Move the fuse nearer to the source, or sheathe the conductor up to it.";
+
+    internal override void Explain(Sheet sheet, in CheckResult result)
+    {
+        if (sheet.Board.Find("l_f") is { } distance)
+        {
+            sheet.Value(this, distance);
+        }
+    }
+}

@@ -1,0 +1,88 @@
+using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.References;
+using LowVoltage.Calc.Working;
+
+namespace LowVoltage.Calc.Checks;
+
+/// <content>The fuse while the load starts.</content>
+public abstract partial class CheckKind
+{
+    /// <summary>
+    /// Does the fuse hold while the load starts, with all that runs beside it, as often as it is started? Share of what the fuse withstands, at most 1. Asked where the
+    /// current exceeds the fuse's rating.
+    /// </summary>
+    public static CheckKind InrushHeld { get; } = Register(new InrushHeldCheck());
+}
+
+internal sealed class InrushHeldCheck()
+    : Check(140, nameof(InrushHeld), "fuse holds at start, share of what it withstands", "", limitIsLeast: false, SheetSection.Start, ("s_i", "s_l"))
+{
+    private static readonly Reference StartReference = Reference.CommonPractice("a fuse must not open while its load starts");
+
+    internal override bool NeedsFuseData => true;
+
+    internal override bool TryAsk(BranchState at, out CheckResult result)
+    {
+        result = default;
+        if (at.Fuse is not { } fuse || !at.Duty.Exists || !at.Load.HasSurge)
+        {
+            return false;
+        }
+
+        StartWaveform start = at.Start;
+        if (start.PeakAmperes <= fuse.Amperes)
+        {
+            return false;
+        }
+
+        StartFinding found = StartAgainstFuse.Find(fuse, start, PulseWithstand.ShareFor(at.Starts));
+        CheckSubject about = CheckSubject.Of((byte)found.Basis, new Subject(fuse, start, at.Starts), found.Seconds);
+        result = found.Verdict == RatingVerdict.NotProven ? Unknown(StartReference, about)
+            : double.IsInfinity(found.Share) ? InWords(CheckOutcome.Fail, StartReference, about)
+            : Judged(found.Verdict == RatingVerdict.Within, found.Share, 1, StartReference, about);
+        return true;
+    }
+
+    internal override string Note(in CheckResult result) => result.About is Subject subject ? subject.ToString() : "";
+
+    internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
+        ? FuseData.Missing
+        : "The fuse may open at start: a slower type or a larger rating with a larger wire, limit the starting current, or start less often than was counted.";
+
+    internal override void Explain(Sheet sheet, in CheckResult result)
+    {
+        if (!result.HasNumbers)
+        {
+            return;
+        }
+
+        BranchState at = sheet.At;
+        FuseRating fuse = at.Fuse!;
+        StartWaveform start = at.Start;
+        StartFinding found = StartAgainstFuse.Find(fuse, start, PulseWithstand.ShareFor(at.Starts));
+        SolutionBuilder board = sheet.Board;
+        Symbol cool = sheet.PathInAir();
+        Symbol inner = sheet.Source.Ohms(Circuits.SupplyLevel.Maximum);
+        _ = inner.Value > 0
+            ? board.Step("least resistance that the start meets", "R_st", inner + cool, inner.Value + cool.Value, "Ω", null, $"{sheet.Source.Strongest} The wire is as cool as the air.")
+            : cool;
+        foreach (StartSurge surge in start.Surges)
+        {
+            board.State($"surge of the {surge.Name}", surge + " above its running current.");
+        }
+
+        board.LookUp("highest current of the start, all loads switched on together", "I_s", found.Peak, "A", null, "What runs and every surge, at most what source and path give.");
+        board.LookUp("time above the rating of the fuse", "t_s", found.Seconds, "s", null, "From the sum of running current and surges over time.");
+        Symbol once = board.LookUp("share of melting that one start takes", "s_1", found.Once, "", fuse.Series.Reference, "∫ dt/t_least(i) over that time.");
+        Symbol joules = board.LookUp("Joule integral above the rating", "J_s", found.Joules, "A²·s", null, "∫ i²·dt over that time.");
+        Symbol allowed = board.LookUp($"Joule integral that the fuse stands {Accept.Text(at.Starts)} times", "J_al", found.Allowed, "A²·s", PulseWithstand.Reference, "The share for that number of starts, of the least I²·t of its least times.");
+        Symbol often = board.Step("share of what it stands that often", "s_n", joules / allowed, found.Often, "", PulseWithstand.Reference);
+        sheet.Value(this, board.Step("the larger of the two shares", "s_i", Formula.Greatest(once, often), found.Share, "", null));
+    }
+
+    private sealed record Subject(FuseRating Fuse, StartWaveform Start, int Starts)
+    {
+        public override string ToString() => StartAgainstFuse.Check(Fuse, Start, Starts).Reason.TrimEnd('.');
+    }
+}

@@ -1,0 +1,53 @@
+using LowVoltage.Calc.Quantities;
+
+namespace LowVoltage.Calc.Checks;
+
+/// <content>A circuit without a fuse.</content>
+public abstract partial class CheckKind
+{
+    /// <summary>Where there is no fuse: can the supply overload the wire? Greatest prospective current, A, at most what the wire carries.</summary>
+    public static CheckKind OvercurrentProtection { get; } = Register(new OvercurrentProtectionCheck());
+}
+
+internal sealed class OvercurrentProtectionCheck()
+    : Check(210, nameof(OvercurrentProtection), "protection against overcurrent", "A", limitIsLeast: false, SheetSection.Fuse, ("I_pv", "I_pl"))
+{
+    internal override string Where => "wire";
+
+    internal override bool TryAsk(BranchState at, out CheckResult result)
+    {
+        result = default;
+        if (at.Fuse is not null)
+        {
+            return false;
+        }
+
+        if (!at.IsRated)
+        {
+            result = Unknown(at.Practice.ShareReference, CheckSubject.Of(1));
+            return true;
+        }
+
+        int weakest = at.WeakestStretch(out double amperes);
+        result = double.IsInfinity(at.AtFuseAmperes)
+            ? InWords(CheckOutcome.Fail, at.Practice.ShareReference, CheckSubject.Of(0).In(at.NameOf(weakest)))
+            : Judge(at.AtFuseAmperes, amperes, at.Practice.ShareReference, CheckSubject.Of(0).In(at.NameOf(weakest)));
+        return true;
+    }
+
+    internal override string Note(in CheckResult result) => result.NoteKind == 1
+        ? "the wire is not rated here, and no fuse protects it"
+        : result.Outcome == CheckOutcome.Pass ? "no fuse is needed: the supply cannot overload the wire" : "no fuse or breaker protects this wire, and the supply can overload it";
+
+    internal override string Advice(in CheckResult result, BranchState at) =>
+        "Fit a fuse or breaker at the source that the wire's current allows, or a supply that cannot give more than the wire carries.";
+
+    internal override void Explain(Sheet sheet, in CheckResult result)
+    {
+        if (result.HasNumbers && sheet.At.WeakestStretch(out double _) is var weakest && sheet.IsRated(weakest))
+        {
+            sheet.Value(this, sheet.Board.LookUp("greatest current that the supply can drive", "I_k", result.Value!.Value, "A", sheet.Supply.Reference, $"Supply lead {Accept.Text(1000 * (sheet.At.UpstreamOhms ?? 0))} mΩ."));
+            sheet.Limit(this, sheet.Left(weakest));
+        }
+    }
+}

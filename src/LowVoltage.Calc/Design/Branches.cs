@@ -1,0 +1,146 @@
+using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Design;
+
+/// <summary>Lays requirements, or wiring that exists, out as the branch that the checks ask.</summary>
+internal static class Branches
+{
+    /// <summary>For a design: the first stretch is the candidate, feed and wire return together; a return of its own follows.</summary>
+    internal static BranchState ForCandidate(CircuitRequirements asked, DesignRules rules)
+    {
+        ReturnPath back = asked.Return;
+        Site site = Main(asked, rules, back.IsOfWire ? 2 : 1);
+        bool alike = back.Kind == ReturnKind.SameConductor;
+        bool several = back.Kind is ReturnKind.Segments or ReturnKind.SharedSegments;
+        SegmentState[] stretches = new SegmentState[several ? back.Segments.Count + 1 : 1];
+        stretches[0] = new SegmentState
+        {
+            Meters = asked.FeedMeters + (alike ? back.Meters : 0), Parallel = 1, Site = site, Name = several ? StretchName.Feed : StretchName.Only,
+        };
+        for (int i = 1; i < stretches.Length; i++)
+        {
+            stretches[i] = Stretch(back.Segments[i - 1], back.IsShared ? "shared return" : "return", asked, rules, site);
+        }
+
+        return State(asked, rules, site, stretches, back, OhmsOf(asked.JointsArray));
+    }
+
+    /// <summary>For wiring that exists.</summary>
+    internal static BranchState ForPath(CircuitRequirements asked, DesignRules rules, CircuitPath path)
+    {
+        Site site = Main(asked, rules, OwnConductors(path));
+        List<SegmentState> stretches = [.. path.FeedArray.Select(s => Stretch(s, "feed", asked, rules, site))];
+        stretches.AddRange(path.BackArray.Select(s => Stretch(s, path.Return.IsShared ? "shared return" : "return", asked, rules, site)));
+        return State(asked, rules, site, [.. stretches], path.Return, OhmsOf(path.FeedJoints) + OhmsOf(path.ReturnJoints));
+    }
+
+    /// <summary>Wires laid in parallel are loaded conductors of the bundle too.</summary>
+    internal static int OwnConductors(CircuitPath path) => Most(path.FeedArray) + Most(path.BackArray);
+
+    /// <summary>The path with a candidate wire, supply lead included, each stretch with the temperature model that its rating gives.</summary>
+    internal static CircuitPath PathWith(CircuitRequirements asked, BranchState at, Conductor wire) =>
+        Rated(asked, at, CircuitPath.Create(Segment.Create(wire, Length.FromMeters(asked.FeedMeters)), asked.Return).WithFeedJoints([.. asked.Joints]));
+
+    /// <summary>A path, supply lead included, each stretch with the temperature model that its rating gives: the circuit that the checks are about.</summary>
+    internal static CircuitPath Rated(CircuitRequirements asked, BranchState at, CircuitPath path)
+    {
+        if (asked.UpstreamOhms is > 0 and double ohms)
+        {
+            path = path.WithFeedJoints(Joint.Create("supply lead", ElectricResistance.FromOhms(ohms)));
+        }
+
+        _ = at.IsRated;
+        int last = at.Stretches.Length - 1, next = 0;
+        Segment[] feed = [.. path.FeedArray.Select(segment => Warm(segment, at.Stretches[Math.Min(next++, last)]))];
+        Segment[] back = [.. path.BackArray.Select(segment => Warm(segment, at.Stretches[Math.Min(next++, last)]))];
+        ReturnPath returning = path.Return.Kind switch
+        {
+            ReturnKind.SameConductor or ReturnKind.Segments => ReturnPath.Wire(back),
+            ReturnKind.SharedSegments => ReturnPath.Shared(back, path.Return.OtherCurrent),
+            _ => path.Return,
+        };
+        return CircuitPath.Create(feed, returning).WithFeedJoints([.. path.FeedJoints]).WithReturnJoints([.. path.ReturnJoints]);
+    }
+
+    private static Segment Warm(Segment segment, in SegmentState s) => segment.Temperature is not null ? segment : segment.WithTemperature(
+        s.OtherAmperes == 0 && s.IsRated && s.RiseKelvins > 0
+            ? ConductorTemperature.SelfHeated(
+                Temperature.FromDegreesCelsius(s.BaseCelsius), ElectricCurrent.FromAmperes(s.RatedAmperes / s.Parallel), Temperature.FromDegreesCelsius(s.BaseCelsius + s.RiseKelvins))
+            : ConductorTemperature.At(Temperature.FromDegreesCelsius(s.OtherAmperes == 0 && s.IsRated ? s.BaseCelsius : s.UnratedCelsius)));
+
+    private static Site Main(CircuitRequirements asked, DesignRules rules, int ownConductors) =>
+        new Site(asked.Place, asked.Insulation, asked.WallMillimeters, ownConductors, asked.Source.Numbers.NominalVolts).RatedBy(rules.Ampacity);
+
+    private static SegmentState Stretch(Segment segment, string part, CircuitRequirements asked, DesignRules rules, Site main) => new()
+    {
+        Conductor = segment.Conductor,
+        Meters = segment.Meters,
+        Parallel = segment.Parallel,
+        Stated = segment.Temperature,
+        Name = StretchName.Of(part, segment),
+        Site = segment.Place is null && segment.Wire is null ? main : new Site(
+            segment.Place ?? asked.Place, segment.Wire?.Insulation ?? asked.Insulation, segment.Wire?.WallMillimeters ?? asked.WallMillimeters, main.OwnConductors, main.CircuitVolts).RatedBy(rules.Ampacity),
+    };
+
+    private static BranchState State(CircuitRequirements asked, DesignRules rules, Site site, SegmentState[] stretches, ReturnPath back, double jointOhms)
+    {
+        int own = back.Kind == ReturnKind.SharedSegments ? stretches.Length - back.Segments.Count : stretches.Length;
+        double others = back.OtherAmperes, sharedWires = 0, stated = back.Ohms;
+        for (int i = own; i < stretches.Length; i++)
+        {
+            stretches[i].OtherAmperes = others;
+            sharedWires += stretches[i].OhmsAt(stretches[i].HotCelsius(others));
+        }
+
+        double fixedOhms = jointOhms + (asked.UpstreamOhms ?? 0) + stated;
+        return new BranchState
+        {
+            Source = asked.Source.Numbers,
+            Load = asked.Load,
+            Ampacity = rules.Ampacity,
+            DropLimit = asked.DropLimit ?? rules.DropLimit,
+            Practice = rules.FusePractice,
+            MinimumSquareMillimeters = rules.MinimumSquareMillimeters,
+            MinimumReference = rules.MinimumSectionReference,
+            Site = site,
+            Intermittent = asked.Intermittent,
+            UpstreamOhms = asked.UpstreamOhms,
+            FuseDistanceMeters = asked.FuseDistanceMeters,
+            SheathedToFuse = asked.SheathedToFuse,
+            FuseAmbientCelsius = asked.FuseAmbientCelsius,
+            Starts = asked.CountedStarts,
+            OwnFixedOhms = fixedOhms,
+            FixedOhms = fixedOhms + sharedWires,
+            SharedVolts = (sharedWires + (back.IsShared ? stated : 0)) * others,
+            FixedSharedVolts = back.IsShared ? stated * others : 0,
+            Stretches = stretches,
+            OwnCount = own,
+        };
+    }
+
+    private static double OhmsOf(IReadOnlyList<Joint> joints)
+    {
+        double ohms = 0;
+        for (int i = 0; i < joints.Count; i++)
+        {
+            ohms += joints[i].Ohms;
+        }
+
+        return ohms;
+    }
+
+    private static int Most(Segment[] segments)
+    {
+        int most = 0;
+        foreach (Segment segment in segments)
+        {
+            most = Math.Max(most, segment.Parallel);
+        }
+
+        return most;
+    }
+}

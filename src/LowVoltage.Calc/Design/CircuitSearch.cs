@@ -1,0 +1,219 @@
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Protection;
+
+namespace LowVoltage.Calc.Design;
+
+/// <summary>Looks for the wire that does its duty and the fuse that serves load and wire; where nothing passes, for the nearest.</summary>
+/// <remarks>
+/// The wire is chosen first, for strength, drop, rating, heat and start; then the fuse. What neither more copper nor another rating cures (a breaking capacity that is too
+/// small, a fuse too far from its source, a source that is too low) grows no wire: it stands as a failed check on the wire and fuse that are right otherwise. So
+/// does what is not published of a fuse, as undetermined.
+/// </remarks>
+internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> sizes, FuseRating[] fuses)
+{
+    // A larger fuse that settles what the smallest cannot is taken up to this multiple of it: beyond, it is another circuit's fuse.
+    private const double MostMultiple = 2;
+
+    // Of two sizes that fail alike, a larger one must bring the worst check this much nearer to its limit.
+    private const double Nearness = 0.1;
+
+    private readonly bool limited = at.DropLimit.TryVolts(at.Source.NominalVolts, at.Intermittent, out double _);
+
+    /// <summary>What the search found.</summary>
+    internal readonly struct Choice
+    {
+        /// <summary>Place of the wire in the series.</summary>
+        internal int Size { get; init; }
+
+        internal FuseRating? Fuse { get; init; }
+
+        /// <summary>Whether nothing passes and this comes nearest.</summary>
+        internal bool IsNearest { get; init; }
+    }
+
+    internal Choice Find()
+    {
+        for (int i = 0; i < sizes.Count; i++)
+        {
+            at.SetFuse(null);
+            at.SetCandidate(sizes[i]);
+            CheckRun run = default;
+            if (!IsOutWhenCool() && run.WirePasses(at) && at.IsRated && at.Duty.Exists && FirstFuse(run) is { } fuse)
+            {
+                return new Choice { Size = i, Fuse = fuse };
+            }
+        }
+
+        return Nearest();
+    }
+
+    /// <summary>Whether the candidate is out before it is rated: no size can be rated here, it is too thin, or it drops too much even as cool as the air.</summary>
+    /// <remarks>
+    /// A warmer conductor has more resistance, and every kind of load then leaves more of the voltage in the path: what is too much here is too much at any
+    /// temperature that the rating could give. The answer "no" says nothing.
+    /// </remarks>
+    private bool IsOutWhenCool()
+    {
+        if (at.Site.Rating.Gap.Length > 0)
+        {
+            return true;
+        }
+
+        double conductorOhms = 0;
+        for (int i = 0; i < at.OwnCount; i++)
+        {
+            ref readonly SegmentState s = ref at.Stretches[i];
+            if (s.Conductor.AreaSquareMillimeters < at.MinimumSquareMillimeters * (1 - BranchState.Rounding))
+            {
+                return true;
+            }
+
+            conductorOhms += s.OhmsAt(Math.Min(s.CoolCelsius, s.Site.AmbientCelsius));
+        }
+
+        // A little less resistance than the coolest, so that rounding cannot decide.
+        conductorOhms *= 1 - BranchState.Rounding;
+        double most = limited && at.DropLimit.TryVolts(at.Source.NominalVolts, at.Intermittent, out double volts) ? volts : double.PositiveInfinity;
+        return IsOutAt(SupplyLevel.Minimum, conductorOhms, most) || IsOutAt(SupplyLevel.Maximum, conductorOhms, most);
+    }
+
+    private bool IsOutAt(SupplyLevel level, double conductorOhms, double mostDropVolts)
+    {
+        double sourceOhms = at.Source.OhmsAt(level);
+        KernelPoint point = OperatingPointKernel.Solve(
+            at.Source.VoltsAt(level) - at.SharedVolts,
+            sourceOhms + at.FixedOhms,
+            conductorOhms,
+            new FixedConductorTemperature(at.Site.AmbientCelsius, 1),
+            at.Load,
+            LoadState.Running,
+            at.Source.HeldAmperes);
+        return point.Exists
+            ? (point.Amperes * (point.Ohms - sourceOhms)) + at.SharedVolts > mostDropVolts
+            : point.Reason is NoOperatingPoint.PowerOutOfReach or NoOperatingPoint.CurrentOutOfReach;
+    }
+
+    /// <summary>The smallest fuse that serves load and wire; one that passes everything before one that leaves something undetermined, and that before one that fails what no size cures.</summary>
+    /// <remarks>
+    /// A fuse whose operating times are not published is taken only where no smaller fuse with published times has failed: what stops a smaller fuse stops a
+    /// larger one too, unless somebody knows better.
+    /// </remarks>
+    private FuseRating? FirstFuse(in CheckRun wire)
+    {
+        double least = at.LeastFuseAmperes * (1 - BranchState.Rounding), most = at.MostFuseAmperes * (1 + BranchState.Rounding);
+        FuseRating? kept = null;
+        int keptClass = int.MaxValue;
+        double first = double.PositiveInfinity;
+        bool stopped = false;
+        foreach (FuseRating fuse in fuses)
+        {
+            if (fuse.Amperes > most || fuse.Amperes > first * MostMultiple)
+            {
+                break;
+            }
+
+            if (fuse.Amperes < least || FuseVoltageCheck.IsBelow(at, fuse))
+            {
+                continue;
+            }
+
+            CheckRun run = wire;
+            at.SetFuse(fuse);
+            bool passes = run.FusePasses(at);
+            if (!passes)
+            {
+                stopped = true;
+            }
+            else if (fuse.Curve is not null || !stopped)
+            {
+                int own = run.Incurable - wire.Incurable > 0 ? 2 : run.Undetermined - wire.Undetermined > 0 ? 1 : 0;
+                if (own == 0)
+                {
+                    return fuse;
+                }
+
+                first = Math.Min(first, fuse.Amperes);
+                (kept, keptClass) = own < keptClass ? (fuse, own) : (kept, keptClass);
+            }
+        }
+
+        return kept;
+    }
+
+    /// <summary>Why a size was not taken: the worst failure of the wire, else that of the fuse that came nearest on it, else what is undetermined.</summary>
+    internal CheckResult WhyNot(Conductor size)
+    {
+        at.SetFuse(null);
+        at.SetCandidate(size);
+        CheckRun run = default;
+        run.AskWire(at);
+        if (run.Failed == 0 && at.Duty.Exists && at.IsRated)
+        {
+            _ = NearestFuse(run, out run);
+        }
+
+        return run.Curable > 0 ? run.WorstCurable : run.Failed > 0 ? run.Worst : run.FirstUndetermined;
+    }
+
+    // Where nothing passes: the fewest failures, then the least beyond its limit, then the smallest.
+    private Choice Nearest()
+    {
+        Choice best = new() { Size = -1, IsNearest = true };
+        (int Bad, double Tightness) bestRank = (int.MaxValue, double.NegativeInfinity);
+        int bestWire = int.MaxValue;
+        for (int i = 0; i < sizes.Count; i++)
+        {
+            at.SetFuse(null);
+            at.SetCandidate(sizes[i]);
+            CheckRun run = default;
+            run.AskWire(at);
+            int wire = Weight(run);
+            if (wire > bestWire)
+            {
+                continue;
+            }
+
+            FuseRating? fuse = at.Duty.Exists ? NearestFuse(run, out run) : null;
+            (int bad, double tightness) = (Weight(run), run.Failed > 0 ? run.Worst.Tightness : 0);
+            if (bad < bestRank.Bad || (bad == bestRank.Bad && tightness > bestRank.Tightness + Nearness))
+            {
+                bestRank = (bad, tightness);
+                bestWire = wire;
+                best = new Choice { Size = i, Fuse = fuse, IsNearest = true };
+            }
+        }
+
+        return best;
+    }
+
+    // A load that gets nothing, or a wire that is not rated, is further away than any number of limits that are passed by a little.
+    private int Weight(in CheckRun run) => run.Failed + (at.Duty.Exists ? 0 : 100) + (at.IsRated ? 0 : 10);
+
+    private FuseRating? NearestFuse(in CheckRun wire, out CheckRun best)
+    {
+        FuseRating? nearest = null;
+        best = wire;
+        double least = at.LeastFuseAmperes * (1 - BranchState.Rounding);
+        for (int i = 0; i < fuses.Length; i++)
+        {
+            // A fuse that does not carry the load is asked only where none does.
+            if ((fuses[i].Amperes < least || FuseVoltageCheck.IsBelow(at, fuses[i])) && !(i == fuses.Length - 1 && nearest is null))
+            {
+                continue;
+            }
+
+            CheckRun run = wire;
+            at.SetFuse(fuses[i]);
+            run.AskFuse(at);
+            if (nearest is null || run.Failed < best.Failed || (run.Failed == best.Failed && run.Failed > 0 && run.Worst.Tightness > best.Worst.Tightness + Nearness))
+            {
+                nearest = fuses[i];
+                best = run;
+            }
+        }
+
+        return nearest;
+    }
+}
