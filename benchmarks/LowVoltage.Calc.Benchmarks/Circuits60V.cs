@@ -43,8 +43,7 @@ internal static class Circuits60V
             Load = load ?? Load.ConstantPower(Power.FromWatts(watts)),
             Feed = Length.FromMeters(meters),
             Return = ReturnPath.Wire(Length.FromMeters(meters)),
-            Ambient = Temperature.FromDegreesCelsius(ambientCelsius),
-            LoadedConductors = loaded,
+            Place = new Place { Ambient = Temperature.FromDegreesCelsius(ambientCelsius), LoadedConductors = loaded },
             Insulation = insulation,
         };
 }

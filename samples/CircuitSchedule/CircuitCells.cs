@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
@@ -42,22 +43,18 @@ internal static class CircuitCells
                 Upstream = lead is { } milliohms ? ElectricResistance.FromMilliohms(milliohms) : null,
                 FuseDistance = distance is { } meters ? Length.FromMeters(meters) : null,
                 SheathedToFuse = sheathed,
-                Ambient = Temperature.FromDegreesCelsius(ambient),
-                LoadedConductors = conductors,
-                BundleLoading = bundlePercent / 100,
+                Place = new Place { Ambient = Temperature.FromDegreesCelsius(ambient), LoadedConductors = conductors, BundleLoading = bundlePercent / 100, EngineSpace = engineSpace, Altitude = Length.FromMeters(altitude) },
                 Insulation = insulation!,
-                EngineSpace = engineSpace,
-                Altitude = Length.FromMeters(altitude),
                 DropLimit = limit,
                 Intermittent = intermittent,
             },
             (nameof(CircuitRequirements.Feed), "feed_m"),
             (nameof(CircuitRequirements.Upstream), "supply_lead_mOhm"),
             (nameof(CircuitRequirements.FuseDistance), "fuse_distance_m"),
-            (nameof(CircuitRequirements.Ambient), "ambient_degC"),
-            (nameof(CircuitRequirements.LoadedConductors), "loaded_conductors"),
-            (nameof(CircuitRequirements.BundleLoading), "bundle_loading_percent"),
-            (nameof(CircuitRequirements.Altitude), "altitude_m"));
+            (nameof(Place.Ambient), "ambient_degC"),
+            (nameof(Place.LoadedConductors), "loaded_conductors"),
+            (nameof(Place.BundleLoading), "bundle_loading_percent"),
+            (nameof(Place.Altitude), "altitude_m"));
     }
 
     private static ReturnPath? Return(CircuitRow row)

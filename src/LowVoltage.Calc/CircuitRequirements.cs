@@ -1,6 +1,6 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
-using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Quantities;
 using UnitsNet;
 

@@ -1,5 +1,5 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Conductors;
-using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;

@@ -120,7 +120,8 @@ internal sealed class OverloadTemperatureCheck()
             StartWords = Sheet.StartWords,
         }, fuse.Curve!, fuse.Series.Reference);
         steps.Write(found.Limits, found.Point);
-        if ((found.Shown == Shown.Settled ? steps.Settled : steps.Reached) ?? sheet.Board.Find("θ_m") is { } value)
+        Symbol? value = (found.Shown == Shown.Settled ? steps.Settled : steps.Reached) ?? sheet.Board.Find("θ_m");
+        if (value is not null)
         {
             sheet.Value(this, value);
         }

@@ -55,6 +55,12 @@ internal sealed class CombinedLoad : Load
         }
     }
 
+    internal override bool HasSurge => Array.Exists(parts, part => part.HasSurge);
+
+    internal override bool CanStall => Array.Exists(parts, part => part.CanStall);
+
+    internal override bool HasThermalCutOut => base.HasThermalCutOut || Array.TrueForAll(parts, part => !part.CanStall || part.HasThermalCutOut);
+
     internal override void AddStart(LoadStart start)
     {
         foreach (Load part in parts)

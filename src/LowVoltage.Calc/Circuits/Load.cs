@@ -11,6 +11,7 @@ public abstract class Load
 {
     private DutyCycle duty = DutyCycle.FromFraction(1);
     private double? minimumVolts;
+    private bool thermalCutOut;
 
     private protected Load(string name) => Name = name;
 
@@ -120,6 +121,15 @@ public abstract class Load
         return copy;
     }
 
+    /// <summary>The same load with motors that have a thermal cut-out of their own, or that bear being held still for as long as it lasts.</summary>
+    /// <returns>A copy that says so: a fuse that need not open on a stall is then no undetermined point.</returns>
+    public Load WithThermalCutOut()
+    {
+        Load copy = (Load)MemberwiseClone();
+        copy.thermalCutOut = true;
+        return copy;
+    }
+
     /// <summary>The same load with a capacitor at its input, which charges through the resistance of the circuit at switching on.</summary>
     /// <param name="capacitance">Input capacitance C, positive.</param>
     /// <returns>A load whose <see cref="InrushFrom"/> tells of the capacitor too.</returns>
@@ -163,6 +173,15 @@ public abstract class Load
 
     /// <summary>Whether it has a start of its own that takes more than running and must succeed: a motor.</summary>
     internal virtual bool Starts => false;
+
+    /// <summary>Whether it draws more at switching on than in running, for a moment: a lamp, a motor, a capacitor.</summary>
+    internal virtual bool HasSurge => false;
+
+    /// <summary>Whether it can be held still and draw its locked-rotor current: a motor.</summary>
+    internal virtual bool CanStall => false;
+
+    /// <summary>Whether a motor in it protects itself when it is held still.</summary>
+    internal virtual bool HasThermalCutOut => thermalCutOut;
 
     /// <summary>What a careful reader must know about the load at this voltage, or null.</summary>
     internal virtual string? RemarkAt(double volts, LoadState state) => null;

@@ -42,6 +42,10 @@ internal sealed class MotorLoad : Load
 
     internal override bool Starts => peak > running;
 
+    internal override bool HasSurge => peak > running;
+
+    internal override bool CanStall => true;
+
     internal override LoadLaw LawAt(LoadState state) =>
         state != LoadState.Running && ratedVolts is { } volts
             ? new LoadLaw(At(state) / volts, 0, 0, true)

@@ -45,26 +45,42 @@ public sealed class Segment
 
     internal double Meters { get; }
 
-    /// <summary>A segment.</summary>
+    /// <summary>A segment of one conductor.</summary>
+    /// <param name="conductor">The conductor.</param>
+    /// <param name="length">Length of this way, positive.</param>
+    /// <returns>The segment.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The length is outside its range.</exception>
+    public static Segment Create(Conductor conductor, Length length) => Create(conductor, length, 1);
+
+    /// <summary>A segment of equal conductors side by side.</summary>
     /// <param name="conductor">The conductor.</param>
     /// <param name="length">Length of this way, positive.</param>
     /// <param name="parallel">Equal conductors side by side, 1 to 1000.</param>
     /// <returns>The segment.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="conductor"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The length or the number is outside its range.</exception>
-    public static Segment Create(Conductor conductor, Length length, int parallel = 1) => new(
+    public static Segment Create(Conductor conductor, Length length, int parallel) => new(
         conductor ?? throw new ArgumentNullException(nameof(conductor)),
         Accept.Meters(length, nameof(length)),
         Accept.Count(parallel, 1, 1000, nameof(parallel)));
 
-    /// <summary>A segment of wire in an insulation of its own.</summary>
+    /// <summary>A segment of one wire in an insulation of its own.</summary>
+    /// <param name="wire">The insulated wire.</param>
+    /// <param name="length">Length of this way, positive.</param>
+    /// <returns>The segment.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="wire"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The length is outside its range.</exception>
+    public static Segment Create(Wire wire, Length length) => Create(wire, length, 1);
+
+    /// <summary>A segment of wires in an insulation of their own.</summary>
     /// <param name="wire">The insulated wire.</param>
     /// <param name="length">Length of this way, positive.</param>
     /// <param name="parallel">Equal wires side by side, 1 to 1000.</param>
     /// <returns>The segment.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="wire"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The length or the number is outside its range.</exception>
-    public static Segment Create(Wire wire, Length length, int parallel = 1) =>
+    public static Segment Create(Wire wire, Length length, int parallel) =>
         new(Create((wire ?? throw new ArgumentNullException(nameof(wire))).Conductor, length, parallel)) { Wire = wire };
 
     /// <summary>The same segment at a temperature of its own, such as a pigtail in an engine space.</summary>

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -72,7 +73,7 @@ internal sealed class DesignDefence(DesignCircuit circuit, ProblemDraft d)
         }
 
         CircuitDesign design = CircuitDesigner.Design(requirements, rules);
-        if (design.Wire?.Size is not { } chosen || chosen != Right.Row.Size || design.Fuse is not { } fuse || fuse.Current.Amperes != Right.Rating)
+        if (design.IsNearest || design.Wire.Size is not { } chosen || chosen != Right.Row.Size || design.Fuse is not { } fuse || fuse.Current.Amperes != Right.Rating)
         {
             return null;
         }
@@ -91,8 +92,7 @@ internal sealed class DesignDefence(DesignCircuit circuit, ProblemDraft d)
         Load = Load.ConstantCurrent(Make.A(Right.Amperes)),
         Feed = d.LengthOf(circuit.L.Value),
         Return = circuit.Chassis is null ? ReturnPath.Wire(d.LengthOf(circuit.L.Value)) : ReturnPath.Chassis(Make.Milliohm(circuit.Chassis.Value)),
-        Ambient = Make.Celsius(circuit.Place.Celsius),
-        LoadedConductors = circuit.Place.Conductors,
+        Place = new Place { Ambient = Make.Celsius(circuit.Place.Celsius), LoadedConductors = circuit.Place.Conductors },
         Insulation = InsulationMaterial.PolyvinylChloride,
     };
 

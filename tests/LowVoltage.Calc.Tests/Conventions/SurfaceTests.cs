@@ -293,9 +293,8 @@ public class SurfaceTests
         Load = (Load)Pick(typeof(Load), random)!,
         Feed = Length.FromMeters(Math.Pow(10, (random.NextDouble() * 6) - 3)),
         Return = (ReturnPath)Pick(typeof(ReturnPath), random)!,
-        Ambient = Temperature.FromDegreesCelsius((random.NextDouble() * 200) - 60),
+        Place = new Place { Ambient = Temperature.FromDegreesCelsius((random.NextDouble() * 200) - 60), LoadedConductors = random.Next(1, 60) },
         Insulation = (InsulationMaterial)Pick(typeof(InsulationMaterial), random)!,
-        LoadedConductors = random.Next(1, 60),
         Upstream = random.Next(2) == 0 ? null : ElectricResistance.FromOhms(random.NextDouble() * 0.02),
     };
 }

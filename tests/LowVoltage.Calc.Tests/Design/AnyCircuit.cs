@@ -1,5 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -61,12 +62,10 @@ public sealed record AnyCircuit(
         Load = Make(Amperes * load),
         Feed = M(Feed * length),
         Return = ReturnKind <= 1 ? ReturnPath.Wire(M(Back * length)) : Return,
-        Ambient = C(Ambient + warmer),
-        LoadedConductors = Conductors + more,
+        Place = new Place { Ambient = C(Ambient + warmer), LoadedConductors = Conductors + more, EngineSpace = EngineSpace },
         Insulation = Insulation,
         Upstream = UpstreamMilliOhms is { } ohms ? MilliOhm(ohms) : null,
         FuseDistance = M(0.1),
-        EngineSpace = EngineSpace,
         Joints = [Joint.Create("joint", MilliOhm(JointMilliOhms))],
         Name = "any",
     };

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
@@ -50,19 +51,22 @@ internal static class Ask
             Load = load,
             Feed = M(feed),
             Return = back ?? ReturnPath.Wire(M(feed)),
-            Ambient = C(ambient),
-            LoadedConductors = conductors,
+            Place = new Place { Ambient = C(ambient), LoadedConductors = conductors, EngineSpace = engineSpace, BundleLoading = bundleLoading },
             Insulation = insulation ?? InsulationMaterial.PolyvinylChloride,
             Upstream = upstreamMilliOhms is { } ohms ? MilliOhm(ohms) : null,
             FuseDistance = fuseDistance is { } meters ? M(meters) : null,
-            EngineSpace = engineSpace,
-            BundleLoading = bundleLoading,
             DropLimit = drop,
             Joints = joints,
         };
 
+    public static bool TryRate(this AmpacityBasis basis, Conductor conductor, CircuitRequirements asked, out ElectricCurrent current) =>
+        basis.TryRate(conductor, asked.Insulation, asked.Place, out current);
+
+    public static DeratedAmpacity? Derate(this AmpacityBasis basis, Conductor conductor, CircuitRequirements asked) =>
+        basis.Derate(conductor, asked.Insulation, asked.Place);
+
     public static CheckResult Of(this CircuitDesign design, CheckKind kind) =>
-        design.Check(kind) ?? throw new InvalidOperationException($"There is no {kind} check in: {design}");
+        design.Find(kind) ?? throw new InvalidOperationException($"There is no {kind} check in: {design}");
 
     /// <summary>The value of a check against plain arithmetic, relative.</summary>
     public static void Is(this CircuitDesign design, CheckKind kind, double value, double limit, double tolerance = 1e-7)
@@ -72,6 +76,7 @@ internal static class Ask
         Near(limit, check.Limit, tolerance, kind + " limit");
     }
 
-    public static void Near(double expected, double actual, double tolerance, string what = "value") => Assert.True(
-        Math.Abs(expected - actual) <= tolerance * Math.Max(Math.Abs(expected), 1e-12), $"{what}: expected {expected:R}, was {actual:R}");
+    /// <summary>Two numbers that are there and agree; a check without a number agrees with nothing.</summary>
+    public static void Near(double? expected, double? actual, double tolerance, string what = "value") => Assert.True(
+        expected is { } e && actual is { } a && Math.Abs(e - a) <= tolerance * Math.Max(Math.Abs(e), 1e-12), $"{what}: expected {expected:R}, was {actual:R}");
 }

@@ -139,11 +139,12 @@ public class CalculationSheetTests
     }
 
     [Theory]
-    [InlineData(CheckKind.ConductorTemperature, "K.")]
-    [InlineData(CheckKind.ShortCircuitTemperature, "K.")]
-    [InlineData(CheckKind.VoltageDrop, "%.")]
-    public void Margin_OfATemperature_IsInKelvins(CheckKind kind, string unit)
+    [InlineData(nameof(CheckKind.ConductorTemperature), "K.")]
+    [InlineData(nameof(CheckKind.ShortCircuitTemperature), "K.")]
+    [InlineData(nameof(CheckKind.VoltageDrop), "%.")]
+    public void Margin_OfATemperature_IsInKelvins(string id, string unit)
     {
+        CheckKind kind = CheckKind.Find(id)!;
         CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(5))), DesignRules.RoadVehicle);
         CheckResult check = design.Of(kind);
         string reason = design.Explain().Steps.Single(s => s.Sought == "check: " + check.Name).Reason;

@@ -77,7 +77,7 @@ public class DesignExplanationTests
     {
         foreach (CheckResult check in design.Checks)
         {
-            SolutionStep step = Assert.Single(sheet.Steps, s => s.Sought == "check: " + check.Name && (s.Symbol is null || Math.Abs(s.Result!.Value - check.Value) <= Play * Math.Abs(check.Value)));
+            SolutionStep step = Assert.Single(sheet.Steps, s => s.Sought == "check: " + check.Name && (s.Symbol is null || Math.Abs(s.Result!.Value - check.Value!.Value) <= Play * Math.Abs(check.Value.Value)));
             Assert.Equal(check.Reference, step.Source);
             if (step.Kind == StepKind.Statement)
             {

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -60,10 +61,10 @@ public class DesignInputTests
     public static TheoryData<string, Action> Null => new()
     {
         { "Name", () => With(Good, name: null!) },
-        { "Source", () => _ = new CircuitRequirements { Source = null!, Load = Good.Load, Feed = Good.Feed, Return = Good.Return, Ambient = Good.Ambient, Insulation = Good.Insulation } },
-        { "Load", () => _ = new CircuitRequirements { Source = Good.Source, Load = null!, Feed = Good.Feed, Return = Good.Return, Ambient = Good.Ambient, Insulation = Good.Insulation } },
-        { "Return", () => _ = new CircuitRequirements { Source = Good.Source, Load = Good.Load, Feed = Good.Feed, Return = null!, Ambient = Good.Ambient, Insulation = Good.Insulation } },
-        { "Insulation", () => _ = new CircuitRequirements { Source = Good.Source, Load = Good.Load, Feed = Good.Feed, Return = Good.Return, Ambient = Good.Ambient, Insulation = null! } },
+        { "Source", () => _ = new CircuitRequirements { Source = null!, Load = Good.Load, Feed = Good.Feed, Return = Good.Return, Place = Good.Place, Insulation = Good.Insulation } },
+        { "Load", () => _ = new CircuitRequirements { Source = Good.Source, Load = null!, Feed = Good.Feed, Return = Good.Return, Place = Good.Place, Insulation = Good.Insulation } },
+        { "Return", () => _ = new CircuitRequirements { Source = Good.Source, Load = Good.Load, Feed = Good.Feed, Return = null!, Place = Good.Place, Insulation = Good.Insulation } },
+        { "Insulation", () => _ = new CircuitRequirements { Source = Good.Source, Load = Good.Load, Feed = Good.Feed, Return = Good.Return, Place = Good.Place, Insulation = null! } },
         { "Joints", () => With(Good, joints: null!) },
         { "Joints", () => With(Good, joints: [Joint.Create("a", MilliOhm(1)), null!]) },
         { "basis", () => _ = new DesignRules(null!) },
@@ -81,9 +82,9 @@ public class DesignInputTests
         { "first", () => AmpacityBasis.LowerOf(null!, AmpacityBasis.HeatBalance) },
         { "second", () => AmpacityBasis.LowerOf(AmpacityBasis.HeatBalance, null!) },
         { "conductor", () => AmpacityBasis.HeatBalance.TryRate(null!, Good, out _) },
-        { "requirements", () => AmpacityBasis.HeatBalance.TryRate(RoadVehicle(1), null!, out _) },
+        { "place", () => AmpacityBasis.HeatBalance.TryRate(RoadVehicle(1), Good.Insulation, null!, out _) },
         { "conductor", () => AmpacityBasis.HeatBalance.Derate(null!, Good) },
-        { "requirements", () => AmpacityBasis.SmallCraftTable.Derate(RoadVehicle(1), null!) },
+        { "insulation", () => AmpacityBasis.SmallCraftTable.Derate(RoadVehicle(1), null!, Good.Place) },
         { "requirements", () => CircuitDesigner.Design(null!, DesignRules.Bench) },
         { "rules", () => CircuitDesigner.Design(Good, null!) },
         { "requirements", () => CircuitDesigner.Verify(null!, RoadVehicle(1), Blade(5), DesignRules.Bench) },
@@ -138,14 +139,14 @@ public class DesignInputTests
     {
         CircuitRequirements r = new()
         {
-            Source = Good.Source, Load = Good.Load, Feed = M(4), Return = Good.Return, Ambient = C(33), LoadedConductors = 7, BundleLoading = 0.4, Altitude = M(900), Insulation = Good.Insulation,
-            Upstream = MilliOhm(12), FuseDistance = M(0.2), SheathedToFuse = true, EngineSpace = true, Wall = Length.FromMillimeters(0.5), Intermittent = true, DropLimit = DropLimit.Percent(2), Name = "pump",
+            Source = Good.Source, Load = Good.Load, Feed = M(4), Return = Good.Return, Place = new Place { Ambient = C(33), LoadedConductors = 7, BundleLoading = 0.4, Altitude = M(900), EngineSpace = true }, Insulation = Good.Insulation,
+            Upstream = MilliOhm(12), FuseDistance = M(0.2), SheathedToFuse = true, Wall = Length.FromMillimeters(0.5), Intermittent = true, DropLimit = DropLimit.Percent(2), Name = "pump",
             Joints = [Joint.Create("a", MilliOhm(1))],
         };
-        Assert.Equal((4, 33, 7, 0.4, 900), (r.Feed.Meters, r.Ambient.DegreesCelsius, r.LoadedConductors, r.BundleLoading, r.Altitude.Meters));
+        Assert.Equal((4, 33, 7, 0.4, 900), (r.Feed.Meters, r.Place.Ambient.DegreesCelsius, r.Place.LoadedConductors, r.Place.BundleLoading, r.Place.Altitude.Meters));
         Near(0.012, r.Upstream!.Value.Ohms, 1e-12);
         Near(0.5, r.Wall!.Value.Millimeters, 1e-12);
-        Assert.Equal((0.2, true, true, true, "pump"), (r.FuseDistance!.Value.Meters, r.SheathedToFuse, r.EngineSpace, r.Intermittent, r.Name));
+        Assert.Equal((0.2, true, true, true, "pump"), (r.FuseDistance!.Value.Meters, r.SheathedToFuse, r.Place.EngineSpace, r.Intermittent, r.Name));
         Assert.Single(r.Joints);
         CircuitRequirements bare = Circuit(Good.Load, upstreamMilliOhms: null, fuseDistance: null);
         Assert.Null(bare.Upstream);
@@ -197,7 +198,7 @@ public class DesignInputTests
 
     private static CircuitRequirements With(CircuitRequirements good, string name = "", Joint[]? joints = null) => new()
     {
-        Source = good.Source, Load = good.Load, Feed = good.Feed, Return = good.Return, Ambient = good.Ambient, Insulation = good.Insulation, Name = name, Joints = name is "" ? joints! : [],
+        Source = good.Source, Load = good.Load, Feed = good.Feed, Return = good.Return, Place = good.Place, Insulation = good.Insulation, Name = name, Joints = name is "" ? joints! : [],
     };
 
     private static CircuitRequirements With(
@@ -210,7 +211,6 @@ public class DesignInputTests
         Length? distance = null,
         Length? wall = null) => new()
         {
-            Source = Good.Source, Load = Good.Load, Feed = feed ?? Good.Feed, Return = Good.Return, Ambient = ambient ?? Good.Ambient, Insulation = Good.Insulation,
-            LoadedConductors = conductors, BundleLoading = loading, Altitude = altitude ?? Length.Zero, Upstream = upstream, FuseDistance = distance, Wall = wall,
+            Source = Good.Source, Load = Good.Load, Feed = feed ?? Good.Feed, Return = Good.Return, Place = new Place { Ambient = ambient ?? Good.Place.Ambient, LoadedConductors = conductors, BundleLoading = loading, Altitude = altitude ?? Length.Zero }, Insulation = Good.Insulation, Upstream = upstream, FuseDistance = distance, Wall = wall,
         };
 }

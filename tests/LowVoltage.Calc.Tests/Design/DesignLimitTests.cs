@@ -1,4 +1,5 @@
 using FsCheck.Xunit;
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
@@ -173,7 +174,7 @@ public class DesignLimitTests
 
         CircuitDesign beyond = at(x + step);
         CheckKind named = limit.Governing!.Value.Kind;
-        CheckResult? check = beyond.Check(named);
+        CheckResult? check = beyond.Find(named);
         Assert.True(check is { Outcome: not CheckOutcome.Pass }, $"{limit}; but beyond {beyond}");
     }
 
@@ -184,8 +185,7 @@ public class DesignLimitTests
         CircuitDesigner.Verify(
             new CircuitRequirements
             {
-                Source = r.Source, Load = load ?? r.Load, Feed = feed is { } m ? M(m) : r.Feed, Return = back ?? r.Return, Ambient = ambient is { } t ? C(t) : r.Ambient,
-                LoadedConductors = conductors ?? r.LoadedConductors, Insulation = r.Insulation, Upstream = r.Upstream, FuseDistance = r.FuseDistance, EngineSpace = r.EngineSpace, Joints = r.Joints,
+                Source = r.Source, Load = load ?? r.Load, Feed = feed is { } m ? M(m) : r.Feed, Return = back ?? r.Return, Place = new Place { Ambient = ambient is { } t ? C(t) : r.Place.Ambient, LoadedConductors = conductors ?? r.Place.LoadedConductors, EngineSpace = r.Place.EngineSpace }, Insulation = r.Insulation, Upstream = r.Upstream, FuseDistance = r.FuseDistance, Joints = r.Joints,
             },
             wire,
             fuse,

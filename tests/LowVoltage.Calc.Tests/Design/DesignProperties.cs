@@ -4,6 +4,7 @@ using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Protection;
 using static LowVoltage.Calc.Tests.Design.Ask;
 
 namespace LowVoltage.Calc.Tests.Design;
@@ -27,7 +28,7 @@ public class DesignProperties
             foreach (Calc.Protection.FuseRating fuse in i < chosen - 3 ? [] : c.Rules.Fuses.Ratings)
             {
                 CircuitDesign verified = CircuitDesigner.Verify(asked, sizes[i], fuse, c.Rules);
-                bool unrated = verified.Check(CheckKind.ContinuousCurrent) is { Outcome: CheckOutcome.Undetermined };
+                bool unrated = verified.Find(CheckKind.ContinuousCurrent) is { Outcome: CheckOutcome.Undetermined };
                 Assert.True(!verified.IsFeasible || unrated, $"{design}; but {verified}");
             }
         }
@@ -117,12 +118,10 @@ public class DesignProperties
             Load = si.Load,
             Feed = Length.FromFeet(c.Feed / 0.3048),
             Return = c.ReturnKind <= 1 ? ReturnPath.Wire(Length.FromInches(c.Back / 0.0254)) : si.Return,
-            Ambient = Temperature.FromDegreesFahrenheit((c.Ambient * 1.8) + 32),
-            LoadedConductors = c.Conductors,
+            Place = new Place { Ambient = Temperature.FromDegreesFahrenheit((c.Ambient * 1.8) + 32), LoadedConductors = c.Conductors, EngineSpace = c.EngineSpace },
             Insulation = c.Insulation,
             Upstream = c.UpstreamMilliOhms is { } ohms ? ElectricResistance.FromMicroohms(ohms * 1000) : null,
             FuseDistance = Length.FromCentimeters(10),
-            EngineSpace = c.EngineSpace,
             Joints = [Joint.Create("joint", ElectricResistance.FromMicroohms(c.JointMilliOhms * 1000))],
         };
         CircuitDesign a = CircuitDesigner.Design(si, c.Rules), b = CircuitDesigner.Design(other, c.Rules);
@@ -169,13 +168,13 @@ public class DesignProperties
         OperatingPoint[] points = [range.Minimum, range.Nominal, range.Maximum];
         Assert.True(range.Exists);
         Near(points.Max(p => p.Drop.Volts), design.Of(CheckKind.VoltageDrop).Value, 1e-9);
-        if (design.Check(CheckKind.LoadVoltage) is { } load)
+        if (design.Find(CheckKind.LoadVoltage) is { } load)
         {
             Near(points.Min(p => p.VoltageAtLoad.Volts), load.Value, 1e-9);
         }
 
         double heating = points.Max(p => p.HeatingCurrent.Amperes), others = design.Path!.Return.OtherCurrent.Amperes;
-        double value = design.Of(CheckKind.ContinuousCurrent).Value;
+        double value = design.Of(CheckKind.ContinuousCurrent).Value!.Value;
         bool shared = c.ReturnKind == 4;
         Assert.True(Math.Abs(value - heating) <= 1e-9 * value || (shared && Math.Abs(value - heating - others) <= 1e-9 * value), $"{value} of {heating} and {others}");
         Near(points.Max(p => p.Current.Amperes) / c.Rules.FusePractice.Loading, design.Of(CheckKind.FuseCarriesLoad).Limit, 1e-8);

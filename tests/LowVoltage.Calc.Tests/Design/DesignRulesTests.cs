@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
@@ -38,7 +39,7 @@ public class DesignRulesTests
         Assert.Equal(AmpacityBasis.RoadVehicleTable.Reference, thick.Reference);
         Near(158, rules.Ampacity.Derate(RoadVehicle(35), asked)!.Current.Amperes, 1e-12);
         CheckResult thin = CircuitDesigner.Verify(asked, RoadVehicle(2.5), Blade(25), rules).Of(CheckKind.ContinuousCurrent);
-        Assert.InRange(thin.Limit, 20, 31.9);
+        Assert.InRange(thin.Limit!.Value, 20, 31.9);
         Assert.Equal(AmpacityBasis.HeatBalance.Reference, thin.Reference);
 
         // 3 mm² is no row of the table: the heat balance alone, and it is named.
@@ -182,7 +183,7 @@ public class DesignRulesTests
     {
         CircuitRequirements with(double? meters, bool sheathed) => new()
         {
-            Source = LeadAcid(), Load = Load.ConstantCurrent(A(4)), Feed = M(2), Return = ReturnPath.Wire(M(2)), Ambient = C(25), Insulation = Xlpe, Upstream = MilliOhm(15),
+            Source = LeadAcid(), Load = Load.ConstantCurrent(A(4)), Feed = M(2), Return = ReturnPath.Wire(M(2)), Place = new Place { Ambient = C(25) }, Insulation = Xlpe, Upstream = MilliOhm(15),
             FuseDistance = meters is { } m ? M(m) : null, SheathedToFuse = sheathed,
         };
         CheckOutcome of(double? meters, bool sheathed) => CircuitDesigner.Verify(with(meters, sheathed), Awg(12), Blade(5), DesignRules.SmallCraft).Of(CheckKind.FuseDistance).Outcome;
@@ -191,7 +192,7 @@ public class DesignRulesTests
         Assert.Equal(CheckOutcome.Pass, of(1.016, true));
         Assert.Equal(CheckOutcome.Fail, of(1.0161, true));
         Assert.Equal(CheckOutcome.Undetermined, of(null, true));
-        Assert.Null(CircuitDesigner.Verify(with(null, false), Class5(1), Blade(5), DesignRules.Bench).Check(CheckKind.FuseDistance));
+        Assert.Null(CircuitDesigner.Verify(with(null, false), Class5(1), Blade(5), DesignRules.Bench).Find(CheckKind.FuseDistance));
     }
 
     [Theory]
@@ -280,7 +281,7 @@ public class DesignRulesTests
         Assert.Equal(Verdict.Pass, design.Verdict);
         CheckResult check = design.Of(CheckKind.ShortCircuitTemperature);
         Assert.Equal(125, check.Limit);
-        Assert.StartsWith($"from {design.Of(CheckKind.ConductorTemperature).Value.ToString("G4", System.Globalization.CultureInfo.InvariantCulture)} °C", check.Note, StringComparison.Ordinal);
+        Assert.StartsWith($"from {design.Of(CheckKind.ConductorTemperature).Value!.Value.ToString("G4", System.Globalization.CultureInfo.InvariantCulture)} °C", check.Note, StringComparison.Ordinal);
 
         // With a limit of its own the fault finds the wire as hot as it may be.
         CircuitRequirements known = Circuit(Load.ConstantCurrent(A(4)), insulation: InsulationMaterial.Rated("125 °C rated", C(125), C(200)));

@@ -91,11 +91,7 @@ public class DesignSnapshotTests
         Upstream = i % 4 == 1 ? null : Ohm(0.01 + (0.006 * (i % 6))),
         FuseDistance = i % 6 == 2 ? null : Length.FromMeters(0.1 + (0.3 * (i % 3))),
         SheathedToFuse = i % 2 == 0,
-        Ambient = Temperature.FromDegreesCelsius(20 + (10 * (i % 6))),
-        LoadedConductors = 1 + (i % 7),
-        BundleLoading = i % 4 == 3 ? 0.5 : 1,
-        Altitude = Length.FromMeters(i % 10 == 7 ? 3000 : 0),
-        EngineSpace = i % 12 == 5,
+        Place = new Place { Ambient = Temperature.FromDegreesCelsius(20 + (10 * (i % 6))), LoadedConductors = 1 + (i % 7), BundleLoading = i % 4 == 3 ? 0.5 : 1, Altitude = Length.FromMeters(i % 10 == 7 ? 3000 : 0), EngineSpace = i % 12 == 5 },
         Insulation = (i % 6) switch
         {
             0 => InsulationMaterial.PolyvinylChloride,

@@ -11,22 +11,23 @@ public class DesignWordsTests
     private static readonly DesignRules Bench = DesignRules.Bench;
 
     [Theory]
-    [InlineData(CheckKind.PowerDelivery, "W", true)]
-    [InlineData(CheckKind.MechanicalMinimum, "mm²", true)]
-    [InlineData(CheckKind.VoltageDrop, "V", false)]
-    [InlineData(CheckKind.LoadVoltage, "V", true)]
-    [InlineData(CheckKind.ContinuousCurrent, "A", false)]
-    [InlineData(CheckKind.ConductorTemperature, "°C", false)]
-    [InlineData(CheckKind.FuseCarriesLoad, "A", true)]
-    [InlineData(CheckKind.FuseProtectsWire, "A", false)]
-    [InlineData(CheckKind.FuseVoltage, "V", true)]
-    [InlineData(CheckKind.BreakingCapacity, "A", false)]
-    [InlineData(CheckKind.InrushHeld, "s", false)]
-    [InlineData(CheckKind.FaultOpensFuse, "s", false)]
-    [InlineData(CheckKind.ShortCircuitTemperature, "°C", false)]
-    [InlineData(CheckKind.FuseDistance, "m", false)]
-    public void Check_OfEveryKind_HasItsUnitAndSense(CheckKind kind, string unit, bool least)
+    [InlineData(nameof(CheckKind.PowerDelivery), "W", true)]
+    [InlineData(nameof(CheckKind.MechanicalMinimum), "mm²", true)]
+    [InlineData(nameof(CheckKind.VoltageDrop), "V", false)]
+    [InlineData(nameof(CheckKind.LoadVoltage), "V", true)]
+    [InlineData(nameof(CheckKind.ContinuousCurrent), "A", false)]
+    [InlineData(nameof(CheckKind.ConductorTemperature), "°C", false)]
+    [InlineData(nameof(CheckKind.FuseCarriesLoad), "A", true)]
+    [InlineData(nameof(CheckKind.FuseProtectsWire), "A", false)]
+    [InlineData(nameof(CheckKind.FuseVoltage), "V", true)]
+    [InlineData(nameof(CheckKind.BreakingCapacity), "A", false)]
+    [InlineData(nameof(CheckKind.InrushHeld), "", false)]
+    [InlineData(nameof(CheckKind.FaultOpensFuse), "s", false)]
+    [InlineData(nameof(CheckKind.ShortCircuitTemperature), "°C", false)]
+    [InlineData(nameof(CheckKind.FuseDistance), "m", false)]
+    public void Check_OfEveryKind_HasItsUnitAndSense(string id, string unit, bool least)
     {
+        CheckKind kind = CheckKind.Find(id)!;
         // A lamp with a minimum voltage of its own on board: every kind but the one of an impossible load.
         CircuitDesign design = kind == CheckKind.PowerDelivery
             ? CircuitDesigner.Verify(Circuit(Load.ConstantPower(W(9000))), Class5(1), Blade(5), Bench)

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
@@ -302,8 +303,8 @@ public class HandComputedDesignTests
         design.Is(CheckKind.BreakingCapacity, 5, 1000);
         design.Is(CheckKind.FaultOpensFuse, 0, 5);
         Assert.Contains("carries for ever", design.Of(CheckKind.FaultOpensFuse).Note, StringComparison.Ordinal);
-        Assert.Null(design.Check(CheckKind.ShortCircuitTemperature));
-        double rated = design.Of(CheckKind.ContinuousCurrent).Limit;
+        Assert.Null(design.Find(CheckKind.ShortCircuitTemperature));
+        double rated = design.Of(CheckKind.ContinuousCurrent).Limit!.Value;
         design.Is(CheckKind.VoltageDrop, 4 * Plain.PerMeter(39.0, Plain.Warm(30, 70, 4, rated)), 0.36);
     }
 

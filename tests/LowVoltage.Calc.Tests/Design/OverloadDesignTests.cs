@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
@@ -145,7 +146,7 @@ public class OverloadDesignTests
     {
         DesignRules rules = new(DesignRules.Bench) { FusePractice = new FusePractice { Overload = null } };
         CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(6)), feed: 1), Class5(1.5), Blade(15), rules);
-        Assert.Null(design.Check(CheckKind.OverloadTemperature));
+        Assert.Null(design.Find(CheckKind.OverloadTemperature));
         Assert.Same(OverloadAllowance.Ageing240Hours, new FusePractice().Overload);
     }
 
@@ -165,7 +166,7 @@ public class OverloadDesignTests
     {
         CircuitDesign design = CircuitDesigner.Verify(
             Circuit(Load.ConstantCurrent(A(4)), Source.CurrentLimited(V(12), A(5)), feed: 0.5, conductors: 1, upstreamMilliOhms: 0), Class5(0.75), Blade(5), DesignRules.Bench);
-        Assert.Null(design.Check(CheckKind.OverloadTemperature));
+        Assert.Null(design.Find(CheckKind.OverloadTemperature));
         Assert.Equal(Verdict.Pass, design.Verdict);
     }
 
@@ -239,10 +240,10 @@ public class OverloadDesignTests
         DesignRules any = new(DesignRules.Bench) { FusePractice = new FusePractice { Distance = SourceDistance.Iso10133 } };
         CircuitRequirements sheathed = new()
         {
-            Source = LeadAcid(), Load = Load.ConstantCurrent(A(4)), Feed = M(2), Return = ReturnPath.Wire(M(2)), Ambient = C(25), Insulation = Xlpe, Upstream = MilliOhm(15),
+            Source = LeadAcid(), Load = Load.ConstantCurrent(A(4)), Feed = M(2), Return = ReturnPath.Wire(M(2)), Place = new Place { Ambient = C(25) }, Insulation = Xlpe, Upstream = MilliOhm(15),
             FuseDistance = M(7), SheathedToFuse = true,
         };
-        Assert.Null(CircuitDesigner.Verify(sheathed, Class5(2.5), Blade(5), any).Check(CheckKind.FuseDistance));
+        Assert.Null(CircuitDesigner.Verify(sheathed, Class5(2.5), Blade(5), any).Find(CheckKind.FuseDistance));
     }
 
     /// <summary>One stretch: Ω/km, mm², ambient, rated current at a temperature, continuous and short-circuit limit; its share of the fuse's current.</summary>
@@ -276,11 +277,11 @@ public class OverloadDesignTests
         double reached = wire.After(at, held ? double.PositiveInfinity : Plain.Time(gates, fuse, at));
 
         // The note rounds the current to four digits, 0.05 %: 0.1 % of the heat, and up to 0.5 % of a time that falls with the tenth power (50 s to 5 s from 160 % to 200 %).
-        Assert.Equal(reached, check.Value, 0.006 * (reached - wire.Ambient));
+        Assert.Equal(reached, check.Value!.Value, 0.006 * (reached - wire.Ambient));
         // At 5 s, where the two limits meet, the rounded current may stand on either side.
         double seconds = held ? double.PositiveInfinity : Plain.Time(gates, fuse, at);
         Assert.True(Math.Abs(seconds - 5) < 0.03 || check.Limit.Equals(seconds <= 5 ? wire.ShortCircuit : overload), check + ", " + check.Note);
-        Assert.Contains(check.Limit, new[] { overload, wire.ShortCircuit });
+        Assert.Contains(check.Limit!.Value, new[] { overload, wire.ShortCircuit });
     }
 
     private static double Number(string text, string pattern) => double.Parse(

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
@@ -22,7 +23,7 @@ public class ReviewFindingsTests
         FuseRating fuse = FuseSeries.RoadVehicleHighCurrentBlade.SmallestAtLeast(ElectricCurrent.FromAmperes(80));
         CircuitDesign two = CircuitDesigner.Verify(Asked(Load.ConstantCurrent(ElectricCurrent.FromAmperes(60)), conductors: 2), path, fuse, DesignRules.RoadVehicle);
         CircuitDesign six = CircuitDesigner.Verify(Asked(Load.ConstantCurrent(ElectricCurrent.FromAmperes(60)), conductors: 6), path, fuse, DesignRules.RoadVehicle);
-        Assert.Equal(six.Check(CheckKind.ContinuousCurrent), two.Check(CheckKind.ContinuousCurrent));
+        Assert.Equal(six.Find(CheckKind.ContinuousCurrent), two.Find(CheckKind.ContinuousCurrent));
         Assert.Equal(Verdict.Fail, two.Verdict);
         Assert.Contains(two.Assumptions, line => line.Contains("6 loaded conductors together", StringComparison.Ordinal));
         Assert.Contains(two.Assumptions, line => line.Contains("share the current equally", StringComparison.Ordinal));
@@ -37,7 +38,7 @@ public class ReviewFindingsTests
         // Even without any wire: 11.89 V − 150 A · (18 + 13) mΩ = 7.24 V.
         Assert.Equal(Verdict.Fail, design.Verdict);
         Assert.Equal(CheckKind.StartVoltage, design.Governing.Kind);
-        Assert.InRange(design.Governing.Value, 0, 7.24);
+        Assert.InRange(design.Governing.Value!.Value, 0, 7.24);
     }
 
     [Fact]
@@ -65,8 +66,8 @@ public class ReviewFindingsTests
     {
         CircuitDesign hours = Verify(Load.ConstantCurrent(A(20)).WithDutyCycle(DutyCycle.FromTimes(Duration.FromHours(1), Duration.FromHours(10))));
         CircuitDesign seconds = Verify(Load.ConstantCurrent(A(20)).WithDutyCycle(DutyCycle.FromTimes(Duration.FromSeconds(1), Duration.FromSeconds(10))));
-        Assert.Equal(20, hours.Check(CheckKind.ContinuousCurrent)!.Value.Value, 9);
-        Assert.Equal(20 * Math.Sqrt(0.1), seconds.Check(CheckKind.ContinuousCurrent)!.Value.Value, 9);
+        Assert.Equal(20, hours.Find(CheckKind.ContinuousCurrent)!.Value.Value!.Value, 9);
+        Assert.Equal(20 * Math.Sqrt(0.1), seconds.Find(CheckKind.ContinuousCurrent)!.Value.Value!.Value, 9);
     }
 
     [Fact]
@@ -87,8 +88,8 @@ public class ReviewFindingsTests
         });
         FuseRating fuse = slow.SmallestAtLeast(A(6.3));
         CircuitDesign design = CircuitDesigner.Verify(Asked(Load.ConstantCurrent(A(3))), Conductor.Iso6722(MetricSize.FromSquareMillimeters(1)), fuse, DesignRules.Bench);
-        double wire = design.Check(CheckKind.ContinuousCurrent)!.Value.Limit;
-        Assert.Equal(1.45 * wire / (fuse.Curve!.FusingCurrent.Amperes / 6.3), design.Check(CheckKind.FuseProtectsWire)!.Value.Limit, 6);
+        double wire = design.Find(CheckKind.ContinuousCurrent)!.Value.Limit!.Value;
+        Assert.Equal(1.45 * wire / (fuse.Curve!.FusingCurrent.Amperes / 6.3), design.Find(CheckKind.FuseProtectsWire)!.Value.Limit!.Value, 6);
     }
 
     [Fact]
@@ -97,7 +98,7 @@ public class ReviewFindingsTests
         // 14.4 V/(3.6 + 5) mΩ = 1674 A at the fuse, blade fuses break 1000 A: no wire helps, and no wire is blamed.
         CircuitDesign design = CircuitDesigner.Design(Asked(Load.ConstantCurrent(A(2)), upstreamMilliohms: 5), DesignRules.RoadVehicle);
         Assert.Equal(CheckKind.BreakingCapacity, design.Governing.Kind);
-        Assert.Equal(14.4 / 0.0086, design.Governing.Value, 6);
+        Assert.Equal(14.4 / 0.0086, design.Governing.Value!.Value, 6);
     }
 
     [Fact]
@@ -107,7 +108,7 @@ public class ReviewFindingsTests
         CircuitDesign design = CircuitDesigner.Design(Asked(Load.ConstantCurrent(A(3)), source: supply), DesignRules.Bench);
         Assert.Equal(
             "fault at the far end opens the fuse: pass, nothing has to open, the supply gives at most 5 A, which the wire carries for ever",
-            design.Check(CheckKind.FaultOpensFuse)!.Value.ToString());
+            design.Find(CheckKind.FaultOpensFuse)!.Value.ToString());
     }
 
     [Fact]
@@ -138,8 +139,7 @@ public class ReviewFindingsTests
         Feed = Length.FromMeters(feed),
         Return = ReturnPath.Wire(Length.FromMeters(feed)),
         Upstream = ElectricResistance.FromMilliohms(upstreamMilliohms),
-        Ambient = Temperature.FromDegreesCelsius(30),
-        LoadedConductors = conductors,
+        Place = new Place { Ambient = Temperature.FromDegreesCelsius(30), LoadedConductors = conductors },
         Insulation = InsulationMaterial.PolyvinylChloride,
         DropLimit = DropLimit.Percent(30),
     };

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -68,11 +69,7 @@ public sealed record CircuitDocument
         Upstream = UpstreamOhms is { } upstream ? ElectricResistance.FromOhms(upstream) : null,
         FuseDistance = FuseDistanceMeters is { } distance ? Length.FromMeters(distance) : null,
         SheathedToFuse = SheathedToFuse,
-        Ambient = Temperature.FromDegreesCelsius(AmbientCelsius),
-        LoadedConductors = LoadedConductors,
-        BundleLoading = BundleLoading,
-        Altitude = Length.FromMeters(AltitudeMeters),
-        EngineSpace = EngineSpace,
+        Place = new Place { Ambient = Temperature.FromDegreesCelsius(AmbientCelsius), LoadedConductors = LoadedConductors, BundleLoading = BundleLoading, Altitude = Length.FromMeters(AltitudeMeters), EngineSpace = EngineSpace },
         Intermittent = Intermittent,
         Insulation = Insulations[Insulation],
         DropLimit = DropPercent is { } percent ? DropLimit.Percent(percent) : null,

@@ -61,13 +61,16 @@ public sealed record DesignDocument
 
 public sealed record CheckDocument
 {
-    public required CheckKind Kind { get; init; }
+    public required string Kind { get; init; }
 
-    public required double Value { get; init; }
+    /// <summary>Null when there is no number: undetermined, or a fuse that need never open.</summary>
+    public required double? Value { get; init; }
 
-    public required double Limit { get; init; }
+    public required double? Limit { get; init; }
 
     public required string Unit { get; init; }
+
+    public required string Where { get; init; }
 
     public required CheckOutcome Outcome { get; init; }
 
@@ -77,10 +80,11 @@ public sealed record CheckDocument
 
     public static CheckDocument From(CheckResult check) => new()
     {
-        Kind = check.Kind,
+        Kind = check.Kind?.Id ?? "",
         Value = check.Value,
         Limit = check.Limit,
         Unit = check.Unit,
+        Where = check.Where,
         Outcome = check.Outcome,
         Note = check.Note,
         Source = check.Reference.Title,
@@ -107,7 +111,7 @@ internal sealed partial class CircuitJson : JsonSerializerContext
         Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
         Converters =
         {
-            new JsonStringEnumConverter<Verdict>(), new JsonStringEnumConverter<CheckKind>(), new JsonStringEnumConverter<CheckOutcome>(),
+            new JsonStringEnumConverter<Verdict>(), new JsonStringEnumConverter<CheckOutcome>(),
         },
     };
 }

@@ -20,8 +20,7 @@ internal static class FirstExample
             Return = ReturnPath.Wire(Length.FromMeters(5.5)),
             Joints = [Joint.Create("fuse, holder and crimps", ElectricResistance.FromMilliohms(8))],
             Upstream = ElectricResistance.FromMilliohms(12),
-            Ambient = Temperature.FromDegreesCelsius(50),
-            LoadedConductors = 6,
+            Place = new Place { Ambient = Temperature.FromDegreesCelsius(50), LoadedConductors = 6 },
             Insulation = InsulationMaterial.CrossLinkedPolyethylene,
         };
 

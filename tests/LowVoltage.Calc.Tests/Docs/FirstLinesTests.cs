@@ -77,8 +77,7 @@ public class FirstLinesTests
             Load = Load.ConstantPower(Power.FromWatts(60)),
             Feed = Length.FromMeters(5.5),
             Return = ReturnPath.Wire(Length.FromMeters(5.5)),
-            Ambient = Temperature.FromDegreesCelsius(50),
-            LoadedConductors = 6,
+            Place = new Place { Ambient = Temperature.FromDegreesCelsius(50), LoadedConductors = 6 },
             Insulation = InsulationMaterial.CrossLinkedPolyethylene,
         };
         CircuitDesign design = CircuitDesigner.Design(requirements, DesignRules.RoadVehicle);

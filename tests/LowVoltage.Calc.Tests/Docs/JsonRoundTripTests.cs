@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Design;
 
@@ -25,10 +26,10 @@ public partial class JsonRoundTripTests
 
         CircuitRequirements requirements = back.ToRequirements();
         Assert.Equal(circuit.FeedMeters, requirements.Feed.Meters);
-        Assert.Equal(circuit.AmbientCelsius, requirements.Ambient.DegreesCelsius);
+        Assert.Equal(circuit.AmbientCelsius, requirements.Place.Ambient.DegreesCelsius);
         Assert.Equal(circuit.UpstreamOhms, requirements.Upstream?.Ohms);
         Assert.Equal(circuit.FuseDistanceMeters, requirements.FuseDistance?.Meters);
-        Assert.Equal(circuit.AltitudeMeters, requirements.Altitude.Meters);
+        Assert.Equal(circuit.AltitudeMeters, requirements.Place.Altitude.Meters);
         Assert.Equal(circuit.Joints.Select(joint => joint.Ohms), requirements.Joints.Select(joint => joint.Resistance.Ohms));
     });
 
@@ -44,8 +45,8 @@ public partial class JsonRoundTripTests
         DesignDocument generated = JsonSerializer.Deserialize(json, CircuitJson.Readable.DesignDocument)!;
         Assert.Equal(json, JsonSerializer.Serialize(generated, Reflection));
         Assert.Equal(document.Checks, back.Checks);
-        Assert.Equal(design.Checks.Select(check => BitConverter.DoubleToInt64Bits(check.Value)), back.Checks.Select(check => BitConverter.DoubleToInt64Bits(check.Value)));
-        Assert.Equal(design.Checks.Select(check => BitConverter.DoubleToInt64Bits(check.Limit)), back.Checks.Select(check => BitConverter.DoubleToInt64Bits(check.Limit)));
+        Assert.Equal(design.Checks.Select(check => BitConverter.DoubleToInt64Bits(check.Value ?? -1)), back.Checks.Select(check => BitConverter.DoubleToInt64Bits(check.Value ?? -1)));
+        Assert.Equal(design.Checks.Select(check => BitConverter.DoubleToInt64Bits(check.Limit ?? -1)), back.Checks.Select(check => BitConverter.DoubleToInt64Bits(check.Limit ?? -1)));
 
         // The circuit that comes back is designed the same.
         Assert.Equal(design.Checks, CircuitDesigner.Design(back.Circuit.ToRequirements(), back.Circuit.ToRules()).Checks);

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using CircuitSchedule;
 using CsvHelper;
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
@@ -333,8 +334,7 @@ public sealed class CircuitScheduleTests : IDisposable
         Return = ReturnPath.Chassis(ElectricResistance.FromMilliohms(2)),
         Joints = [Joint.Create("all", ElectricResistance.FromMilliohms(5))],
         Upstream = ElectricResistance.FromMilliohms(12),
-        Ambient = Temperature.FromDegreesCelsius(40),
-        LoadedConductors = 6,
+        Place = new Place { Ambient = Temperature.FromDegreesCelsius(40), LoadedConductors = 6 },
         Insulation = InsulationMaterial.RoadVehicle(RoadVehicleTemperatureClass.B),
         DropLimit = DropLimit.Percent(5),
     };
@@ -347,7 +347,7 @@ public sealed class CircuitScheduleTests : IDisposable
         Return = ReturnPath.Wire(Length.FromMeters(3.5)),
         Joints = [Joint.Create("all", ElectricResistance.FromMilliohms(6))],
         Upstream = ElectricResistance.FromMilliohms(14.5),
-        Ambient = Temperature.FromDegreesCelsius(35),
+        Place = new Place { Ambient = Temperature.FromDegreesCelsius(35) },
         Insulation = InsulationMaterial.CrossLinkedPolyethylene,
         DropLimit = DropLimit.Percent(4),
     };
@@ -363,9 +363,7 @@ public sealed class CircuitScheduleTests : IDisposable
         Upstream = ElectricResistance.FromMilliohms(11),
         FuseDistance = Length.FromMeters(0.8),
         SheathedToFuse = true,
-        Ambient = Temperature.FromDegreesCelsius(50),
-        LoadedConductors = 4,
-        EngineSpace = true,
+        Place = new Place { Ambient = Temperature.FromDegreesCelsius(50), LoadedConductors = 4, EngineSpace = true },
         Insulation = InsulationMaterial.Rated("105", Temperature.FromDegreesCelsius(105), Temperature.FromDegreesCelsius(160)),
         DropLimit = DropLimit.Percent(5),
     };
@@ -378,10 +376,7 @@ public sealed class CircuitScheduleTests : IDisposable
         Return = ReturnPath.Wire(Length.FromMeters(1.5)),
         Joints = [Joint.Create("all", ElectricResistance.FromMilliohms(6))],
         Upstream = ElectricResistance.FromMilliohms(4),
-        Ambient = Temperature.FromDegreesCelsius(50),
-        LoadedConductors = 12,
-        BundleLoading = 0.2,
-        Altitude = Length.FromMeters(4000),
+        Place = new Place { Ambient = Temperature.FromDegreesCelsius(50), LoadedConductors = 12, BundleLoading = 0.2, Altitude = Length.FromMeters(4000) },
         Insulation = InsulationMaterial.Rated("150", Temperature.FromDegreesCelsius(150), Temperature.FromDegreesCelsius(200)),
     };
 
@@ -393,7 +388,7 @@ public sealed class CircuitScheduleTests : IDisposable
         Return = ReturnPath.Wire(Length.FromMeters(1.5)),
         Joints = [Joint.Create("all", ElectricResistance.FromMilliohms(6))],
         Upstream = ElectricResistance.FromMilliohms(5),
-        Ambient = Temperature.FromDegreesCelsius(25),
+        Place = new Place { Ambient = Temperature.FromDegreesCelsius(25) },
         Insulation = InsulationMaterial.PolyvinylChloride,
     };
 
@@ -409,11 +404,11 @@ public sealed class CircuitScheduleTests : IDisposable
         AssertNumber(range.Nominal.Current.Amperes, row["current_at_nominal_supply_A"]);
         AssertNumber(range.Maximum.Current.Amperes, row["current_at_max_supply_A"]);
         AssertNumber(design.Wire.Area.SquareMillimeters, row["wire_section_mm2"]);
-        AssertNumber(design.Check(CheckKind.ContinuousCurrent)!.Value.Limit, row["wire_rating_A"]);
-        AssertNumber(design.Check(CheckKind.ConductorTemperature)!.Value.Value, row["conductor_degC"]);
+        AssertNumber(design.Find(CheckKind.ContinuousCurrent)!.Value.Limit!.Value, row["wire_rating_A"]);
+        AssertNumber(design.Find(CheckKind.ConductorTemperature)!.Value.Value!.Value, row["conductor_degC"]);
         AssertNumber(design.Fuse.Current.Amperes, row["fuse_rating_A"]);
-        AssertNumber(design.Check(CheckKind.VoltageDrop)!.Value.Value, row["drop_V"]);
-        AssertNumber(100 * design.Check(CheckKind.VoltageDrop)!.Value.Value / design.Requirements.Source.NominalVoltage.Volts, row["drop_percent"]);
+        AssertNumber(design.Find(CheckKind.VoltageDrop)!.Value.Value!.Value, row["drop_V"]);
+        AssertNumber(100 * design.Find(CheckKind.VoltageDrop)!.Value.Value!.Value / design.Requirements.Source.NominalVoltage.Volts, row["drop_percent"]);
         AssertNumber(range.LeastVoltageAtLoad!.VoltageAtLoad.Volts, row["lowest_load_voltage_V"]);
     }
 

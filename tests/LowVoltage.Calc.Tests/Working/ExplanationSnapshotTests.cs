@@ -72,7 +72,7 @@ public class ExplanationSnapshotTests
                 Return = ReturnPath.Chassis(ElectricResistance.FromMilliohms(5)),
                 Joints = [Joint.Create("fuse holder", ElectricResistance.FromMilliohms(3))],
                 Upstream = ElectricResistance.FromMilliohms(14),
-                Ambient = Temperature.FromDegreesCelsius(40),
+                Place = new Place { Ambient = Temperature.FromDegreesCelsius(40) },
                 Insulation = InsulationMaterial.PolyvinylChloride,
             };
             foreach (DesignRules rules in DesignRules.Presets)

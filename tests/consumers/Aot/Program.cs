@@ -64,8 +64,7 @@ static CircuitRequirements Circuit(double meters, double watts) => new()
     Return = ReturnPath.Wire(Length.FromFeet(meters * 3)),
     Joints = [Joint.Create("fuse, holder and crimps", ElectricResistance.FromMilliohms(8))],
     Upstream = ElectricResistance.FromMilliohms(12),
-    Ambient = Temperature.FromDegreesCelsius(50),
-    LoadedConductors = 6,
+    Place = new Place { Ambient = Temperature.FromDegreesCelsius(50), LoadedConductors = 6 },
     Insulation = InsulationMaterial.CrossLinkedPolyethylene,
 };
 

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
@@ -18,12 +19,12 @@ internal static class ChargingLead
             Return = ReturnPath.Wire(Length.FromMeters(4)),
             Joints = [Joint.Create("fuse and four lugs", ElectricResistance.FromMilliohms(1.5))],
             Upstream = ElectricResistance.Zero,
-            Ambient = Temperature.FromDegreesCelsius(40),
+            Place = new Place { Ambient = Temperature.FromDegreesCelsius(40) },
             Insulation = InsulationMaterial.CrossLinkedPolyethylene,
             DropLimit = DropLimit.Volts(ElectricPotential.FromVolts(0.2)),
         };
         CircuitDesign design = CircuitDesigner.Design(requirements, DesignRules.RoadVehicle);
-        CheckResult drop = design.Check(CheckKind.VoltageDrop)!.Value;
+        CheckResult drop = design.Find(CheckKind.VoltageDrop)!.Value;
 
         Console.WriteLine($"{design.Wire} with {design.Fuse}: {design.Verdict}");
         Console.WriteLine(

@@ -27,7 +27,7 @@ internal static class ChassisReturn
                     Return = back,
                     Joints = [Joint.Create("fuse, holder and crimps", ElectricResistance.FromMilliohms(6))],
                     Upstream = ElectricResistance.FromMilliohms(12),
-                    Ambient = Temperature.FromDegreesCelsius(40),
+                    Place = new Place { Ambient = Temperature.FromDegreesCelsius(40) },
                     Insulation = InsulationMaterial.CrossLinkedPolyethylene,
                 },
                 DesignRules.RoadVehicle);

@@ -27,8 +27,7 @@ internal static class ExistingWiring
             Feed = Length.FromMeters(4.4),
             Return = path.Return,
             Upstream = ElectricResistance.FromMilliohms(12),
-            Ambient = Temperature.FromDegreesCelsius(45),
-            LoadedConductors = 4,
+            Place = new Place { Ambient = Temperature.FromDegreesCelsius(45), LoadedConductors = 4 },
             Insulation = InsulationMaterial.RoadVehicle(RoadVehicleTemperatureClass.B),
         };
 

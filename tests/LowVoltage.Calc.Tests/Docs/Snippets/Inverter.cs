@@ -36,7 +36,7 @@ internal static class Inverter
             Return = ReturnPath.Wire(Length.FromMeters(1.2)),
             Joints = [Joint.Create("fuse, switch, four lugs", ElectricResistance.FromMilliohms(0.8))],
             Upstream = ElectricResistance.FromMilliohms(0.5),
-            Ambient = Temperature.FromDegreesCelsius(40),
+            Place = new Place { Ambient = Temperature.FromDegreesCelsius(40) },
             Insulation = InsulationMaterial.CrossLinkedPolyethylene,
         };
         var rules = new DesignRules(DesignRules.RoadVehicle) { Fuses = HighBreaking() };

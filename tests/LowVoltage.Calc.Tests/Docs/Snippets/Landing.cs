@@ -20,15 +20,14 @@ internal static class Landing
             Return = ReturnPath.Wire(Length.FromMeters(5.5)),
             Joints = [Joint.Create("fuse, holder and crimps", ElectricResistance.FromMilliohms(8))],
             Upstream = ElectricResistance.FromMilliohms(12),
-            Ambient = Temperature.FromDegreesCelsius(50),
-            LoadedConductors = 6,
+            Place = new Place { Ambient = Temperature.FromDegreesCelsius(50), LoadedConductors = 6 },
             Insulation = InsulationMaterial.CrossLinkedPolyethylene,
         };
 
         CircuitDesign design = CircuitDesigner.Design(requirements, DesignRules.RoadVehicle);
 
         Console.WriteLine(design);
-        Console.WriteLine($"the check that decides: {design.Check(CheckKind.VoltageDrop)}");
+        Console.WriteLine($"the check that decides: {design.Find(CheckKind.VoltageDrop)}");
         Console.WriteLine($"the next smaller size:  {design.Rejected[^1]}");
         #endregion
     }

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
@@ -18,7 +19,7 @@ internal static class LongRun
             Return = ReturnPath.Wire(Length.FromMeters(12)),
             Joints = [Joint.Create("fuse, holder, two plugs", ElectricResistance.FromMilliohms(10))],
             Upstream = ElectricResistance.FromMilliohms(12),
-            Ambient = Temperature.FromDegreesCelsius(40),
+            Place = new Place { Ambient = Temperature.FromDegreesCelsius(40) },
             Insulation = InsulationMaterial.PolyvinylChloride,
             DropLimit = DropLimit.Percent(3),
         };
@@ -27,7 +28,7 @@ internal static class LongRun
             requirements, design.Wire!, design.Fuse!, DesignRules.RoadVehicle);
 
         Console.WriteLine($"{design.Wire} with {design.Fuse}: {design.Verdict}");
-        Console.WriteLine(design.Check(CheckKind.VoltageDrop));
+        Console.WriteLine(design.Find(CheckKind.VoltageDrop));
         Console.WriteLine($"next smaller: {design.Rejected[^1]}");
         Console.WriteLine($"with that wire and fuse up to {longest.Value!.Value.Meters:0.0} m one way");
         #endregion

@@ -31,7 +31,7 @@ internal static class ShowTheWorking
             Feed = Length.FromMeters(4),
             Return = ReturnPath.Wire(Length.FromMeters(4)),
             Upstream = ElectricResistance.FromMilliohms(14),
-            Ambient = Temperature.FromDegreesCelsius(35),
+            Place = new Place { Ambient = Temperature.FromDegreesCelsius(35) },
             Insulation = InsulationMaterial.PolyvinylChloride,
         };
         CircuitDesign design = CircuitDesigner.Design(requirements, DesignRules.RoadVehicle);

@@ -25,8 +25,7 @@ internal static class Tutorial
         Feed = Length.FromMeters(6),
         Return = ReturnPath.Wire(Length.FromMeters(6)),
         Joints = [Joint.Create("fuse, holder, switch, four crimps", ElectricResistance.FromMilliohms(14))],
-        Ambient = Temperature.FromDegreesCelsius(45),
-        LoadedConductors = 8,
+        Place = new Place { Ambient = Temperature.FromDegreesCelsius(45), LoadedConductors = 8 },
         Insulation = InsulationMaterial.RoadVehicle(RoadVehicleTemperatureClass.B),
     };
     #endregion
@@ -64,23 +63,8 @@ internal static class Tutorial
 
     #region pump-with-supply-lead
     // The same pump, and what was measured since: 14 mΩ of supply lead, out and back, from the battery to the panel.
-    private static CircuitRequirements PumpWithSupplyLead()
-    {
-        CircuitRequirements first = Pump();
-        return new CircuitRequirements
-        {
-            Name = first.Name,
-            Source = first.Source,
-            Load = first.Load,
-            Feed = first.Feed,
-            Return = first.Return,
-            Joints = first.Joints,
-            Upstream = ElectricResistance.FromMilliohms(14),
-            Ambient = first.Ambient,
-            LoadedConductors = first.LoadedConductors,
-            Insulation = first.Insulation,
-        };
-    }
+    private static CircuitRequirements PumpWithSupplyLead() =>
+        new(Pump()) { Upstream = ElectricResistance.FromMilliohms(14) };
     #endregion
 
     public static void SecondDesign()
@@ -93,7 +77,7 @@ internal static class Tutorial
             [CheckKind.VoltageDrop, CheckKind.StartVoltage, CheckKind.InrushHeld, CheckKind.BreakingCapacity, CheckKind.FaultOpensFuse];
         foreach (CheckKind kind in some)
         {
-            Console.WriteLine(design.Check(kind));
+            Console.WriteLine(design.Find(kind));
         }
         #endregion
     }
@@ -130,7 +114,7 @@ internal static class Tutorial
         CircuitDesign design = CircuitDesigner.Design(PumpWithSupplyLead(), DesignRules.RoadVehicle);
         Conductor conductor = design.Wire!;
         Wire wire = Wire.Create(conductor, design.Requirements.Insulation, InsulationWall.UsualFor(conductor));
-        Surroundings air = new() { Ambient = design.Requirements.Ambient };
+        Surroundings air = new() { Ambient = design.Requirements.Place.Ambient };
 
         WireProtection protection = FuseAgainstWire.Check(
             design.Fuse!, ProtectedWire.Create(wire, air), prospective: ElectricCurrent.FromAmperes(1000));
@@ -192,7 +176,7 @@ internal static class Tutorial
 
         CircuitDesign corrected = CircuitDesigner.Verify(pump, path, design.Fuse!, DesignRules.RoadVehicle);
         Console.WriteLine(corrected.Verdict);
-        Console.WriteLine(corrected.Check(CheckKind.VoltageDrop));
+        Console.WriteLine(corrected.Find(CheckKind.VoltageDrop));
         #endregion
     }
 }

@@ -20,7 +20,7 @@ internal static class TwelveOrTwentyFour
                     Return = ReturnPath.Wire(Length.FromMeters(8)),
                     Joints = [Joint.Create("fuse, holder and crimps", ElectricResistance.FromMilliohms(5))],
                     Upstream = ElectricResistance.FromMilliohms(12),
-                    Ambient = Temperature.FromDegreesCelsius(40),
+                    Place = new Place { Ambient = Temperature.FromDegreesCelsius(40) },
                     Insulation = InsulationMaterial.CrossLinkedPolyethylene,
                 },
                 DesignRules.RoadVehicle);

@@ -1,7 +1,7 @@
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Protection;
 
-namespace LowVoltage.Calc.Design;
+namespace LowVoltage.Calc.Checks;
 
 /// <summary>A load behind a path as the waveform of its start.</summary>
 internal static class CircuitStart
