@@ -65,23 +65,23 @@ public sealed partial class CircuitRequirements
     public CircuitRequirements WithJoints(params Joint[] joints) => new(this) { Joints = joints };
 
     /// <summary>The same circuit with another supply lead.</summary>
-    /// <param name="resistance">See <see cref="Upstream"/>.</param>
+    /// <param name="upstream">See <see cref="Upstream"/>.</param>
     /// <returns>A copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The resistance is outside its range.</exception>
-    public CircuitRequirements WithUpstream(ElectricResistance? resistance) => new(this) { Upstream = resistance };
+    public CircuitRequirements WithUpstream(ElectricResistance? upstream) => new(this) { Upstream = upstream };
 
     /// <summary>The same circuit with its fuse elsewhere.</summary>
-    /// <param name="distance">See <see cref="FuseDistance"/>.</param>
+    /// <param name="fuseDistance">See <see cref="FuseDistance"/>.</param>
     /// <param name="sheathed">See <see cref="SheathedToFuse"/>.</param>
     /// <returns>A copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The distance is outside its range.</exception>
-    public CircuitRequirements WithFuseDistance(Length? distance, bool sheathed) => new(this) { FuseDistance = distance, SheathedToFuse = sheathed };
+    public CircuitRequirements WithFuseDistance(Length? fuseDistance, bool sheathed) => new(this) { FuseDistance = fuseDistance, SheathedToFuse = sheathed };
 
     /// <summary>The same circuit with other air around its fuse.</summary>
-    /// <param name="ambient">See <see cref="FuseAmbient"/>.</param>
+    /// <param name="fuseAmbient">See <see cref="FuseAmbient"/>.</param>
     /// <returns>A copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
-    public CircuitRequirements WithFuseAmbient(Temperature? ambient) => new(this) { FuseAmbient = ambient };
+    public CircuitRequirements WithFuseAmbient(Temperature? fuseAmbient) => new(this) { FuseAmbient = fuseAmbient };
 
     /// <summary>The same circuit started another number of times.</summary>
     /// <param name="starts">See <see cref="Starts"/>.</param>

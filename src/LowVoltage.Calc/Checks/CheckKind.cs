@@ -7,15 +7,11 @@ namespace LowVoltage.Calc.Checks;
 /// </remarks>
 public abstract partial class CheckKind
 {
-    // Filled by the initialisers of the kinds, in whatever order the compiler puts them; no initialiser of its own, which could come after theirs.
-    private static List<Check>? registered;
-
     static CheckKind()
     {
-        registered!.Sort((a, b) => a.Order.CompareTo(b.Order));
-        Catalogue = [.. registered];
-        All = Array.AsReadOnly<CheckKind>([.. registered]);
-        registered = null;
+        Catalogue = [.. Registered.Checks];
+        Array.Sort(Catalogue, (a, b) => a.Order.CompareTo(b.Order));
+        All = Array.AsReadOnly<CheckKind>(Catalogue);
     }
 
     private protected CheckKind(string id, string name, string unit, bool limitIsLeast)
@@ -58,7 +54,13 @@ public abstract partial class CheckKind
 
     private static Check Register(Check check)
     {
-        (registered ??= []).Add(check);
+        Registered.Checks.Add(check);
         return check;
+    }
+
+    // Filled by the initialisers of the kinds, in whatever order the compiler puts them, and by nothing after that; in a type of its own, so that it is there before the first of them.
+    private static class Registered
+    {
+        internal static readonly List<Check> Checks = [];
     }
 }

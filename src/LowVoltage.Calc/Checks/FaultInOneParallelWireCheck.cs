@@ -22,6 +22,8 @@ internal sealed class FaultInOneParallelWireCheck()
 
     internal override bool NeedsFuseData => true;
 
+    internal override string Where => "wire";
+
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         result = default;

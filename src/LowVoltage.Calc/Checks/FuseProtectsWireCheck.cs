@@ -13,6 +13,8 @@ public abstract partial class CheckKind
 internal sealed class FuseProtectsWireCheck()
     : Check(110, nameof(FuseProtectsWire), "fuse protects the wire", "A", limitIsLeast: false, SheetSection.Fuse, ("I_wv", "I_wl"))
 {
+    internal override string Where => "wire";
+
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         result = default;

@@ -38,6 +38,8 @@ internal sealed class OverloadTemperatureCheck()
 
     internal override bool NeedsFuseData => true;
 
+    internal override string Where => "wire";
+
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         result = default;

@@ -18,6 +18,8 @@ internal sealed class ShortCircuitTemperatureCheck()
 {
     internal override bool NeedsFuseData => true;
 
+    internal override string Where => "wire";
+
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         result = default;

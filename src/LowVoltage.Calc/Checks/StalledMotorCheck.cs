@@ -32,6 +32,8 @@ internal sealed class StalledMotorCheck()
     // A fuse that need not open on a stall is no matter of size: it is the motor's own protection that is missing.
     internal override bool IsCuredBySize(BranchState at) => true;
 
+    internal override string Where => "wire";
+
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         result = default;

@@ -88,16 +88,16 @@ public sealed class Place : IEquatable<Place>
     public Place WithAmbient(Temperature ambient) => new(this) { Ambient = ambient };
 
     /// <summary>The same place with another number of loaded conductors together.</summary>
-    /// <param name="count">See <see cref="LoadedConductors"/>.</param>
+    /// <param name="loadedConductors">See <see cref="LoadedConductors"/>.</param>
     /// <returns>A copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The value is outside its range.</exception>
-    public Place WithLoadedConductors(int? count) => new(this) { LoadedConductors = count };
+    public Place WithLoadedConductors(int? loadedConductors) => new(this) { LoadedConductors = loadedConductors };
 
     /// <summary>The same place with another share of the bundle's capacity in use.</summary>
-    /// <param name="share">See <see cref="BundleLoading"/>.</param>
+    /// <param name="bundleLoading">See <see cref="BundleLoading"/>.</param>
     /// <returns>A copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The value is outside its range.</exception>
-    public Place WithBundleLoading(double share) => new(this) { BundleLoading = share };
+    public Place WithBundleLoading(double bundleLoading) => new(this) { BundleLoading = bundleLoading };
 
     /// <summary>The same place at another altitude.</summary>
     /// <param name="altitude">See <see cref="Altitude"/>.</param>

@@ -22,6 +22,8 @@ public class CircuitsInputTests
         [typeof(Area)] = Area.FromSquareMillimeters(2.5),
         [typeof(LinearResistance)] = LinearResistance.FromOhmsPerKilometer(8),
         [typeof(double)] = 1.0,
+        [typeof(Wire)] = Wire.Create(Conductor.Iso6722(MetricSize.FromSquareMillimeters(1.5)), InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.6)),
+        [typeof(Place)] = Place.Create(Temperature.FromDegreesCelsius(20)),
         [typeof(int)] = 1,
         [typeof(string)] = "fuse",
         [typeof(ColdCrankingStandard)] = ColdCrankingStandard.SaeJ537,

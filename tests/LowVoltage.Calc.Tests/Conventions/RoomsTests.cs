@@ -19,15 +19,17 @@ public class RoomsTests
         ["Working"] = ["References"],
         ["Conductors"] = [],
         ["Circuits"] = ["Conductors"],
-        ["Ampacity"] = ["Conductors"],
+        // A basis of rating may be a heat balance.
+        ["Ampacity"] = ["Conductors", "Heating", "Circuits"],
         ["Heating"] = ["Conductors"],
         ["Protection"] = ["Conductors", "Heating"],
+        ["Checks"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection"],
         // The root holds what a caller meets first; it and Design are one floor.
-        ["Design"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", ""],
-        [""] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Design"],
-        ["Harnesses"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Design", ""],
+        ["Design"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Checks", ""],
+        [""] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Checks", "Design"],
+        ["Harnesses"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Checks", "Design", ""],
         ["Bulk"] = ["Conductors", "Heating"],
-        ["Teaching"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Design", ""],
+        ["Teaching"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Checks", "Design", ""],
     };
 
     [Fact]

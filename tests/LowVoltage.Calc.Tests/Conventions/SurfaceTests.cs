@@ -114,7 +114,8 @@ public class SurfaceTests
         switch (refusal)
         {
             case ArgumentException argument:
-                Assert.True(method.GetParameters().Any(p => p.Name == argument.ParamName), $"{shown} names the parameter {argument.ParamName}");
+                // A With… method hands its argument to the property of the same name, which refuses it.
+                Assert.True(method.GetParameters().Any(p => string.Equals(p.Name, argument.ParamName, StringComparison.OrdinalIgnoreCase)), $"{shown} names the parameter {argument.ParamName}");
                 break;
             case FormatException:
                 // Reading a text, or writing with a format that is none.
