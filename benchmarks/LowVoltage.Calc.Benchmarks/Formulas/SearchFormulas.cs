@@ -161,7 +161,8 @@ public readonly struct FaultCleared : IFormula
 
     public double Raw(Case x)
     {
-        FaultClearing.Latest(Given.Fault.Kernel, Curve, out double joules);
+        FaultKernel fault = Given.Fault.Kernel;
+        FaultClearing.Latest(ref fault, Curve, out double joules);
         return joules;
     }
 

@@ -88,7 +88,7 @@ internal sealed partial class CircuitEvaluator
             fault = new FaultKernel(weakest.MinimumVolts, (weakest.MinimumVolts / first) - conductorOhms, heated);
         }
 
-        return FaultClearing.Latest(fault, curve, out double joules) switch
+        return FaultClearing.Latest(ref fault, curve, out double joules) switch
         {
             FaultOutcome.Opens => new Clearing { Seconds = fault.SecondsTo(joules), Amperes = fault.AmperesAt(joules), Joules = joules },
             FaultOutcome.ConductorMelts => new Clearing { Never = NoteKind.FarEndMelts },

@@ -1,3 +1,5 @@
+using LowVoltage.Calc.Numerics;
+
 namespace LowVoltage.Calc.Heating;
 
 /// <summary>Adiabatic short circuit of a chain of conductors on doubles, written in the Joule integral J = ∫I²dt that all of them share.</summary>
@@ -10,36 +12,78 @@ namespace LowVoltage.Calc.Heating;
 /// </code>
 /// n conductors lie in parallel, R₀ is that of all of them. The time is a closed form, convex and rising in J: Newton's method from the right finds
 /// J after a time. Units: J in A²s, R in Ω, C′ in J/(m·K), κ in 1/(A²s).
+/// <para><b>Others' current.</b> Where a conductor also carries a constant current Io of other circuits, its voltage Io·R(J) is taken from what drives the
+/// fault, I(J) = (E − ΣIo·R(J))/(Rs + ΣR(J)), and it is heated by (I + Io)², which is at most I²·(1 + Io/Il)² while I stays at Il or above. With that factor on
+/// J every conductor is at least as hot, the current at most as large and the time at least as long as in truth: a bound in J alone. It holds down to Il,
+/// which the caller states by <see cref="DownTo"/> and checks at the answer. The time is then a quadrature.</para>
 /// </remarks>
 internal readonly struct FaultKernel
 {
     private const int MostIterations = 100;
 
+    // Of the quadrature, which is used with others' current only.
+    private const double Accuracy = 1e-10;
+
     private readonly double volts;
     private readonly double fixedOhms;
+    private readonly double leastAmperes;
     private readonly FaultLink[] links;
 
     internal FaultKernel(double volts, double fixedOhms, FaultLink[] links)
+        : this(volts, fixedOhms, links, double.PositiveInfinity)
+    {
+        for (int i = 0; i < links.Length; i++)
+        {
+            HasOthers |= links[i].Others > 0;
+        }
+    }
+
+    private FaultKernel(double volts, double fixedOhms, FaultLink[] links, double leastAmperes)
     {
         this.volts = volts;
         this.fixedOhms = fixedOhms;
         this.links = links;
+        this.leastAmperes = leastAmperes;
         MeltingJoules = double.PositiveInfinity;
         for (int i = 0; i < links.Length; i++)
         {
-            MeltingJoules = Math.Min(MeltingJoules, links[i].JoulesTo(links[i].MeltingCelsius));
+            MeltingJoules = Math.Min(MeltingJoules, JoulesTo(i, links[i].MeltingCelsius));
         }
     }
 
     internal int Count => links.Length;
 
+    /// <summary>Whether a conductor carries others' current; then <see cref="DownTo"/> must have been asked before anything else.</summary>
+    internal bool HasOthers { get; private init; }
+
     /// <summary>The Joule integral at which the first conductor reaches its melting point.</summary>
     internal double MeltingJoules { get; }
 
-    internal double AmperesAt(double joules) => volts / OhmsAt(joules);
+    /// <summary>The bound that holds while the current is this or more; the kernel itself where nobody else's current flows.</summary>
+    internal FaultKernel DownTo(double amperes) => HasOthers ? new FaultKernel(volts, fixedOhms, links, amperes) { HasOthers = true } : this;
+
+    /// <summary>The current; zero where others' current leaves no voltage.</summary>
+    internal double AmperesAt(double joules) => AmperesAt(joules, out _);
+
+    /// <summary>The current, and how fast its logarithm falls, −d ln I/dJ.</summary>
+    internal double AmperesAt(double joules, out double fall)
+    {
+        double ohms = fixedOhms, ohmsSlope = 0, left = volts, leftSlope = 0;
+        for (int i = 0; i < links.Length; i++)
+        {
+            double rate = RateOf(i), own = links[i].Ohms * Math.Exp(rate * joules);
+            ohms += own;
+            ohmsSlope += rate * own;
+            left -= links[i].Others * own;
+            leftSlope += rate * links[i].Others * own;
+        }
+
+        fall = (ohmsSlope / ohms) + (left > 0 ? leftSlope / left : double.PositiveInfinity);
+        return Math.Max(0, left / ohms);
+    }
 
     /// <summary>Temperature of a conductor after a Joule integral; not limited by melting.</summary>
-    internal double CelsiusAt(int index, double joules) => links[index].CelsiusAt(joules);
+    internal double CelsiusAt(int index, double joules) => links[index].CelsiusAt(links[index].Heat(leastAmperes) * joules);
 
     /// <summary>The conductor that is hottest after a Joule integral.</summary>
     internal int HottestAt(double joules)
@@ -54,11 +98,16 @@ internal readonly struct FaultKernel
     }
 
     /// <summary>The Joule integral that takes a conductor to a temperature; zero when it is that hot already.</summary>
-    internal double JoulesTo(int index, double celsius) => links[index].JoulesTo(celsius);
+    internal double JoulesTo(int index, double celsius) => links[index].JoulesTo(celsius) / links[index].Heat(leastAmperes);
 
     /// <summary>Seconds in which a Joule integral has flowed.</summary>
     internal double SecondsTo(double joules)
     {
+        if (HasOthers)
+        {
+            return GaussKronrod.Integrate(new Pace(this), 0, joules, Accuracy);
+        }
+
         double sum = fixedOhms * fixedOhms * joules;
         for (int i = 0; i < links.Length; i++)
         {
@@ -100,14 +149,15 @@ internal readonly struct FaultKernel
         return true;
     }
 
-    private double OhmsAt(double joules)
-    {
-        double sum = fixedOhms;
-        for (int i = 0; i < links.Length; i++)
-        {
-            sum += links[i].Ohms * Math.Exp(links[i].PerJoule * joules);
-        }
+    private double RateOf(int index) => links[index].PerJoule * links[index].Heat(leastAmperes);
 
-        return sum;
+    /// <summary>dt/dJ.</summary>
+    private readonly struct Pace(FaultKernel fault) : IScalarFunction
+    {
+        public double Evaluate(double x)
+        {
+            double amperes = fault.AmperesAt(x);
+            return 1 / (amperes * amperes);
+        }
     }
 }

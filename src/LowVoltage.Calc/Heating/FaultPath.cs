@@ -19,7 +19,7 @@ public sealed class FaultPath
         Volts = volts;
         FixedOhms = fixedOhms;
         Segments = Array.AsReadOnly(segments);
-        Kernel = new FaultKernel(volts, fixedOhms, Array.ConvertAll(segments, s => new FaultLink(s.Conductor, s.Meters, s.InitialCelsius, s.Parallel)));
+        Kernel = new FaultKernel(volts, fixedOhms, Array.ConvertAll(segments, s => new FaultLink(s.Conductor, s.Meters, s.InitialCelsius, s.Parallel, s.OtherAmperes)));
     }
 
     /// <summary>Voltage that drives the fault: the open-circuit voltage of the source.</summary>

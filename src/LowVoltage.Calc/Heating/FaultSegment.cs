@@ -10,8 +10,9 @@ public sealed class FaultSegment
 {
     private const int MostParallel = 1000;
 
-    private FaultSegment(Conductor conductor, double meters, double initial, int parallel)
+    private FaultSegment(Conductor conductor, double meters, double initial, int parallel, double others)
     {
+        OtherAmperes = others;
         Conductor = conductor;
         Meters = meters;
         InitialCelsius = initial;
@@ -29,6 +30,11 @@ public sealed class FaultSegment
 
     /// <summary>How many of them lie in parallel and share the current evenly.</summary>
     public int Parallel { get; }
+
+    /// <summary>Constant current of other circuits that flows in it all the while; zero unless <see cref="Sharing"/> said so.</summary>
+    public ElectricCurrent OtherCurrent => ElectricCurrent.FromAmperes(OtherAmperes);
+
+    internal double OtherAmperes { get; }
 
     internal double Meters { get; }
 
@@ -49,8 +55,19 @@ public sealed class FaultSegment
             conductor,
             Accept.Meters(length, nameof(length)),
             conductor.Material.AcceptCelsius(initial, nameof(initial)),
-            Accept.Count(parallel, 1, MostParallel, nameof(parallel)));
+            Accept.Count(parallel, 1, MostParallel, nameof(parallel)),
+            0);
     }
+
+    /// <summary>The same segment as a conductor that other circuits use too, a shared return for example.</summary>
+    /// <param name="others">What they send through it all the while, in the direction of the fault's current. Zero or greater.</param>
+    /// <returns>A new segment.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The current is outside its range.</exception>
+    /// <remarks>
+    /// Their voltage in it is taken from what drives the fault, and it is heated by both currents together. <c>FaultClearing</c> answers for such
+    /// a loop by a bound on the safe side; <see cref="FaultTransient"/>, which states the course itself, refuses it.
+    /// </remarks>
+    public FaultSegment Sharing(ElectricCurrent others) => new(Conductor, Meters, InitialCelsius, Parallel, Accept.AmperesOrZero(others, nameof(others)));
 
     /// <inheritdoc/>
     public override string ToString() => $"{Accept.Text(Meters)} m {Conductor}";

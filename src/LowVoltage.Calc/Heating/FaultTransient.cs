@@ -30,10 +30,11 @@ public static class FaultTransient
     /// <param name="time">Time since the fault began. Zero or greater.</param>
     /// <returns>The state; when a conductor melts before, the state at that moment, which says so.</returns>
     /// <exception cref="ArgumentNullException">The loop is null.</exception>
+    /// <exception cref="ArgumentException">A conductor of the loop carries others' current.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The time is outside its range.</exception>
     public static FaultState StateAfter(FaultPath path, Duration time)
     {
-        _ = path ?? throw new ArgumentNullException(nameof(path));
+        _ = Own(path);
         bool solid = path.Kernel.TryJoulesAfter(Accept.SecondsOrZero(time, nameof(time)), out double joules);
         return new FaultState(path.Kernel, joules, !solid);
     }
@@ -43,9 +44,10 @@ public static class FaultTransient
     /// <param name="letThrough">∫I²dt since the fault began.</param>
     /// <returns>The state; when a conductor melts before, the state at that moment, which says so.</returns>
     /// <exception cref="ArgumentNullException">The loop is null.</exception>
+    /// <exception cref="ArgumentException">A conductor of the loop carries others' current.</exception>
     public static FaultState StateAt(FaultPath path, JouleIntegral letThrough)
     {
-        _ = path ?? throw new ArgumentNullException(nameof(path));
+        _ = Own(path);
         double melting = path.Kernel.MeltingJoules;
         bool melts = letThrough.AmpereSquaredSeconds > melting;
         return new FaultState(path.Kernel, melts ? melting : letThrough.AmpereSquaredSeconds, melts);
@@ -56,10 +58,11 @@ public static class FaultTransient
     /// <param name="limit">The temperature.</param>
     /// <returns>The time, zero when one is that hot already; <c>null</c> when a conductor melts before.</returns>
     /// <exception cref="ArgumentNullException">The loop is null.</exception>
+    /// <exception cref="ArgumentException">A conductor of the loop carries others' current.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
     public static Duration? TimeToReach(FaultPath path, Temperature limit)
     {
-        _ = path ?? throw new ArgumentNullException(nameof(path));
+        _ = Own(path);
         double celsius = Accept.Celsius(limit, nameof(limit)), joules = double.PositiveInfinity;
         for (int i = 0; i < path.Kernel.Count; i++)
         {
@@ -75,10 +78,11 @@ public static class FaultTransient
     /// <param name="limit">The temperature.</param>
     /// <returns>The time, zero when it is that hot already; <c>null</c> when a conductor of the loop melts before.</returns>
     /// <exception cref="ArgumentNullException">The loop is null.</exception>
+    /// <exception cref="ArgumentException">A conductor of the loop carries others' current.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There is no such segment, or the temperature is outside its range.</exception>
     public static Duration? TimeToReach(FaultPath path, int segment, Temperature limit)
     {
-        _ = path ?? throw new ArgumentNullException(nameof(path));
+        _ = Own(path);
         int index = Accept.Count(segment, 0, path.Kernel.Count - 1, nameof(segment));
         return Time(path, path.Kernel.JoulesTo(index, Accept.Celsius(limit, nameof(limit))));
     }
@@ -107,6 +111,10 @@ public static class FaultTransient
         double seconds = path.SecondsTo(HeatBalance.Conductor(limit, path.Heat, nameof(limit)));
         return double.IsInfinity(seconds) ? null : Duration.FromSeconds(seconds);
     }
+
+    private static FaultPath Own(FaultPath path) => !(path ?? throw new ArgumentNullException(nameof(path))).Kernel.HasOthers
+        ? path
+        : throw new ArgumentException("path must carry the fault's current alone; a conductor of it carries others' current, for which only a bound is known (FaultClearing).", nameof(path));
 
     private static Duration? Time(FaultPath path, double joules) => joules > path.Kernel.MeltingJoules * (1 + 1e-12)
         ? null

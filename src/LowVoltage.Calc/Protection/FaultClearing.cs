@@ -18,11 +18,21 @@ namespace LowVoltage.Calc.Protection;
 /// <para>A circuit-breaker's time does not follow a Joule integral. For it, only "more current never opens it later" is used: open at
 /// the first T ≥ t_longest(I(T)).</para>
 /// <para><b>Soonest</b> (for what the fuse lets pass at least). No sooner than at the first, largest current held constant: t_least(I(0)).</para>
+/// <para><b>The answer is the root itself</b>, to 1e-12: on a piece of the curve, t = t₀·(I/I₀)^−p, the need is a power of I(J). Where p ≤ 2 it falls with J and is met
+/// once. Elsewhere its logarithm, and so the need, is convex in J, since the loop's resistance is a sum of growing exponentials; what the device has had is convex too
+/// (its time) or straight (its Joule integral). Steps by the steepest slope that is possible up to their end never pass the first root.
+/// So the latest time is never beyond the longest time at the current it ends with.</para>
+/// <para><b>Others' current</b> in a conductor of the loop is counted by a bound (<see cref="FaultSegment.Sharing"/>): heated by I²·(1 + Io/Il)², Il being first the
+/// conventional fusing current, the least at which the device still opens, then the current at the answer so found. Never earlier than the truth.</para>
 /// <para>The wire loses no heat: it is hotter, its current smaller and the latest moment later than in truth. Past 5 s that is a loose bound.</para>
 /// </remarks>
 public static class FaultClearing
 {
-    private const int SamplesPerPiece = 64;
+    private const int MostSteps = 200;
+    private const double RootAccuracy = 1e-12;
+
+    // How often the bound on others' current is drawn closer; the first time wins nearly all of it.
+    private const int Refinements = 4;
 
     /// <summary>The latest clearing: the fuse has opened by then.</summary>
     /// <param name="path">The loop; the least prospective current to show that the fuse opens.</param>
@@ -47,7 +57,7 @@ public static class FaultClearing
         FaultKernel fault = (path ?? throw new ArgumentNullException(nameof(path))).Kernel;
         _ = curve ?? throw new ArgumentNullException(nameof(curve));
         double first = fault.AmperesAt(0);
-        return Latest(fault, curve, out double joules) switch
+        return Latest(ref fault, curve, out double joules) switch
         {
             FaultOutcome.Opens => Open(new FaultState(fault, joules, melts: false), "The device has opened after"),
             FaultOutcome.ConductorMelts => new FaultOpening(
@@ -61,8 +71,30 @@ public static class FaultClearing
         };
     }
 
-    /// <summary>The latest clearing on doubles: what happens, and the Joule integral by then, A²s. Does not allocate.</summary>
-    internal static FaultOutcome Latest(in FaultKernel fault, TimeCurrentCurve curve, out double joules)
+    /// <summary>The latest clearing on doubles: what happens, and the Joule integral by then, A²s. Does not allocate, but for others' current.</summary>
+    /// <param name="fault">The loop; where others' current flows in it, on return the bound that proves the answer.</param>
+    /// <param name="curve">The device's curve.</param>
+    /// <param name="joules">The Joule integral.</param>
+    internal static FaultOutcome Latest(ref FaultKernel fault, TimeCurrentCurve curve, out double joules)
+    {
+        fault = fault.DownTo(curve.FusingAmperes);
+        FaultOutcome outcome = Find(fault, curve, out joules);
+        for (int i = 0; i < Refinements && fault.HasOthers && outcome == FaultOutcome.Opens; i++)
+        {
+            // The true current is at least this one up to there, so the closer bound holds up to there as well.
+            FaultKernel closer = fault.DownTo(fault.AmperesAt(joules));
+            if (Find(closer, curve, out double sooner) != FaultOutcome.Opens || sooner > joules)
+            {
+                break;
+            }
+
+            (fault, joules) = (closer, sooner);
+        }
+
+        return outcome;
+    }
+
+    private static FaultOutcome Find(in FaultKernel fault, TimeCurrentCurve curve, out double joules)
     {
         joules = 0;
         return !curve.TryLongestSeconds(fault.AmperesAt(0), out _) ? FaultOutcome.NeedNotOpen
@@ -91,8 +123,8 @@ public static class FaultClearing
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static FaultOpening Soonest(FaultPath path, TimeCurrentCurve curve)
     {
-        FaultKernel fault = (path ?? throw new ArgumentNullException(nameof(path))).Kernel;
-        _ = curve ?? throw new ArgumentNullException(nameof(curve));
+        _ = path ?? throw new ArgumentNullException(nameof(path));
+        FaultKernel fault = path.Kernel.DownTo((curve ?? throw new ArgumentNullException(nameof(curve))).FusingAmperes);
         double first = fault.AmperesAt(0);
         if (!curve.TryLeastSeconds(first, out double seconds))
         {
@@ -110,7 +142,6 @@ public static class FaultClearing
         FaultOutcome.Opens, state,
         $"{what} {Accept.Text(state.Seconds)} s, at {Accept.Text(state.Amperes)} A, {Accept.Text(state.Joules)} A²s and {Accept.Text(state.HottestCelsius)} °C.");
 
-    // Between two stated points the rule is smooth; one that it meets only between two samples is missed, which makes the answer later, never sooner.
     private static bool TryOpen(in FaultKernel fault, TimeCurrentCurve curve, out double joules)
     {
         LogLogLine longest = curve.LongestLine;
@@ -121,12 +152,11 @@ public static class FaultClearing
             return true;
         }
 
-        Surplus surplus = new(fault, curve);
         double from = 0, first = fault.AmperesAt(0);
-        for (int i = curve.LongestLine.Count - 1; i >= 0; i--)
+        for (int i = longest.Count - 1; i >= 0; i--)
         {
-            double to = curve.LongestLine.X(i) < first ? JoulesAt(fault, curve.LongestLine.X(i)) : 0;
-            if (to > from && TryPiece(surplus, from, to, out joules))
+            double to = longest.X(i) < first ? JoulesAt(fault, longest.X(i)) : 0;
+            if (to > from && TryPiece(new Surplus(fault, longest, i, curve.IsBreaker), from, to, out joules))
             {
                 return true;
             }
@@ -138,24 +168,62 @@ public static class FaultClearing
         return false;
     }
 
+    /// <summary>The first Joule integral of a piece at which the device has opened.</summary>
     private static bool TryPiece(in Surplus surplus, double from, double to, out double joules)
     {
-        double before = from;
-        for (int i = 1; i <= SamplesPerPiece; i++)
+        joules = from;
+        if (surplus.Evaluate(from) >= 0)
         {
-            joules = from + ((to - from) * i / SamplesPerPiece);
-            if (surplus.Evaluate(joules) >= 0)
+            return true;
+        }
+
+        if (surplus.Growth > 0)
+        {
+            return TryConvex(surplus, from, to, out joules);
+        }
+
+        // The need only falls: one root, or none.
+        joules = to;
+        if (surplus.Evaluate(to) < 0)
+        {
+            return false;
+        }
+
+        if (Brent.TryFindRoot(surplus, from, to, 0, out double root))
+        {
+            // Of the bracket the end that has opened, so that the rule holds at the answer.
+            joules = surplus.Evaluate(root) >= 0 ? root : Math.Min(to, root * (1 + RootAccuracy));
+        }
+
+        return true;
+    }
+
+    private static bool TryConvex(in Surplus surplus, double from, double to, out double joules)
+    {
+        joules = from;
+        for (int i = 0; i < MostSteps; i++)
+        {
+            double needed = surplus.Needed(joules, out double neededSlope), value = surplus.Had(joules) - needed;
+            if (value >= 0)
             {
-                // Of the bracket the end that has opened, so that the rule holds at the answer.
-                joules = Brent.TryFindRoot(surplus, before, joules, 1e-12 * joules, out double root) && surplus.Evaluate(root * (1 + 1e-12)) >= 0
-                    ? root
-                    : joules;
                 return true;
             }
 
-            before = joules;
+            // The slope of what it has had grows: that at the end of the step bounds it all along.
+            double slope = surplus.HadSlope(joules) - neededSlope;
+            double reach = slope > 0 ? Math.Min(to, joules - (2 * value / slope)) : to;
+            double bound = surplus.HadSlope(reach) - neededSlope;
+            double next = bound > 0 ? Math.Min(reach, joules - (value / bound)) : reach;
+
+            // As near to the root as this: past it.
+            joules = Math.Min(to, Math.Max(next, joules * (1 + RootAccuracy)));
+            if (joules >= to)
+            {
+                return surplus.Evaluate(to) >= 0;
+            }
         }
 
+        // A need that is grazed without end: not met, which makes the answer later, never sooner.
         joules = to;
         return false;
     }
@@ -167,15 +235,30 @@ public static class FaultClearing
             ? fault.MeltingJoules
             : root;
 
-    /// <summary>How far the rule of the latest clearing is met; at least zero when the device has opened.</summary>
-    private readonly struct Surplus(FaultKernel fault, TimeCurrentCurve curve) : IScalarFunction
+    /// <summary>How far the rule of the latest clearing is met on one piece of the curve; at least zero when the device has opened.</summary>
+    private readonly struct Surplus(FaultKernel fault, LogLogLine longest, int piece, bool breaker) : IScalarFunction
     {
-        public double Evaluate(double x)
+        /// <summary>Power of 1/I by which the need grows.</summary>
+        internal double Growth { get; } = -longest.Slope(piece) - (breaker ? 0 : 2);
+
+        public double Evaluate(double x) => Had(x) - Needed(x, out _);
+
+        /// <summary>Joule integral, or seconds, that the device has had.</summary>
+        internal double Had(double joules) => breaker ? fault.SecondsTo(joules) : joules;
+
+        internal double HadSlope(double joules)
         {
-            double amperes = fault.AmperesAt(x);
-            return !curve.TryLongestSeconds(amperes, out double seconds) ? double.NegativeInfinity
-                : curve.IsBreaker ? fault.SecondsTo(x) - seconds
-                : x - (amperes * amperes * seconds);
+            double amperes = breaker ? fault.AmperesAt(joules) : 1;
+            return 1 / (amperes * amperes);
+        }
+
+        internal double Needed(double joules, out double slope)
+        {
+            double amperes = fault.AmperesAt(joules, out double fall);
+            double seconds = longest.Y(piece) * Math.Exp(longest.Slope(piece) * Math.Log(amperes / longest.X(piece)));
+            double needed = breaker ? seconds : amperes * amperes * seconds;
+            slope = Growth * fall * needed;
+            return needed;
         }
     }
 
