@@ -18,6 +18,8 @@ internal sealed class CapacitorInput(double farads) : Load("input capacitor")
     internal override void AddInrush(double volts, double ohms, List<Inrush> surges) =>
         surges.Add(new Inrush(Name, volts / ohms, ohms * farads, InrushWave.Exponential, Charging));
 
+    internal override void AddStart(LoadStart start) => start.AddCapacitor(Name, farads);
+
     private protected override void DescribeCore(LoadSymbols symbols) => symbols.Capacitor(farads);
 
     private protected override double AmperesCore(double volts, LoadState state) => 0;

@@ -55,6 +55,14 @@ internal sealed class CombinedLoad : Load
         }
     }
 
+    internal override void AddStart(LoadStart start)
+    {
+        foreach (Load part in parts)
+        {
+            part.AddStart(start);
+        }
+    }
+
     private protected override void DescribeCore(LoadSymbols symbols)
     {
         foreach (Load part in parts)

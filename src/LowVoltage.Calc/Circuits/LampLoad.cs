@@ -83,6 +83,8 @@ public sealed class LampLoad : Load
     internal override void AddInrush(double volts, double ohms, List<Inrush> surges) =>
         surges.Add(new Inrush(Name, volts / (ohms + coldOhms), SettlingSeconds / 3, InrushWave.Exponential, InrushReference));
 
+    internal override void AddStart(LoadStart start) => start.AddLamp(this, 1 / coldOhms, SettlingSeconds / 3);
+
     private protected override void DescribeCore(LoadSymbols symbols) => symbols.Lamp(ratedWatts, ratedVolts, coldRatio, ratedAmperes, coldOhms);
 
     private protected override double AmperesCore(double volts, LoadState state) =>

@@ -70,7 +70,7 @@ public abstract class Load
 
     /// <summary>A motor whose three currents are taken as they are, whatever the voltage: the safe reading for drop and heat.</summary>
     /// <param name="running">Current when it runs, positive.</param>
-    /// <param name="peak">Highest current while it starts, at least the running current.</param>
+    /// <param name="peak">Highest current while it starts, from the running to the locked-rotor current.</param>
     /// <param name="lockedRotor">Current while it is held still, at least the running current.</param>
     /// <param name="startDuration">How long starting takes, positive.</param>
     /// <returns>The load.</returns>
@@ -80,7 +80,7 @@ public abstract class Load
 
     /// <summary>A motor whose peak and locked-rotor currents belong to a voltage: at standstill its winding is a resistance, so both fall with the voltage.</summary>
     /// <param name="running">Current when it runs, positive; taken as constant.</param>
-    /// <param name="peak">Highest current while it starts at the rated voltage, at least the running current.</param>
+    /// <param name="peak">Highest current while it starts at the rated voltage, from the running to the locked-rotor current.</param>
     /// <param name="lockedRotor">Current while it is held still at the rated voltage, at least the running current.</param>
     /// <param name="startDuration">How long starting takes, positive.</param>
     /// <param name="ratedVoltage">Voltage at which the two currents were measured, positive.</param>
@@ -189,6 +189,9 @@ public abstract class Load
     internal virtual void AddInrush(double volts, double ohms, List<Inrush> surges)
     {
     }
+
+    /// <summary>Adds what it draws when it is switched on: a surge of its own kind, and what then runs.</summary>
+    internal virtual void AddStart(LoadStart start) => start.AddRunning(this);
 
     internal static LoadState Check(LoadState state, string name) =>
         state is LoadState.Running or LoadState.Peak or LoadState.LockedRotor

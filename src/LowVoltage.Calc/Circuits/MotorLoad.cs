@@ -29,10 +29,13 @@ internal sealed class MotorLoad : Load
         in ElectricCurrent running, in ElectricCurrent peak, in ElectricCurrent lockedRotor, in Duration startDuration, double? ratedVolts)
     {
         double run = Accept.Amperes(running, nameof(running));
+
+        // A motor draws most while it does not turn: starting it cannot take more.
+        double standstill = Accept.Within(Accept.Amperes(lockedRotor, nameof(lockedRotor)), run, Accept.MostAmperes, "A", nameof(lockedRotor));
         return new MotorLoad(
             run,
-            Accept.Within(Accept.Amperes(peak, nameof(peak)), run, Accept.MostAmperes, "A", nameof(peak)),
-            Accept.Within(Accept.Amperes(lockedRotor, nameof(lockedRotor)), run, Accept.MostAmperes, "A", nameof(lockedRotor)),
+            Accept.Within(Accept.Amperes(peak, nameof(peak)), run, standstill, "A", nameof(peak)),
+            standstill,
             Accept.Seconds(startDuration, nameof(startDuration)),
             ratedVolts);
     }
@@ -49,6 +52,8 @@ internal sealed class MotorLoad : Load
         double amperes = ratedVolts is { } rated ? volts / (ohms + (rated / peak)) : Math.Min(peak, volts / ohms);
         surges.Add(new Inrush(Name, amperes, startSeconds, InrushWave.Rectangular, Given));
     }
+
+    internal override void AddStart(LoadStart start) => start.AddMotor(this, LawAt(LoadState.Peak), startSeconds);
 
     private protected override void DescribeCore(LoadSymbols symbols) => symbols.Motor(running, peak, locked, startSeconds, ratedVolts);
 

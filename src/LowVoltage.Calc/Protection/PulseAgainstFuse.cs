@@ -72,7 +72,7 @@ public static class PulseAgainstFuse
     }
 
     // The peak's own I²t, and those of the stated points below it.
-    private static double Least(TimeCurrentCurve curve, double amperes, double seconds)
+    internal static double Least(TimeCurrentCurve curve, double amperes, double seconds)
     {
         double least = amperes * amperes * seconds;
         for (int i = 0; curve.LeastLine is { } line && i < line.Count && line.X(i) < amperes; i++)

@@ -11,10 +11,12 @@ namespace LowVoltage.Calc.Protection;
 /// </remarks>
 public static class PulseWithstand
 {
+    internal const int MostPulses = 100_000;
+
     // A pulse above this has no share that a Joule integral could still hold.
     private const double MostPulse = 2e23;
 
-    private static readonly int[] Counts = [100, 1000, 10_000, 100_000];
+    private static readonly int[] Counts = [100, 1000, 10_000, MostPulses];
     private static readonly double[] Shares = [0.48, 0.38, 0.29, 0.22];
 
     /// <summary>The source.</summary>
@@ -30,7 +32,7 @@ public static class PulseWithstand
     /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>
     public static double ShareFor(int pulses)
     {
-        _ = Accept.Count(pulses, 1, Counts[Counts.Length - 1], nameof(pulses));
+        _ = Accept.Count(pulses, 1, MostPulses, nameof(pulses));
         int i = 0;
         while (pulses > Counts[i])
         {

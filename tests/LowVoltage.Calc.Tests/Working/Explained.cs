@@ -175,7 +175,7 @@ internal sealed class Explained
         3 => Load.Lamp(Power.FromWatts(Log(1, 60)), ElectricPotential.FromVolts(volts)),
         4 => Load.Together(Load.ConstantCurrent(A(0.1, 3)), Load.Resistance(ElectricResistance.FromOhms(Log(5, 100))), Load.ConstantPower(Power.FromWatts(Log(1, 20)))),
         5 => Load.Together(Load.Lamp(Power.FromWatts(20), ElectricPotential.FromVolts(volts)), Load.ConstantCurrent(A(0.1, 3))),
-        _ => Load.Motor(A(1, 5), A(10, 20), A(10, 20), Duration.FromSeconds(0.2)),
+        _ => Load.Motor(A(1, 5), A(10, 20), A(20, 30), Duration.FromSeconds(0.2)),
     };
 
     private void Points()
