@@ -59,7 +59,7 @@ internal static class Charts
     }
 
     private static double? WireSeconds(Scene scene, ElectricCurrent current, double limit) => OverloadHeating.TimeToReach(
-        scene.Wire, scene.Air, current, Temperature.FromDegreesCelsius(limit), scene.Wire.Insulation.ContinuousLimit)?.Seconds;
+        scene.Wire, scene.Air, current, scene.Wire.Insulation.ContinuousLimit, Temperature.FromDegreesCelsius(limit))?.Seconds;
 
     private static void Mark(Plot plot, FaultOpening opening, string name, Color color)
     {

@@ -112,7 +112,7 @@ public readonly struct OverloadTime : IFormula
 {
     public double Raw(Case x) => OverloadHeating.Seconds(Given.Heat, Given.Capacity, x.MoreAmperes, 70, 160);
 
-    public double Typed(Case x) => OverloadHeating.TimeToReach(Given.Wire, Given.Air, x.MoreCurrent, Given.Limit, Given.Start)!.Value.Seconds;
+    public double Typed(Case x) => OverloadHeating.TimeToReach(Given.Wire, Given.Air, x.MoreCurrent, Given.Start, Given.Limit)!.Value.Seconds;
 }
 
 [Formula("OverloadHeating.TemperatureAfter", "the integral solved for θ", 3, Baseline = "kernel")]
@@ -124,7 +124,7 @@ public readonly struct OverloadTemperature : IFormula
         return overload.TryAdvance(x.Seconds, Given.Heat.SurfaceFor(Given.Heat.MostCelsius), out double surface) ? Given.Heat.ConductorAt(surface) : double.NaN;
     }
 
-    public double Typed(Case x) => OverloadHeating.TemperatureAfter(Given.Wire, Given.Air, x.MoreCurrent, x.Duration, Given.Start)!.Value.DegreesCelsius;
+    public double Typed(Case x) => OverloadHeating.TemperatureAfter(Given.Wire, Given.Air, x.MoreCurrent, x.Duration, Given.Start).DegreesCelsius;
 }
 
 [Formula("OverloadHeating.CurrentToReach", "the integral solved for I", 3, Baseline = "bisection over the kernel, by hand")]
@@ -143,7 +143,7 @@ public readonly struct OverloadCurrent : IFormula
         return high;
     }
 
-    public double Typed(Case x) => OverloadHeating.CurrentToReach(Given.Wire, Given.Air, Given.Limit, x.Duration, Given.Start).Amperes;
+    public double Typed(Case x) => OverloadHeating.CurrentToReach(Given.Wire, Given.Air, Given.Start, Given.Limit, x.Duration).Amperes;
 }
 
 [Formula("FaultTransient.TimeToReach", "∫ of a current that falls as the wire warms", 1, Baseline = "kernel")]
@@ -151,7 +151,7 @@ public readonly struct FaultTime : IFormula
 {
     public double Raw(Case x) => Given.Fault.Kernel.SecondsTo(Given.Fault.Kernel.JoulesTo(0, x.LimitCelsius));
 
-    public double Typed(Case x) => FaultTransient.TimeToReach(Given.Fault, x.Limit)!.Value.Seconds;
+    public double Typed(Case x) => FaultTransient.TimeToReach(Given.Fault, x.Limit).Seconds;
 }
 
 [Formula("FaultClearing.Latest, Joule integral", "where a falling current meets the fuse's curve", 0, Baseline = "kernel")]

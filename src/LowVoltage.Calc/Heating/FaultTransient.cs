@@ -55,37 +55,56 @@ public static class FaultTransient
 
     /// <summary>Time until the first conductor of the loop reaches a temperature, no heat leaving.</summary>
     /// <param name="path">The loop.</param>
-    /// <param name="limit">The temperature.</param>
-    /// <returns>The time, zero when one is that hot already; <c>null</c> when a conductor melts before.</returns>
+    /// <param name="limit">The temperature, at least that of the hottest conductor at the start.</param>
+    /// <returns>The time, zero when one starts at it.</returns>
     /// <exception cref="ArgumentNullException">The loop is null.</exception>
     /// <exception cref="ArgumentException">A conductor of the loop carries others' current.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
-    public static Duration? TimeToReach(FaultPath path, Temperature limit)
-    {
-        _ = Own(path);
-        double celsius = Accept.Celsius(limit, nameof(limit)), joules = double.PositiveInfinity;
-        for (int i = 0; i < path.Kernel.Count; i++)
-        {
-            joules = Math.Min(joules, path.Kernel.JoulesTo(i, celsius));
-        }
-
-        return Time(path, joules);
-    }
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range, or a conductor starts above it.</exception>
+    /// <exception cref="ConductorMeltsException">A conductor melts before; <see cref="TryTimeToReach(FaultPath, Temperature, out Duration)"/> does not throw it.</exception>
+    public static Duration TimeToReach(FaultPath path, Temperature limit) => TryTimeToReach(path, limit, out Duration time) ? time : throw Melts(path);
 
     /// <summary>Time until a conductor of the loop reaches a temperature, no heat leaving.</summary>
     /// <param name="path">The loop.</param>
     /// <param name="segment">Index of the conductor in the loop.</param>
-    /// <param name="limit">The temperature.</param>
-    /// <returns>The time, zero when it is that hot already; <c>null</c> when a conductor of the loop melts before.</returns>
+    /// <param name="limit">The temperature, at least that of the conductor at the start.</param>
+    /// <returns>The time, zero when it starts at it.</returns>
     /// <exception cref="ArgumentNullException">The loop is null.</exception>
     /// <exception cref="ArgumentException">A conductor of the loop carries others' current.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">There is no such segment, or the temperature is outside its range.</exception>
-    public static Duration? TimeToReach(FaultPath path, int segment, Temperature limit)
+    /// <exception cref="ArgumentOutOfRangeException">There is no such segment, the temperature is outside its range, or the conductor starts above it.</exception>
+    /// <exception cref="ConductorMeltsException">A conductor of the loop melts before; the <c>Try</c> form does not throw it.</exception>
+    public static Duration TimeToReach(FaultPath path, int segment, Temperature limit) =>
+        TryTimeToReach(path, segment, limit, out Duration time) ? time : throw Melts(path);
+
+    /// <summary>Time until the first conductor of the loop reaches a temperature, or the statement that one melts before; no heat leaving.</summary>
+    /// <param name="path">The loop.</param>
+    /// <param name="limit">The temperature, at least that of the hottest conductor at the start.</param>
+    /// <param name="time">The time; that of melting when the result is false.</param>
+    /// <returns>False when a conductor melts before.</returns>
+    /// <exception cref="ArgumentNullException">The loop is null.</exception>
+    /// <exception cref="ArgumentException">A conductor of the loop carries others' current.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range, or a conductor starts above it.</exception>
+    public static bool TryTimeToReach(FaultPath path, Temperature limit, out Duration time)
     {
-        _ = Own(path);
-        int index = Accept.Count(segment, 0, path.Kernel.Count - 1, nameof(segment));
-        return Time(path, path.Kernel.JoulesTo(index, Accept.Celsius(limit, nameof(limit))));
+        double joules = double.PositiveInfinity;
+        for (int i = 0; i < Own(path).Kernel.Count; i++)
+        {
+            joules = Math.Min(joules, Joules(path, i, limit));
+        }
+
+        return Reaches(path, joules, out time);
     }
+
+    /// <summary>Time until a conductor of the loop reaches a temperature, or the statement that one of the loop melts before; no heat leaving.</summary>
+    /// <param name="path">The loop.</param>
+    /// <param name="segment">Index of the conductor in the loop.</param>
+    /// <param name="limit">The temperature, at least that of the conductor at the start.</param>
+    /// <param name="time">The time; that of melting when the result is false.</param>
+    /// <returns>False when a conductor of the loop melts before.</returns>
+    /// <exception cref="ArgumentNullException">The loop is null.</exception>
+    /// <exception cref="ArgumentException">A conductor of the loop carries others' current.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such segment, the temperature is outside its range, or the conductor starts above it.</exception>
+    public static bool TryTimeToReach(FaultPath path, int segment, Temperature limit, out Duration time) =>
+        Reaches(path, Joules(path, Accept.Count(segment, 0, Own(path).Kernel.Count - 1, nameof(segment)), limit), out time);
 
     /// <summary>The fault after a time, with heat leaving to the air.</summary>
     /// <param name="path">The loop of one wire.</param>
@@ -101,14 +120,15 @@ public static class FaultTransient
 
     /// <summary>Time until the conductor reaches a temperature, with heat leaving to the air.</summary>
     /// <param name="path">The loop of one wire.</param>
-    /// <param name="limit">The temperature, −70 °C to the melting point.</param>
-    /// <returns>The time, zero when it is that hot already; <c>null</c>: it never gets there.</returns>
+    /// <param name="limit">The temperature, from that at the start to the melting point.</param>
+    /// <returns>The time, zero when it starts at it; <c>null</c>: it never gets there.</returns>
     /// <exception cref="ArgumentNullException">The loop is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range, or the conductor starts above it.</exception>
     public static Duration? TimeToReach(CooledFaultPath path, Temperature limit)
     {
         _ = path ?? throw new ArgumentNullException(nameof(path));
-        double seconds = path.SecondsTo(HeatBalance.Conductor(limit, path.Heat, nameof(limit)));
+        double celsius = HeatBalance.Conductor(limit, path.Heat, nameof(limit));
+        double seconds = celsius >= path.InitialCelsius ? path.SecondsTo(celsius) : Accept.Refuse(nameof(limit), celsius, "°C", StartOf(path.InitialCelsius));
         return double.IsInfinity(seconds) ? null : Duration.FromSeconds(seconds);
     }
 
@@ -116,7 +136,27 @@ public static class FaultTransient
         ? path
         : throw new ArgumentException("path must carry the fault's current alone; a conductor of it carries others' current, for which only a bound is known (FaultClearing).", nameof(path));
 
-    private static Duration? Time(FaultPath path, double joules) => joules > path.Kernel.MeltingJoules * (1 + 1e-12)
-        ? null
-        : Duration.FromSeconds(path.Kernel.SecondsTo(joules));
+    private static double Joules(FaultPath path, int segment, in Temperature limit)
+    {
+        double celsius = Accept.Celsius(limit, nameof(limit)), start = path.Segments[segment].InitialCelsius;
+        return celsius >= start ? path.Kernel.JoulesTo(segment, celsius) : Accept.Refuse(nameof(limit), celsius, "°C", StartOf(start));
+    }
+
+    private static string StartOf(double celsius) => $"at least the {Accept.Text(celsius)} °C that the conductor starts at";
+
+    private static bool Reaches(FaultPath path, double joules, out Duration time)
+    {
+        bool solid = joules <= path.Kernel.MeltingJoules * (1 + 1e-12);
+        time = Duration.FromSeconds(path.Kernel.SecondsTo(solid ? joules : path.Kernel.MeltingJoules));
+        return solid;
+    }
+
+    private static ConductorMeltsException Melts(FaultPath path)
+    {
+        FaultState state = new(path.Kernel, path.Kernel.MeltingJoules, melts: true);
+        return new ConductorMeltsException(
+            $"{path.Segments[state.HottestSegment]} melts ({Accept.Text(state.HottestCelsius)} °C) after {Accept.Text(state.Seconds)} s; the temperature is not reached before.",
+            state.HottestCelsius,
+            state.Seconds);
+    }
 }

@@ -19,10 +19,12 @@ namespace LowVoltage.Calc.Heating;
 /// capacity out makes the wire look faster than it is, which is the safe side for protection, and makes the result that of the adiabatic
 /// formula for the bare conductor as the time gets short. Counting all of it (<see cref="InsulationHeat.All"/>) makes a thin wire look two
 /// or three times as slow for overloads of a second or less, where the layer is still cold: never use it to show that a wire survives.</para>
+/// <para><b>Outcomes</b> as in every room of heat: the start comes before the limit; a start above the limit is refused; <c>null</c> means <i>never</i>; a metal that
+/// melts before throws <see cref="ConductorMeltsException"/>, and the <c>Try</c> form returns false.</para>
 /// <para><b>Valid for</b> the ranges of <see cref="HeatBalance"/>, up to the melting point, no latent heat.</para>
 /// <para><b>Accuracy.</b> The quadrature is good to 1e-8; the model as <see cref="HeatBalance"/> in the long run, on the safe side before.</para>
 /// </remarks>
-public static class OverloadHeating
+public static partial class OverloadHeating
 {
     /// <summary>The source of the share of the insulation; the lumped balance itself is a textbook's.</summary>
     public static Reference Reference { get; } = new()
@@ -35,15 +37,15 @@ public static class OverloadHeating
     /// <param name="wire">The wire.</param>
     /// <param name="surroundings">Air, altitude and emissivity.</param>
     /// <param name="current">The constant current, zero or more.</param>
-    /// <param name="limit">Conductor temperature to reach, −70 °C to the melting point.</param>
-    /// <returns>The time, zero when the wire is that hot already; <c>null</c>: it never gets there.</returns>
+    /// <param name="limit">Conductor temperature to reach, from that without current to the melting point.</param>
+    /// <returns>The time, zero when it is that of the wire without current; <c>null</c>: it never gets there.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">Current or limit is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Current or limit is outside its range, or the surroundings alone make the wire hotter than the limit.</exception>
     public static Duration? TimeToReach(Wire wire, Surroundings surroundings, ElectricCurrent current, Temperature limit)
     {
         HeatBalanceKernel heat = HeatBalanceKernel.For(wire, surroundings);
         double amperes = Accept.AmperesOrZero(current, nameof(current));
-        double most = HeatBalance.Conductor(limit, heat, nameof(limit));
+        double most = Limit(limit, heat, heat.NoLoadCelsius);
         return Time(Seconds(heat, OverloadKernel.Capacity(wire, InsulationHeat.None), amperes, heat.NoLoadCelsius, most));
     }
 
@@ -51,70 +53,34 @@ public static class OverloadHeating
     /// <param name="wire">The wire.</param>
     /// <param name="surroundings">Air, altitude and emissivity.</param>
     /// <param name="current">The constant current, zero or more.</param>
-    /// <param name="limit">Conductor temperature to reach, −70 °C to the melting point.</param>
     /// <param name="initial">Conductor temperature at the start, −70 °C to the melting point.</param>
+    /// <param name="limit">Conductor temperature to reach, from the initial one to the melting point.</param>
     /// <param name="insulation">What of the insulation's heat capacity counts; none is safe.</param>
-    /// <returns>The time, zero when the wire is at the limit or above it already; <c>null</c>: it never gets there.</returns>
+    /// <returns>The time, zero when the wire starts at the limit; <c>null</c>: it never gets there.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or the start is above the limit.</exception>
     public static Duration? TimeToReach(
-        Wire wire, Surroundings surroundings, ElectricCurrent current, Temperature limit, Temperature initial, InsulationHeat insulation = InsulationHeat.None)
+        Wire wire, Surroundings surroundings, ElectricCurrent current, Temperature initial, Temperature limit, InsulationHeat insulation = InsulationHeat.None)
     {
         HeatBalanceKernel heat = HeatBalanceKernel.For(wire, surroundings);
         double amperes = Accept.AmperesOrZero(current, nameof(current));
-        double most = HeatBalance.Conductor(limit, heat, nameof(limit));
         double start = HeatBalance.Conductor(initial, heat, nameof(initial));
+        double most = Limit(limit, heat, start);
         return Time(Seconds(heat, OverloadKernel.Capacity(wire, insulation), amperes, start, most));
-    }
-
-    /// <summary>Conductor temperature after a time, from the ambient temperature.</summary>
-    /// <param name="wire">The wire.</param>
-    /// <param name="surroundings">Air, altitude and emissivity.</param>
-    /// <param name="current">The constant current, zero or more.</param>
-    /// <param name="duration">How long it flows, zero or more.</param>
-    /// <returns>The temperature; <c>null</c>: the metal melts before.</returns>
-    /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">Current or duration is outside its range.</exception>
-    public static Temperature? TemperatureAfter(Wire wire, Surroundings surroundings, ElectricCurrent current, Duration duration)
-    {
-        HeatBalanceKernel heat = HeatBalanceKernel.For(wire, surroundings);
-        double amperes = Accept.AmperesOrZero(current, nameof(current));
-        double seconds = Accept.SecondsOrZero(duration, nameof(duration));
-        return After(heat, OverloadKernel.Capacity(wire, InsulationHeat.None), amperes, heat.NoLoadCelsius, seconds);
-    }
-
-    /// <summary>Conductor temperature after a time, from a known temperature; the wire may also cool.</summary>
-    /// <param name="wire">The wire.</param>
-    /// <param name="surroundings">Air, altitude and emissivity.</param>
-    /// <param name="current">The constant current, zero or more.</param>
-    /// <param name="duration">How long it flows, zero or more.</param>
-    /// <param name="initial">Conductor temperature at the start, −70 °C to the melting point.</param>
-    /// <param name="insulation">What of the insulation's heat capacity counts; none is safe while the wire heats.</param>
-    /// <returns>The temperature; <c>null</c>: the metal melts before.</returns>
-    /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public static Temperature? TemperatureAfter(
-        Wire wire, Surroundings surroundings, ElectricCurrent current, Duration duration, Temperature initial, InsulationHeat insulation = InsulationHeat.None)
-    {
-        HeatBalanceKernel heat = HeatBalanceKernel.For(wire, surroundings);
-        double amperes = Accept.AmperesOrZero(current, nameof(current));
-        double seconds = Accept.SecondsOrZero(duration, nameof(duration));
-        double start = HeatBalance.Conductor(initial, heat, nameof(initial));
-        return After(heat, OverloadKernel.Capacity(wire, insulation), amperes, start, seconds);
     }
 
     /// <summary>The constant current that brings a wire from the ambient temperature to a limit in a given time.</summary>
     /// <param name="wire">The wire.</param>
     /// <param name="surroundings">Air, altitude and emissivity.</param>
-    /// <param name="limit">Conductor temperature to reach, −70 °C to the melting point.</param>
+    /// <param name="limit">Conductor temperature to reach, from that without current to the melting point.</param>
     /// <param name="duration">Time in which it is reached. Positive.</param>
-    /// <returns>The current; zero when the surroundings alone make the wire that hot.</returns>
+    /// <returns>The current; zero when the limit is the temperature without current.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">Limit or duration is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Limit or duration is outside its range, or the surroundings alone make the wire hotter than the limit.</exception>
     public static ElectricCurrent CurrentToReach(Wire wire, Surroundings surroundings, Temperature limit, Duration duration)
     {
         HeatBalanceKernel heat = HeatBalanceKernel.For(wire, surroundings);
-        double most = HeatBalance.Conductor(limit, heat, nameof(limit));
+        double most = Limit(limit, heat, heat.NoLoadCelsius);
         double seconds = Accept.Seconds(duration, nameof(duration));
         return ElectricCurrent.FromAmperes(Amperes(heat, OverloadKernel.Capacity(wire, InsulationHeat.None), heat.NoLoadCelsius, most, seconds));
     }
@@ -122,20 +88,20 @@ public static class OverloadHeating
     /// <summary>The constant current that brings a wire of a known temperature to a limit in a given time.</summary>
     /// <param name="wire">The wire.</param>
     /// <param name="surroundings">Air, altitude and emissivity.</param>
-    /// <param name="limit">Conductor temperature to reach, −70 °C to the melting point.</param>
-    /// <param name="duration">Time in which it is reached. Positive.</param>
     /// <param name="initial">Conductor temperature at the start, −70 °C to the melting point.</param>
+    /// <param name="limit">Conductor temperature to reach, from the initial one to the melting point.</param>
+    /// <param name="duration">Time in which it is reached. Positive.</param>
     /// <param name="insulation">What of the insulation's heat capacity counts; none is safe.</param>
-    /// <returns>The current; zero when the wire is at the limit already, or the surroundings warm it that far in that time.</returns>
+    /// <returns>The current; zero when the wire starts at the limit, or the surroundings warm it that far in that time.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or the start is above the limit.</exception>
     public static ElectricCurrent CurrentToReach(
-        Wire wire, Surroundings surroundings, Temperature limit, Duration duration, Temperature initial, InsulationHeat insulation = InsulationHeat.None)
+        Wire wire, Surroundings surroundings, Temperature initial, Temperature limit, Duration duration, InsulationHeat insulation = InsulationHeat.None)
     {
         HeatBalanceKernel heat = HeatBalanceKernel.For(wire, surroundings);
-        double most = HeatBalance.Conductor(limit, heat, nameof(limit));
-        double seconds = Accept.Seconds(duration, nameof(duration));
         double start = HeatBalance.Conductor(initial, heat, nameof(initial));
+        double most = Limit(limit, heat, start);
+        double seconds = Accept.Seconds(duration, nameof(duration));
         return ElectricCurrent.FromAmperes(Amperes(heat, OverloadKernel.Capacity(wire, insulation), start, most, seconds));
     }
 
@@ -144,7 +110,7 @@ public static class OverloadHeating
     /// <param name="surroundings">Air, altitude and emissivity.</param>
     /// <param name="current">The constant current, zero or more; zero gives the time constant of the last of the cooling.</param>
     /// <param name="insulation">What of the insulation's heat capacity counts.</param>
-    /// <returns>Time in which the distance to the steady temperature falls to 1/e, close to it; <c>null</c> when there is no steady state below the melting point.</returns>
+    /// <returns>Time in which the distance to the steady temperature falls to 1/e, close to it; <c>null</c>: it never settles below the melting point.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The current is negative or above 1e7 A, or the choice is not a named one.</exception>
     public static Duration? TimeConstant(
@@ -163,7 +129,7 @@ public static class OverloadHeating
     /// <param name="on">How long it flows. Positive.</param>
     /// <param name="off">How long it rests. Positive.</param>
     /// <param name="insulation">What of the insulation's heat capacity counts; none gives the widest band and the highest peak.</param>
-    /// <returns>Temperatures at the start and the end of each pulse; <c>null</c>: the metal melts.</returns>
+    /// <returns>Temperatures at the start and the end of each pulse; <c>null</c>: it never settles, because the metal melts on the way.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static TemperatureBand? CyclicBand(
@@ -187,12 +153,13 @@ public static class OverloadHeating
 
     private static Duration? Time(double seconds) => double.IsInfinity(seconds) ? null : Duration.FromSeconds(seconds);
 
-    private static Temperature? After(in HeatBalanceKernel heat, double capacity, double amperes, double initial, double seconds)
+    // A start above the limit is a mistake, most likely two temperatures in the wrong order, and not a time of zero.
+    private static double Limit(in Temperature limit, in HeatBalanceKernel heat, double start)
     {
-        OverloadKernel overload = new(heat, amperes, capacity, heat.SurfaceFor(initial));
-        return overload.TryAdvance(seconds, heat.SurfaceFor(heat.MostCelsius), out double surface)
-            ? Temperature.FromDegreesCelsius(heat.ConductorAt(surface))
-            : null;
+        double celsius = HeatBalance.Conductor(limit, heat, nameof(limit));
+        return celsius >= start
+            ? celsius
+            : Accept.Refuse(nameof(limit), celsius, "°C", $"at least the {Accept.Text(start)} °C that the wire starts at");
     }
 
     private static double Amperes(in HeatBalanceKernel heat, double capacity, double initial, double limit, double seconds)

@@ -31,21 +31,24 @@ public class FaultKernelTests
     public void State_ExactlyAtMelting_IsNotPastIt()
     {
         Assert.False(FaultTransient.StateAt(Path, JouleIntegral.FromAmpereSquaredSeconds(Path.Kernel.MeltingJoules)).IsMelting);
-        Duration melting = FaultTransient.TimeToReach(Path, C(1400))!.Value;
+        Duration melting = FaultTransient.TimeToReach(Path, C(1400));
         Assert.Equal(138, melting.Seconds, 1e-9);
         Assert.False(FaultTransient.StateAfter(Path, melting).IsMelting);
         Assert.True(FaultTransient.StateAfter(Path, S(138.000_001)).IsMelting);
         Assert.False(FaultTransient.StateAfter(Path, S(137.999_999)).IsMelting);
     }
 
+    /// <summary>A start above the limit once gave 0 s, which hid two temperatures in the wrong order.</summary>
     [Fact]
-    public void TimeToReach_HotAlready_IsZero()
+    public void TimeToReach_StartsAboveTheLimit_IsRefused()
     {
-        Assert.Equal(0, FaultTransient.TimeToReach(Path, C(10))!.Value.Seconds);
-        Assert.Equal(0, FaultTransient.TimeToReach(Path, C(20))!.Value.Seconds);
+        ArgumentOutOfRangeException above = Assert.Throws<ArgumentOutOfRangeException>("limit", () => FaultTransient.TimeToReach(Path, C(10)));
+        Assert.Contains("at least the 20 °C that the conductor starts at; it was 10 °C", above.Message, StringComparison.Ordinal);
+        Assert.Equal(0, FaultTransient.TimeToReach(Path, C(20)).Seconds);
         FaultPath copper = FaultPath.Create(FaultCase.V(10), FaultCase.M(100), FaultCase.Segment(1, 1, 60));
-        Assert.Equal(0, FaultTransient.TimeToReach(copper, C(20))!.Value.Seconds);
-        Assert.Equal(0, FaultTransient.TimeToReach(copper, 0, C(60))!.Value.Seconds);
+        Assert.Throws<ArgumentOutOfRangeException>("limit", () => FaultTransient.TryTimeToReach(copper, C(59.9), out _));
+        Assert.Throws<ArgumentOutOfRangeException>("limit", () => FaultTransient.TimeToReach(copper, 0, C(20)));
+        Assert.Equal(0, FaultTransient.TimeToReach(copper, 0, C(60)).Seconds);
     }
 
     [Fact]

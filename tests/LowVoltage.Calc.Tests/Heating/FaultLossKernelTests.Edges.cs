@@ -57,10 +57,10 @@ public partial class FaultLossKernelTests
     }
 
     [Fact]
-    public void TimeToReach_HotAlready_IsZero()
+    public void TimeToReach_StartsAtOrAboveTheLimit_IsZeroOrRefused()
     {
-        Assert.Equal(0, FaultTransient.TimeToReach(Path(Linear, 48, 0.05, 100), C(60))!.Value.Seconds);
-        Assert.Equal(0, FaultTransient.TimeToReach(Path(Linear, 12, 0.3, 100), C(60))!.Value.Seconds);
+        Assert.Throws<ArgumentOutOfRangeException>("limit", () => FaultTransient.TimeToReach(Path(Linear, 48, 0.05, 100), C(60)));
+        Assert.Throws<ArgumentOutOfRangeException>("limit", () => FaultTransient.TimeToReach(Path(Linear, 12, 0.3, 100), C(99.9)));
         Assert.Equal(0, FaultTransient.TimeToReach(Path(Linear, 12, 0.3, 100), C(100))!.Value.Seconds);
 
         // Also when the voltage is too small to warm the wire from where it is.

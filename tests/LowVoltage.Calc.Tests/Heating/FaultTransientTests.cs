@@ -85,9 +85,9 @@ public class FaultTransientTests
         double time = MathNet.Numerics.Integration.GaussLegendreRule.Integrate(
             hot => capacity / Ohms(hot) * Math.Pow(((milliohms * 1e-3) + (meters * Ohms(hot))) / volts, 2), from, to, 64);
         double joules = MathNet.Numerics.Integration.GaussLegendreRule.Integrate(hot => capacity / Ohms(hot), from, to, 64);
-        Duration found = FaultTransient.TimeToReach(path, C(to))!.Value;
+        Duration found = FaultTransient.TimeToReach(path, C(to));
         Assert.Equal(1, found.Seconds / time, 10);
-        Assert.Equal(found.Seconds, FaultTransient.TimeToReach(path, 0, C(to))!.Value.Seconds);
+        Assert.Equal(found.Seconds, FaultTransient.TimeToReach(path, 0, C(to)).Seconds);
         FaultState state = FaultTransient.StateAfter(path, found);
         Assert.Equal(to, state.HottestTemperature.DegreesCelsius, 7);
         Assert.Equal(1, state.LetThrough.AmpereSquaredSeconds / joules, 10);
@@ -120,7 +120,7 @@ public class FaultTransientTests
         Area area = Area.FromSquareMillimeters(Math.PI / 4 * 1.628 * 1.628);
         FaultPath path = FaultPath.Create(FaultCase.V(1e5), ElectricResistance.FromOhms(200), FaultCase.Segment(0.3, 1.628, 25));
         double onderdonk = FusingEstimates.OnderdonkTime(area, A(500), C(25)).Seconds;
-        double found = FaultTransient.TimeToReach(path, C(1083))!.Value.Seconds;
+        double found = FaultTransient.TimeToReach(path, C(1083)).Seconds;
         Assert.InRange(found / onderdonk, Math.Pow(225.67 / 226.4, 2) * 0.998, 1.0);
     }
 
@@ -135,16 +135,16 @@ public class FaultTransientTests
         FaultSegment segment = FaultSegment.Create(wire, Length.FromMillimeters(300), C(22));
         FaultPath path = FaultPath.Create(FaultCase.V(12.6), ElectricResistance.FromOhms((12.6 - 7.2) / 650), segment);
         Assert.InRange(path.ProspectiveCurrent.Amperes, 1000, 1300);
-        Assert.InRange(FaultTransient.TimeToReach(path, C(60))!.Value.Seconds, 0.01, 0.1);
-        Assert.True(FaultTransient.TimeToReach(path, InsulationMaterial.PolyvinylChloride.ShortCircuitLimit)!.Value.Seconds < 0.2);
-        Assert.True(FaultTransient.TimeToReach(path, InsulationMaterial.SiliconeRubber.ShortCircuitLimit)!.Value.Seconds < 0.5);
+        Assert.InRange(FaultTransient.TimeToReach(path, C(60)).Seconds, 0.01, 0.1);
+        Assert.True(FaultTransient.TimeToReach(path, InsulationMaterial.PolyvinylChloride.ShortCircuitLimit).Seconds < 0.2);
+        Assert.True(FaultTransient.TimeToReach(path, InsulationMaterial.SiliconeRubber.ShortCircuitLimit).Seconds < 0.5);
         FaultState end = FaultTransient.StateAfter(path, S(1));
         Assert.True(end.HottestTemperature.DegreesCelsius > 400);
 
         // With the loss to the air counted it is no different: there is no time for it.
         CooledFaultPath cooled = CooledFaultPath.Create(
             path.Voltage, path.FixedResistance, Wire.Create(wire, InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.6)), segment.Length, Air(22), C(22));
-        Assert.Equal(1, FaultTransient.TimeToReach(cooled, C(60))!.Value.Seconds / FaultTransient.TimeToReach(path, C(60))!.Value.Seconds, 2);
+        Assert.Equal(1, FaultTransient.TimeToReach(cooled, C(60))!.Value.Seconds / FaultTransient.TimeToReach(path, C(60)).Seconds, 2);
         Assert.True(FaultTransient.StateAfter(cooled, S(1)).HottestTemperature.DegreesCelsius > 400);
     }
 
@@ -232,12 +232,18 @@ public class FaultTransientTests
         Assert.True(end.IsMelting);
         Assert.Equal(0, end.HottestSegment);
         Assert.Equal(ConductorMaterial.Copper.MeltingPoint.DegreesCelsius, end.HottestTemperature.DegreesCelsius, 6);
-        Duration melting = FaultTransient.TimeToReach(path, ConductorMaterial.Copper.MeltingPoint)!.Value;
+        Duration melting = FaultTransient.TimeToReach(path, ConductorMaterial.Copper.MeltingPoint);
         Assert.Equal(melting.Seconds, end.Time.Seconds, 12);
         Assert.False(FaultTransient.StateAfter(path, S(melting.Seconds * 0.999)).IsMelting);
         Assert.True(FaultTransient.StateAfter(path, S(melting.Seconds * 1.001)).IsMelting);
-        Assert.Null(FaultTransient.TimeToReach(path, 1, C(1000)));
-        Assert.NotNull(FaultTransient.TimeToReach(path, 1, C(25)));
+
+        // The other conductor never gets there, because the first one melts: that is not the null of a temperature that is never reached.
+        ConductorMeltsException before = Assert.Throws<ConductorMeltsException>(() => FaultTransient.TimeToReach(path, 1, C(1000)));
+        Assert.Equal(melting.Seconds, before.TimeToMelt.Seconds, 12);
+        Assert.False(FaultTransient.TryTimeToReach(path, 1, C(1000), out Duration molten));
+        Assert.Equal(melting.Seconds, molten.Seconds, 12);
+        Assert.Contains("melts (1083 °C) after", before.Message, StringComparison.Ordinal);
+        Assert.True(FaultTransient.TryTimeToReach(path, 1, C(25), out _));
         Assert.Contains("melting", end.ToString(), StringComparison.Ordinal);
         Assert.True(FaultTransient.StateAt(path, JouleIntegral.FromAmpereSquaredSeconds(1e12)).IsMelting);
         CooledFaultPath cooled = CooledFaultPath.Create(FaultCase.V(12.6), FaultCase.M(5), Solid(1, 0.5), Length.FromMeters(0.3), Air(20), C(20));
@@ -314,7 +320,7 @@ public class FaultTransientTests
         Assert.Equal(20, state.Current.Amperes, 9);
         Assert.Equal(800, state.LetThrough.AmpereSquaredSeconds, 9);
         Assert.Equal(20 + (800 * 0.1 / 4), state.HottestTemperature.DegreesCelsius, 9);
-        Assert.Equal(1, FaultTransient.TimeToReach(path, C(30))!.Value.Seconds, 9);
+        Assert.Equal(1, FaultTransient.TimeToReach(path, C(30)).Seconds, 9);
     }
 
     [Fact]

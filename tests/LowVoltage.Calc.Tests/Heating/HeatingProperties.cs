@@ -102,7 +102,7 @@ public class HeatingProperties
     {
         double current = 1.3 * HeatBalance.CurrentFor(x.Wire, x.Air, x.Limit).Amperes;
         Duration? time = OverloadHeating.TimeToReach(x.Wire, x.Air, A(current), x.Limit);
-        double back = OverloadHeating.TemperatureAfter(x.Wire, x.Air, A(current), time!.Value)!.Value.DegreesCelsius;
+        double back = OverloadHeating.TemperatureAfter(x.Wire, x.Air, A(current), time!.Value).DegreesCelsius;
         return Math.Abs(back - x.Limit.DegreesCelsius) < 1e-6 * Math.Max(1, x.Rise);
     }
 
@@ -110,8 +110,8 @@ public class HeatingProperties
     public bool TemperatureAfter_AnyTime_LiesBetweenStartAndSteadyState(HeatCase x)
     {
         double current = HeatBalance.CurrentFor(x.Wire, x.Air, x.Limit).Amperes;
-        double hot = OverloadHeating.TemperatureAfter(x.Wire, x.Air, A(current), S(x.Seconds))!.Value.DegreesCelsius;
-        double cold = OverloadHeating.TemperatureAfter(x.Wire, x.Air, A(0), S(x.Seconds), x.Limit)!.Value.DegreesCelsius;
+        double hot = OverloadHeating.TemperatureAfter(x.Wire, x.Air, A(current), S(x.Seconds)).DegreesCelsius;
+        double cold = OverloadHeating.TemperatureAfter(x.Wire, x.Air, A(0), S(x.Seconds), x.Limit).DegreesCelsius;
         return hot >= x.Ambient - 1e-9 && hot <= x.Limit.DegreesCelsius + 1e-7 && cold >= x.Ambient - 1e-7 && cold <= x.Limit.DegreesCelsius + 1e-9;
     }
 

@@ -19,7 +19,7 @@ public class OverloadCurrentTests
     public void CurrentToReach_LossIsStraight_IsTheCurrentOfTheClosedForm(double amperes, double from, double to)
     {
         Duration time = S(Linear.Seconds(amperes, from, to));
-        Assert.Equal(amperes, OverloadHeating.CurrentToReach(Linear.Wire, Linear.Air, C(to), time, C(from)).Amperes, 1e-7 * amperes);
+        Assert.Equal(amperes, OverloadHeating.CurrentToReach(Linear.Wire, Linear.Air, C(from), C(to), time).Amperes, 1e-7 * amperes);
     }
 
     /// <summary>A resistance that does not change: (I²·R − K·(θ1 − a))/(I²·R − K·(θ0 − a)) = exp(−K·t/C′).</summary>
@@ -34,7 +34,7 @@ public class OverloadCurrentTests
         LinearWire wire = new(alpha: 0, ohmMeters: ohmMeters);
         double decay = Math.Exp(-wire.PerKelvin * seconds / wire.Capacity);
         double expected = Math.Sqrt(wire.PerKelvin * ((160 - 25) - (decay * (40 - 25))) / ((1 - decay) * wire.Ohms20));
-        Assert.Equal(expected, OverloadHeating.CurrentToReach(wire.Wire, wire.Air, C(160), S(seconds), C(40)).Amperes, 1e-9 * expected);
+        Assert.Equal(expected, OverloadHeating.CurrentToReach(wire.Wire, wire.Air, C(40), C(160), S(seconds)).Amperes, 1e-9 * expected);
     }
 
     /// <summary>Microseconds, no loss: I² = C′·ln(R1/R0)/(α·R20·t), also for a rise so small that the mean of the resistances is either of them.</summary>
@@ -60,21 +60,21 @@ public class OverloadCurrentTests
     {
         LinearWire wire = new(ambient: 40);
         double alone = wire.Capacity / wire.PerKelvin * Math.Log(2);
-        Assert.Equal(0, OverloadHeating.CurrentToReach(wire.Wire, wire.Air, C(20), S(alone * 1.000_01), C(0)).Amperes);
-        Assert.True(OverloadHeating.CurrentToReach(wire.Wire, wire.Air, C(20), S(alone * 0.999_9), C(0)).Amperes > 0);
+        Assert.Equal(0, OverloadHeating.CurrentToReach(wire.Wire, wire.Air, C(0), C(20), S(alone * 1.000_01)).Amperes);
+        Assert.True(OverloadHeating.CurrentToReach(wire.Wire, wire.Air, C(0), C(20), S(alone * 0.999_9)).Amperes > 0);
         Duration second = S(wire.Seconds(100, 0, 20));
-        Assert.Equal(100, OverloadHeating.CurrentToReach(wire.Wire, wire.Air, C(20), second, C(0)).Amperes, 1e-5);
+        Assert.Equal(100, OverloadHeating.CurrentToReach(wire.Wire, wire.Air, C(0), C(20), second).Amperes, 1e-5);
     }
 
     [Fact]
     public void AtTheLimitAlready_NeedsNeitherCurrentNorTime()
     {
         Wire wire = Solid(1.628, 0.6);
-        Assert.Equal(0, OverloadHeating.CurrentToReach(wire, Air(40), C(80), S(1), C(80)).Amperes);
-        Assert.Equal(0, OverloadHeating.CurrentToReach(wire, Air(40), C(80), S(1), C(80.001)).Amperes);
-        Assert.True(OverloadHeating.CurrentToReach(wire, Air(40), C(80), S(1), C(79.999)).Amperes > 0);
+        Assert.Equal(0, OverloadHeating.CurrentToReach(wire, Air(40), C(80), C(80), S(1)).Amperes);
+        Assert.Throws<ArgumentOutOfRangeException>("limit", () => OverloadHeating.CurrentToReach(wire, Air(40), C(80.001), C(80), S(1)));
+        Assert.True(OverloadHeating.CurrentToReach(wire, Air(40), C(79.999), C(80), S(1)).Amperes > 0);
         Assert.Equal(0, OverloadHeating.TimeToReach(wire, Air(40), A(0), C(40))!.Value.Seconds);
-        Assert.Equal(0, OverloadHeating.TimeToReach(wire, Air(40), A(0), C(39))!.Value.Seconds);
+        Assert.Throws<ArgumentOutOfRangeException>("limit", () => OverloadHeating.TimeToReach(wire, Air(40), A(0), C(39)));
         Assert.Null(OverloadHeating.TimeToReach(wire, Air(40), A(0), C(40.001)));
     }
 }

@@ -25,13 +25,12 @@ public class OverloadHeatingTests
         Wire wire = Solid(diameter, wall);
         Surroundings air = Air(ambient);
         double amperes = timesSteady * HeatBalance.CurrentFor(wire, air, C(to)).Amperes;
-        Duration? time = OverloadHeating.TimeToReach(wire, air, A(amperes), C(to), C(from));
+        Duration? time = OverloadHeating.TimeToReach(wire, air, A(amperes), C(from), C(to));
         Assert.NotNull(time);
         double reached = Integrate(wire, air, amperes, from, time.Value.Seconds);
         Assert.InRange(reached, to - (1e-6 * (to - from)), to + (1e-6 * (to - from)));
-        Temperature? after = OverloadHeating.TemperatureAfter(wire, air, A(amperes), time.Value, C(from));
-        Assert.NotNull(after);
-        Assert.InRange(after.Value.DegreesCelsius, to - (1e-7 * (to - from)), to + (1e-7 * (to - from)));
+        Temperature after = OverloadHeating.TemperatureAfter(wire, air, A(amperes), time.Value, C(from));
+        Assert.InRange(after.DegreesCelsius, to - (1e-7 * (to - from)), to + (1e-7 * (to - from)));
     }
 
     [Theory]
@@ -41,9 +40,8 @@ public class OverloadHeatingTests
     public void TemperatureAfter_Cooling_AgreesWithRungeKutta(double from, double amperes, double seconds)
     {
         double expected = Integrate(Wire14, Air(40), amperes, from, seconds);
-        Temperature? after = OverloadHeating.TemperatureAfter(Wire14, Air(40), A(amperes), S(seconds), C(from));
-        Assert.NotNull(after);
-        Assert.InRange(after.Value.DegreesCelsius, expected - 1e-4, expected + 1e-4);
+        Temperature after = OverloadHeating.TemperatureAfter(Wire14, Air(40), A(amperes), S(seconds), C(from));
+        Assert.InRange(after.DegreesCelsius, expected - 1e-4, expected + 1e-4);
     }
 
     /// <summary>IEC 60949 adiabatic formula: I²t = K²S²·ln((θf + β)/(θi + β)) with K² = σc·(β + 20)/ρ20 and β + 20 = 1/α20.</summary>
@@ -72,7 +70,7 @@ public class OverloadHeatingTests
         double[] seconds =
         [
             .. new[] { InsulationHeat.None, InsulationHeat.LongDuration, InsulationHeat.All }
-                .Select(i => OverloadHeating.TimeToReach(Wire14, Air(25), A(60), C(160), C(25), i)!.Value.Seconds),
+                .Select(i => OverloadHeating.TimeToReach(Wire14, Air(25), A(60), C(25), C(160), i)!.Value.Seconds),
         ];
         Assert.True(seconds[0] < seconds[1] && seconds[1] < seconds[2]);
 
@@ -81,7 +79,7 @@ public class OverloadHeatingTests
         double copper = 3.45 * Math.PI / 4 * 1.628 * 1.628, plastic = 1.7 * Math.PI / 4 * ((2.828 * 2.828) - (1.628 * 1.628));
         Assert.Equal((copper + (p * plastic)) / copper, seconds[1] / seconds[0], 7);
         Assert.Equal((copper + plastic) / copper, seconds[2] / seconds[0], 7);
-        Assert.Throws<ArgumentOutOfRangeException>("insulation", () => OverloadHeating.TimeToReach(Wire14, Air(25), A(60), C(160), C(25), (InsulationHeat)7));
+        Assert.Throws<ArgumentOutOfRangeException>("insulation", () => OverloadHeating.TimeToReach(Wire14, Air(25), A(60), C(25), C(160), (InsulationHeat)7));
     }
 
     [Fact]
@@ -92,14 +90,14 @@ public class OverloadHeatingTests
         Assert.Null(OverloadHeating.TimeToReach(Wire14, Air(40), A(25), C(steady)));
         Assert.NotNull(OverloadHeating.TimeToReach(Wire14, Air(40), A(25), C(steady - 1e-6)));
         Assert.Null(OverloadHeating.TimeToReach(Wire14, Air(40), A(0), C(41)));
-        Assert.Null(OverloadHeating.TimeToReach(Wire14, Air(40), A(10), C(150), C(120)));
+        Assert.Null(OverloadHeating.TimeToReach(Wire14, Air(40), A(10), C(120), C(150)));
     }
 
     [Fact]
     public void TimeToReach_AtOrAboveTheLimitAlready_IsZero()
     {
         Assert.Equal(0, OverloadHeating.TimeToReach(Wire14, Air(40), A(25), C(40))!.Value.Seconds);
-        Assert.Equal(0, OverloadHeating.TimeToReach(Wire14, Air(40), A(0), C(70), C(90))!.Value.Seconds);
+        Assert.Equal(0, OverloadHeating.TimeToReach(Wire14, Air(40), A(0), C(90), C(90))!.Value.Seconds);
     }
 
     /// <summary>Close to the steady state the time grows by one time constant for every e.</summary>
@@ -118,20 +116,25 @@ public class OverloadHeatingTests
     public void TemperatureAfter_LongTime_IsTheSteadyState()
     {
         double steady = HeatBalance.TemperatureAt(Wire14, Air(40), A(25)).DegreesCelsius;
-        Assert.Equal(steady, OverloadHeating.TemperatureAfter(Wire14, Air(40), A(25), S(1e9))!.Value.DegreesCelsius, 9);
-        Assert.Equal(steady, OverloadHeating.TemperatureAfter(Wire14, Air(40), A(25), S(1e9), C(900))!.Value.DegreesCelsius, 9);
-        Assert.Equal(40, OverloadHeating.TemperatureAfter(Wire14, Air(40), A(0), S(1e9))!.Value.DegreesCelsius, 9);
-        Assert.Equal(77, OverloadHeating.TemperatureAfter(Wire14, Air(40), A(25), S(0), C(77))!.Value.DegreesCelsius, 9);
+        Assert.Equal(steady, OverloadHeating.TemperatureAfter(Wire14, Air(40), A(25), S(1e9)).DegreesCelsius, 9);
+        Assert.Equal(steady, OverloadHeating.TemperatureAfter(Wire14, Air(40), A(25), S(1e9), C(900)).DegreesCelsius, 9);
+        Assert.Equal(40, OverloadHeating.TemperatureAfter(Wire14, Air(40), A(0), S(1e9)).DegreesCelsius, 9);
+        Assert.Equal(77, OverloadHeating.TemperatureAfter(Wire14, Air(40), A(25), S(0), C(77)).DegreesCelsius, 9);
     }
 
     [Fact]
     public void TemperatureAfter_PastTheMeltingPoint_IsNull()
     {
         Duration melt = OverloadHeating.TimeToReach(Wire14, Air(40), A(200), C(1083))!.Value;
-        Assert.Null(OverloadHeating.TemperatureAfter(Wire14, Air(40), A(200), S(melt.Seconds * 1.001)));
-        Assert.InRange(OverloadHeating.TemperatureAfter(Wire14, Air(40), A(200), S(melt.Seconds * 0.999))!.Value.DegreesCelsius, 1070, 1083);
-        Assert.Null(OverloadHeating.TemperatureAfter(Wire14, Air(40), A(200), S(1), C(1083)));
-        Assert.True(OverloadHeating.TemperatureAfter(Wire14, Air(40), A(0), S(1), C(1083))!.Value.DegreesCelsius < 1083);
+        ConductorMeltsException melts = Assert.Throws<ConductorMeltsException>(() => OverloadHeating.TemperatureAfter(Wire14, Air(40), A(200), S(melt.Seconds * 1.001)));
+        Assert.Equal(melt.Seconds, melts.TimeToMelt.Seconds, 1e-9 * melt.Seconds);
+        Assert.Equal(1083, melts.MeltingPoint.DegreesCelsius);
+        Assert.InRange(OverloadHeating.TemperatureAfter(Wire14, Air(40), A(200), S(melt.Seconds * 0.999)).DegreesCelsius, 1070, 1083);
+        Assert.Throws<ConductorMeltsException>(() => OverloadHeating.TemperatureAfter(Wire14, Air(40), A(200), S(1), C(1083)));
+        Assert.False(OverloadHeating.TryTemperatureAfter(Wire14, Air(40), A(200), S(1), C(1083), out Temperature reached));
+        Assert.Equal(1083, reached.DegreesCelsius);
+        Assert.True(OverloadHeating.TryTemperatureAfter(Wire14, Air(40), A(20), S(1), C(60), out _));
+        Assert.True(OverloadHeating.TemperatureAfter(Wire14, Air(40), A(0), S(1), C(1083)).DegreesCelsius < 1083);
     }
 
     /// <summary>Heat made less heat lost is heat stored: 1e-9 by an independent quadrature of the losses over the same rise.</summary>
@@ -142,13 +145,13 @@ public class OverloadHeatingTests
     {
         HeatBalanceKernel heat = HeatBalanceKernel.For(Wire14, Air(25));
         double capacity = OverloadKernel.Capacity(Wire14, InsulationHeat.None);
-        double time = OverloadHeating.TimeToReach(Wire14, Air(25), A(amperes), C(limit), C(60))!.Value.Seconds;
+        double time = OverloadHeating.TimeToReach(Wire14, Air(25), A(amperes), C(60), C(limit))!.Value.Seconds;
 
         // ∫ (I²R′ − q′) dt over time, each temperature from TemperatureAfter. From 60 °C, since the loss has no smooth start at the ambient.
         double stored = MathNet.Numerics.Integration.GaussLegendreRule.Integrate(
             t =>
             {
-                double hot = OverloadHeating.TemperatureAfter(Wire14, Air(25), A(amperes), S(t), C(60))!.Value.DegreesCelsius;
+                double hot = OverloadHeating.TemperatureAfter(Wire14, Air(25), A(amperes), S(t), C(60)).DegreesCelsius;
                 return (amperes * amperes * heat.OhmsPerMeterAt(hot)) - heat.Loss(heat.SurfaceFor(hot), out _);
             },
             0,
@@ -179,10 +182,10 @@ public class OverloadHeatingTests
         }
 
         Assert.Equal(0, OverloadHeating.CurrentToReach(Wire14, Air(40), C(40), S(1)).Amperes);
-        Assert.Equal(0, OverloadHeating.CurrentToReach(Wire14, Air(40), C(70), S(1), C(80)).Amperes);
-        Assert.Equal(0, OverloadHeating.CurrentToReach(Wire14, Air(40), C(20), S(1e6), C(0)).Amperes);
-        double warming = OverloadHeating.CurrentToReach(Wire14, Air(40), C(60), S(10), C(0), InsulationHeat.All).Amperes;
-        Assert.InRange(OverloadHeating.TimeToReach(Wire14, Air(40), A(warming), C(60), C(0), InsulationHeat.All)!.Value.Seconds, 9.99999, 10.00001);
+        Assert.Equal(0, OverloadHeating.CurrentToReach(Wire14, Air(40), C(80), C(80), S(1)).Amperes);
+        Assert.Equal(0, OverloadHeating.CurrentToReach(Wire14, Air(40), C(0), C(20), S(1e6)).Amperes);
+        double warming = OverloadHeating.CurrentToReach(Wire14, Air(40), C(0), C(60), S(10), InsulationHeat.All).Amperes;
+        Assert.InRange(OverloadHeating.TimeToReach(Wire14, Air(40), A(warming), C(0), C(60), InsulationHeat.All)!.Value.Seconds, 9.99999, 10.00001);
     }
 
     [Fact]
@@ -190,10 +193,10 @@ public class OverloadHeatingTests
     {
         TemperatureBand? band = OverloadHeating.CyclicBand(Wire14, Air(40), A(40), S(10), S(20));
         Assert.NotNull(band);
-        Temperature? peak = OverloadHeating.TemperatureAfter(Wire14, Air(40), A(40), S(10), band.Lowest);
-        Assert.Equal(band.Highest.DegreesCelsius, peak!.Value.DegreesCelsius, 8);
-        Temperature? back = OverloadHeating.TemperatureAfter(Wire14, Air(40), A(0), S(20), band.Highest);
-        Assert.Equal(band.Lowest.DegreesCelsius, back!.Value.DegreesCelsius, 7);
+        Temperature peak = OverloadHeating.TemperatureAfter(Wire14, Air(40), A(40), S(10), band.Lowest);
+        Assert.Equal(band.Highest.DegreesCelsius, peak.DegreesCelsius, 8);
+        Temperature back = OverloadHeating.TemperatureAfter(Wire14, Air(40), A(0), S(20), band.Highest);
+        Assert.Equal(band.Lowest.DegreesCelsius, back.DegreesCelsius, 7);
         Assert.InRange(band.Highest.DegreesCelsius, band.Lowest.DegreesCelsius + 1, HeatBalance.TemperatureAt(Wire14, Air(40), A(40)).DegreesCelsius);
     }
 
@@ -217,8 +220,8 @@ public class OverloadHeatingTests
     {
         TemperatureBand? pulses = OverloadHeating.CyclicBand(Wire14, Air(40), A(300), S(0.1), S(30));
         Assert.NotNull(pulses);
-        Temperature? peak = OverloadHeating.TemperatureAfter(Wire14, Air(40), A(300), S(0.1), pulses.Lowest);
-        Assert.Equal(pulses.Highest.DegreesCelsius, peak!.Value.DegreesCelsius, 6);
+        Temperature peak = OverloadHeating.TemperatureAfter(Wire14, Air(40), A(300), S(0.1), pulses.Lowest);
+        Assert.Equal(pulses.Highest.DegreesCelsius, peak.DegreesCelsius, 6);
         Assert.Null(OverloadHeating.CyclicBand(Wire14, Air(40), A(300), S(0.1), S(0.1)));
         Assert.Null(OverloadHeating.CyclicBand(Wire14, Air(40), A(300), S(100), S(1e5)));
     }
@@ -228,12 +231,24 @@ public class OverloadHeatingTests
     {
         Assert.Throws<ArgumentNullException>("wire", () => OverloadHeating.TimeToReach(null!, Air(), A(1), C(70)));
         Assert.Throws<ArgumentOutOfRangeException>("limit", () => OverloadHeating.TimeToReach(Wire14, Air(), A(1), C(1084)));
-        Assert.Throws<ArgumentOutOfRangeException>("initial", () => OverloadHeating.TimeToReach(Wire14, Air(), A(1), C(70), C(-71)));
+        Assert.Throws<ArgumentOutOfRangeException>("initial", () => OverloadHeating.TimeToReach(Wire14, Air(), A(1), C(-71), C(70)));
         Assert.Throws<ArgumentOutOfRangeException>("current", () => OverloadHeating.TimeToReach(Wire14, Air(), A(-1), C(70)));
         Assert.Throws<ArgumentOutOfRangeException>("duration", () => OverloadHeating.CurrentToReach(Wire14, Air(), C(70), S(0)));
         Assert.Throws<ArgumentOutOfRangeException>("duration", () => OverloadHeating.TemperatureAfter(Wire14, Air(), A(1), S(-1)));
         Assert.Throws<ArgumentOutOfRangeException>("on", () => OverloadHeating.CyclicBand(Wire14, Air(), A(1), S(0), S(1)));
         Assert.Throws<ArgumentOutOfRangeException>("off", () => OverloadHeating.CyclicBand(Wire14, Air(), A(1), S(1), S(0)));
+    }
+
+    /// <summary>One order in every room: the start comes before the limit, as in the adiabatic formula. The wrong one once gave 0 s here.</summary>
+    [Fact]
+    public void TimeToReach_StartAfterLimit_IsRefusedAsInTheAdiabaticFormula()
+    {
+        ArgumentOutOfRangeException here = Assert.Throws<ArgumentOutOfRangeException>("limit", () => OverloadHeating.TimeToReach(Wire14, Air(40), A(60), C(160), C(70)));
+        Assert.Contains("at least the 160 °C that the wire starts at; it was 70 °C", here.Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>("limit", () => AdiabaticHeating.TimeToReach(Wire14.Conductor, A(60), C(160), C(70)));
+        Assert.Throws<ArgumentOutOfRangeException>("limit", () => OverloadHeating.CurrentToReach(Wire14, Air(40), C(160), C(70), S(1)));
+        double slow = OverloadHeating.TimeToReach(Wire14, Air(40), A(3000), C(70), C(160))!.Value.Seconds;
+        Assert.Equal(1, slow / AdiabaticHeating.TimeToReach(Wire14.Conductor, A(3000), C(70), C(160)).Seconds, 1e-3);
     }
 
     [Fact]

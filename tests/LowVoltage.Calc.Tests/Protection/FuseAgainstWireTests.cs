@@ -38,7 +38,7 @@ public class FuseAgainstWireTests
         ProtectedWire wire = Wire(1);
         double carried = HeatBalance.CurrentFor(wire.Wire, wire.Surroundings, C(160)).Amperes;
         TimeCurrentPoint Point(double amperes, double share) => TimeCurrentPoint.Create(
-            A(amperes), S(share * OverloadHeating.TimeToReach(wire.Wire, wire.Surroundings, A(amperes), C(160), C(70))!.Value.Seconds));
+            A(amperes), S(share * OverloadHeating.TimeToReach(wire.Wire, wire.Surroundings, A(amperes), C(70), C(160))!.Value.Seconds));
 
         // Up to where the wire carries it for ever, the fuse may take any time.
         TimeCurrentCurve Curve(double share) => TimeCurrentCurve.Create(

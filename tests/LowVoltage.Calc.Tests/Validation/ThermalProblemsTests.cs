@@ -60,9 +60,8 @@ public class ThermalProblemsTests
         double limit = room0 + (0.63 * (HeatBalance.TemperatureAt(wire, room, current).DegreesCelsius - room0));
         Duration? time = OverloadHeating.TimeToReach(wire, room, current, C(limit));
         Assert.NotNull(time);
-        Temperature? there = OverloadHeating.TemperatureAfter(wire, room, current, time.Value);
-        Assert.NotNull(there);
-        return (time.Value.Seconds, there.Value.DegreesCelsius);
+        Temperature there = OverloadHeating.TemperatureAfter(wire, room, current, time.Value);
+        return (time.Value.Seconds, there.DegreesCelsius);
     }
 
     private static double CoolingTime(JsonElement given)

@@ -118,7 +118,7 @@ internal static class FuseTables
             ElectricCurrent current = ElectricCurrent.FromAmperes(first * Math.Pow(prospective / first, i / 20_000.0));
             double opens = fuse.Curve.LongestTime(current)?.Seconds ?? fuse.Curve.LongestTime(ElectricCurrent.FromAmperes(current.Amperes * (1 + 1e-9)))!.Value.Seconds;
             Temperature allowed = Temperature.FromDegreesCelsius(opens > 5 ? overload : fault);
-            double survives = OverloadHeating.TimeToReach(wire, air, current, allowed, wire.Insulation.ContinuousLimit)?.Seconds ?? double.PositiveInfinity;
+            double survives = OverloadHeating.TimeToReach(wire, air, current, wire.Insulation.ContinuousLimit, allowed)?.Seconds ?? double.PositiveInfinity;
             least = Math.Min(least, survives / opens);
         }
 
