@@ -3,7 +3,7 @@ using UnitsNet;
 namespace LowVoltage.Calc.Heating;
 
 /// <summary>The current melts the conductor before the time is over, so that there is no final temperature to give.</summary>
-/// <remarks>The message names the metal, its melting point and the moment it is reached. <see cref="AdiabaticHeating"/> has Try forms that do not throw it.</remarks>
+/// <remarks>The message names the metal, its melting point and the moment it is reached. Each call that throws it has a Try form that does not.</remarks>
 public sealed class ConductorMeltsException : InvalidOperationException
 {
     internal ConductorMeltsException(string message, double meltingCelsius, double secondsToMelt)
@@ -16,6 +16,6 @@ public sealed class ConductorMeltsException : InvalidOperationException
     /// <summary>Melting point of the metal.</summary>
     public Temperature MeltingPoint { get; }
 
-    /// <summary>When the conductor reaches its melting point (adiabatic, so the real one comes later).</summary>
+    /// <summary>When the conductor reaches its melting point by the model that was asked; where no heat leaves in it, the real one comes later.</summary>
     public Duration TimeToMelt { get; }
 }

@@ -29,7 +29,13 @@ internal static class FuseAgainstWireKernel
     /// <remarks>The ratio is that of the table, on the safe side by less than a millionth. At least 1: protected.</remarks>
     internal static TightestPoint Tightest(in WireLimits wire, TimeCurrentCurve curve, double prospective)
     {
-        TightestPoint found = Tightest(wire, curve, prospective, stackalloc double[2 * OverloadTable.DoublesFor(Fine)], FineAccuracy);
+        return Tightest(wire, curve, 0, prospective);
+    }
+
+    /// <summary>The same over the currents from a least one on only.</summary>
+    internal static TightestPoint Tightest(in WireLimits wire, TimeCurrentCurve curve, double least, double prospective)
+    {
+        TightestPoint found = Tightest(wire, curve, least, prospective, stackalloc double[2 * OverloadTable.DoublesFor(Fine)], FineAccuracy);
         return new TightestPoint(found.Amperes, found.Ratio * (1 - FineAccuracy), found.Regime);
     }
 
@@ -41,7 +47,7 @@ internal static class FuseAgainstWireKernel
             return plain;
         }
 
-        TightestPoint rough = Tightest(wire, curve, prospective, stackalloc double[2 * OverloadTable.DoublesFor(Coarse)], CoarseAccuracy);
+        TightestPoint rough = Tightest(wire, curve, 0, prospective, stackalloc double[2 * OverloadTable.DoublesFor(Coarse)], CoarseAccuracy);
         double least = rough.Ratio * (1 - CoarseAccuracy);
         return least >= 1 || ExactRatio(wire, curve, rough) < 1
             ? new TightestPoint(rough.Amperes, least, rough.Regime)
@@ -95,11 +101,11 @@ internal static class FuseAgainstWireKernel
         return OverloadHeating.Seconds(wire.Heat, wire.Capacity, point.Amperes, wire.StartCelsius, limit) / fuse;
     }
 
-    private static TightestPoint Tightest(in WireLimits wire, TimeCurrentCurve curve, double prospective, Span<double> room, double accuracy)
+    private static TightestPoint Tightest(in WireLimits wire, TimeCurrentCurve curve, double least, double prospective, Span<double> room, double accuracy)
     {
         LogLogLine longest = curve.LongestLine;
         double first = Math.Min(longest.FirstX, prospective);
-        if (wire.StartCelsius > wire.SustainedCelsius || wire.Heat.AmperesFor(wire.SustainedCelsius) < first * (1 - 1e-12))
+        if (wire.StartCelsius > wire.SustainedCelsius || (least < longest.FirstX && wire.Heat.AmperesFor(wire.SustainedCelsius) < first * (1 - 1e-12)))
         {
             return new TightestPoint(first, 0, ProtectionRegime.Sustained);
         }
@@ -116,7 +122,12 @@ internal static class FuseAgainstWireKernel
         for (int i = 0; i < longest.Count && longest.X(i) <= prospective; i++)
         {
             double end = i + 1 < longest.Count ? Math.Min(longest.X(i + 1), prospective) : prospective;
-            Piece piece = new(longest.X(i), end, longest.Y(i), -longest.Slope(i));
+            if (end < least)
+            {
+                continue;
+            }
+
+            Piece piece = new Piece(longest.X(i), end, longest.Y(i), -longest.Slope(i)).Since(Math.Max(longest.X(i), least));
             double split = piece.CurrentAt(ShortCircuitSeconds);
             if (split > piece.From)
             {
