@@ -12,6 +12,7 @@ namespace LowVoltage.Calc.Heating;
 /// The variable is the surface temperature u, from which everything follows without iteration. Where the current settles, the pole is
 /// that temperature and σ = −1: dt/ds runs into the time constant, so the logarithmic approach costs nothing. Where it never settles,
 /// the pole is the temperature at which the resistance would vanish and σ = +1: without loss dt/ds is then nearly constant.
+/// <para>Where a coefficient is given the loss is straight in u, and so is P: the time is a logarithm and the temperature an exponential, without quadrature.</para>
 /// <para>Close to the ambient convection goes with the sixth root of the rise. Integrated over v = s^(1/6) that is a polynomial again.</para>
 /// </remarks>
 internal readonly struct OverloadKernel : IScalarFunction
@@ -55,7 +56,7 @@ internal readonly struct OverloadKernel : IScalarFunction
     /// <summary>Seconds in which the distance to the settled temperature falls by e, close to it.</summary>
     internal double TimeConstant { get; }
 
-    /// <summary>Heat capacity per metre that heats with the conductor, J/(m·K).</summary>
+    /// <summary>Heat capacity per metre that is as hot as the conductor, J/(m·K).</summary>
     internal static double Capacity(Wire wire, InsulationHeat insulation)
     {
         Conductor conductor = wire.Conductor;
@@ -63,7 +64,12 @@ internal readonly struct OverloadKernel : IScalarFunction
         // The section of the adiabatic formula, so that both agree as the time gets short; never larger than the metal that is there.
         double area = conductor.EffectiveAreaSquareMillimeters * 1e-6;
         double metal = area * conductor.Material.HeatCapacityJoulesPerCubicMeterKelvin;
-        return metal + (Share(wire, insulation) * InsulationCapacity(wire));
+        return insulation switch
+        {
+            InsulationHeat.None or InsulationHeat.Layers => metal,
+            InsulationHeat.All => metal + InsulationCapacity(wire),
+            _ => throw new ArgumentOutOfRangeException(nameof(insulation), insulation, "insulation must be one of the named values."),
+        };
     }
 
     /// <summary>dt/dv, with s = v⁶.</summary>
@@ -113,6 +119,14 @@ internal readonly struct OverloadKernel : IScalarFunction
         }
 
         bool limited = !Settles || pole > limit;
+        if (heat.Conductance > 0)
+        {
+            double inertia = capacity * (1 + (heat.InnerResistance * heat.Conductance)), rate = PowerSlope / inertia;
+            double reached = start + (PowerAt(start) / inertia * (rate == 0 ? seconds : ExpLog.Expm1(rate * seconds) / rate));
+            surface = limited ? Math.Min(limit, reached) : reached;
+            return !limited || reached <= limit + AtPole;
+        }
+
         double most = limited ? Math.Min(Math.Abs(Math.Log((limit - pole) / (start - pole))), MostSteps) : MostSteps;
         double step = 0, elapsed = 0, low = 0, high = most;
         for (int i = 0; i < 100; i++)
@@ -148,7 +162,24 @@ internal readonly struct OverloadKernel : IScalarFunction
         return !(limited && step >= most && elapsed < seconds * (1 - 1e-12));
     }
 
-    private double Elapsed(double from, double to) => GaussKronrod.Integrate(this, SixthRoot(from), SixthRoot(to), Accuracy);
+    private double Elapsed(double from, double to) =>
+        heat.Conductance <= 0 ? GaussKronrod.Integrate(this, SixthRoot(from), SixthRoot(to), Accuracy)
+        : Settles ? TimeConstant * (to - from)
+        : Straight(pole + ((start - pole) * Math.Exp(from)), pole + ((start - pole) * Math.Exp(to)));
+
+    /// <summary>Seconds between two surface temperatures where P is straight between them.</summary>
+    private double Straight(double from, double to) =>
+        capacity * (1 + (heat.InnerResistance * heat.Conductance)) * OverloadTable.Reciprocal(PowerAt(from), PowerAt(to), to - from);
+
+    /// <summary>P at a surface temperature, and its slope, where a coefficient is given.</summary>
+    private double PowerAt(double surface)
+    {
+        double loss = heat.Loss(surface, out _);
+        return (amperesSquared * heat.OhmsPerMeterAt(surface + (heat.InnerResistance * loss))) - loss;
+    }
+
+    private double PowerSlope =>
+        (amperesSquared * heat.OhmsPerMeter20 * heat.Alpha * (1 + (heat.InnerResistance * heat.Conductance))) - heat.Conductance;
 
     private static double SixthRoot(double value) => Math.Pow(value, 1 / 6.0);
 
@@ -164,21 +195,10 @@ internal readonly struct OverloadKernel : IScalarFunction
         return next >= low && next <= high ? next : 0.5 * (low + high);
     }
 
-    private static double InsulationCapacity(Wire wire)
+    /// <summary>Heat capacity per metre of the whole insulation, J/(m·K).</summary>
+    internal static double InsulationCapacity(Wire wire)
     {
         double outer = wire.OuterDiameterMillimeters, inner = wire.Conductor.DiameterMillimeters;
         return Math.PI / 4 * ((outer * outer) - (inner * inner)) * 1e-6 * wire.Insulation.HeatCapacityJoulesPerCubicMeterKelvin;
-    }
-
-    private static double Share(Wire wire, InsulationHeat insulation)
-    {
-        double ratio = wire.OuterDiameterMillimeters / wire.Conductor.DiameterMillimeters;
-        return insulation switch
-        {
-            InsulationHeat.None => 0,
-            InsulationHeat.All => 1,
-            InsulationHeat.LongDuration => ratio > 1.0001 ? (0.5 / Math.Log(ratio)) - (1 / ((ratio * ratio) - 1)) : 0.5,
-            _ => throw new ArgumentOutOfRangeException(nameof(insulation), insulation, "insulation must be one of the named values."),
-        };
     }
 }

@@ -1,9 +1,8 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
-using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Tests.Heating;
 using static LowVoltage.Calc.Tests.Heating.TestWires;
