@@ -39,4 +39,36 @@ internal readonly struct ChainTemperature(ChainLink[] links) : IConductorTempera
 
         return warm / cold;
     }
+
+    public double RatioPerSquareAmpere
+    {
+        get
+        {
+            double cold = 0, bend = 0;
+            for (int i = 0; i < links.Length; i++)
+            {
+                ref readonly ChainLink link = ref links[i];
+                cold += link.Ohms20;
+                bend += link.IsRated ? link.Ohms20 * link.Conductor.Material.TemperatureCoefficient * link.RiseKelvins / (link.RatedAmperes * link.RatedAmperes) : 0;
+            }
+
+            return bend / cold;
+        }
+    }
+
+    public double MeltingAmperes
+    {
+        get
+        {
+            double least = double.PositiveInfinity;
+            for (int i = 0; i < links.Length; i++)
+            {
+                ref readonly ChainLink link = ref links[i];
+                double spare = link.Conductor.Material.MeltingPointCelsius - link.BaseCelsius;
+                least = link.IsRated && link.RiseKelvins > 0 ? Math.Min(least, link.RatedAmperes * Math.Sqrt(Math.Max(0, spare) / link.RiseKelvins)) : least;
+            }
+
+            return least;
+        }
+    }
 }

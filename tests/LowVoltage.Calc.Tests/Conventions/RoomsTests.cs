@@ -19,15 +19,16 @@ public class RoomsTests
         ["Working"] = ["References"],
         ["Conductors"] = [],
         ["Circuits"] = ["Conductors"],
+        ["Networks"] = ["Conductors", "Circuits"],
         ["Ampacity"] = ["Conductors"],
         ["Heating"] = ["Conductors"],
         ["Protection"] = ["Conductors", "Heating"],
         // The root holds what a caller meets first; it and Design are one floor.
-        ["Design"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", ""],
-        [""] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Design"],
-        ["Harnesses"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Design", ""],
+        ["Design"] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", ""],
+        [""] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Design"],
+        ["Harnesses"] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Design", ""],
         ["Bulk"] = ["Conductors", "Heating"],
-        ["Teaching"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Design", ""],
+        ["Teaching"] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Design", ""],
     };
 
     [Fact]
