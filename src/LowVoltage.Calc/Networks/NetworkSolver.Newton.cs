@@ -28,6 +28,7 @@ internal sealed partial class NetworkSolver
             double length = Direction();
             bool whole = Walk(length);
             HoldSupplies();
+            scale = Math.Max(scale, Largest(x));
             Balance = Largest(f);
             double left = whole && before < double.PositiveInfinity && length < before ? length * (length / before) * (length / before) : length;
             if (whole && left <= 1e-14 * scale && length <= 1e-6 * scale

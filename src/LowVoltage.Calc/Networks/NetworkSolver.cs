@@ -13,8 +13,6 @@ namespace LowVoltage.Calc.Networks;
 /// </remarks>
 internal sealed partial class NetworkSolver
 {
-    // Part of the matrix only, never of the balance: keeps tied what a load that is off or a source at its limit would leave loose.
-    private const double LeastSiemens = 1e-7;
     private const double Rounding = 2.2e-16;
 
     private readonly NetworkShape shape;
@@ -35,6 +33,9 @@ internal sealed partial class NetworkSolver
     private readonly bool[] disconnected;
     private readonly double[] outflow;
     private double scale;
+
+    // Part of the matrix only, never of the balance: keeps tied what a load that is off or a source at its limit would leave loose.
+    private double leastSiemens;
     private double floor;
 
     /// <param name="shape">What hangs on what.</param>
@@ -64,6 +65,9 @@ internal sealed partial class NetworkSolver
 
     internal Element[] Elements { get; }
 
+    /// <summary>The node that the island of each node is counted from.</summary>
+    internal int[] Grounds => shape.Grounds;
+
     /// <summary>Voltage of every node over the reference of its island, V.</summary>
     internal double[] Volts { get; }
 
@@ -88,6 +92,13 @@ internal sealed partial class NetworkSolver
     /// <summary>Voltage across an element at the last solution.</summary>
     internal double VoltsAcross(int element) => x[positive[element]] - x[negative[element]] + across[element];
 
+    private static double Straight(in Element element) => element.Law switch
+    {
+        ElementLaw.Line => element.B,
+        ElementLaw.Cubic or ElementLaw.Runaway => 1 / element.A,
+        _ => double.PositiveInfinity,
+    };
+
     private double Across(int k) => x[positive[k]] - x[negative[k]] + across[k];
 
     private bool IsOut(int k) => Elements[k].Off || disconnected[k] || Powers[k] is PowerState.CutOut or PowerState.Restartable;
@@ -97,7 +108,7 @@ internal sealed partial class NetworkSolver
     {
         Array.Clear(offset, 0, offset.Length);
         Array.Clear(held, 0, held.Length);
-        scale = 0;
+        (scale, leastSiemens) = (0, 1e-7);
         foreach (int tie in shape.Forest.Order)
         {
             (int plus, int minus, double volts) = ties[tie];
@@ -110,6 +121,7 @@ internal sealed partial class NetworkSolver
         {
             ref readonly Element element = ref Elements[k];
             across[k] = offset[element.Positive] - offset[element.Negative];
+            leastSiemens = Math.Min(leastSiemens, 1e-6 * Straight(element));
             scale = element.Off ? scale : Math.Max(scale, Math.Abs(ElementCurrent.OpenVolts(element)));
         }
 
@@ -126,7 +138,7 @@ internal sealed partial class NetworkSolver
         {
             if (IsOut(k))
             {
-                Add(k, LeastSiemens);
+                Add(k, leastSiemens);
                 continue;
             }
 
@@ -134,7 +146,7 @@ internal sealed partial class NetworkSolver
             double through = amperes + (siemens * across[k]);
             step[positive[k]] -= through;
             step[negative[k]] += through;
-            Add(k, siemens + LeastSiemens);
+            Add(k, Math.Max(siemens, leastSiemens));
         }
 
         factor.Factor();
@@ -174,7 +186,7 @@ internal sealed partial class NetworkSolver
         for (int k = 0; k < slope.Length; k++)
         {
             double siemens = slope[k];
-            Add(k, siemens > LeastSiemens || (siemens < 0 && !clipped) ? siemens : LeastSiemens);
+            Add(k, siemens > leastSiemens || (siemens < 0 && !clipped) ? siemens : leastSiemens);
         }
 
         double most = 0;
