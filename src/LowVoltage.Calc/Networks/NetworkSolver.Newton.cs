@@ -9,8 +9,9 @@ internal sealed partial class NetworkSolver
     private const int MostHalvings = 40;
 
     /// <summary>Solves from the voltages at hand.</summary>
+    /// <param name="near">Whether the start is next to the solution, so that a pivot below zero on the way means that there is none near.</param>
     /// <returns>False where the method does not end, or ends at a point that does not stand.</returns>
-    private bool Newton()
+    private bool Newton(bool near = false)
     {
         double before = double.PositiveInfinity;
         Evaluate();
@@ -19,6 +20,11 @@ internal sealed partial class NetworkSolver
             Steps++;
             double most = Fill(clipped: false);
             bool clipped = factor.Factor() >= 0;
+            if (clipped && near)
+            {
+                return false;
+            }
+
             if (clipped)
             {
                 most = Fill(clipped: true);
@@ -27,11 +33,11 @@ internal sealed partial class NetworkSolver
 
             double length = Direction();
             bool whole = Walk(length);
-            HoldSupplies();
+            double gap = HoldSupplies();
             scale = Math.Max(scale, Largest(x));
             Balance = Largest(f);
             double left = whole && before < double.PositiveInfinity && length < before ? length * (length / before) * (length / before) : length;
-            if (whole && left <= 1e-14 * scale && length <= 1e-6 * scale
+            if (whole && left <= 1e-14 * scale && length <= 1e-6 * scale && gap <= 1e-13 * scale
                 && (Balance <= Math.Max(1e-13 * Largest(Amperes), 16 * Rounding * most * scale) || length <= 1e-14 * scale))
             {
                 return !clipped;
@@ -101,8 +107,10 @@ internal sealed partial class NetworkSolver
     }
 
     // A supply without resistance: what it gave is kept, so that in the end it gives that at its own voltage, its little resistance without part in it.
-    private void HoldSupplies()
+    // Returns by how much such a voltage is still missed.
+    private double HoldSupplies()
     {
+        double gap = 0;
         for (int k = 0; k < Elements.Length; k++)
         {
             ref readonly Element element = ref Elements[k];
@@ -117,7 +125,10 @@ internal sealed partial class NetworkSolver
             f[negative[k]] -= amperes - Amperes[k];
             Amperes[k] = amperes;
             f[f.Length - 1] = 0;
+            gap = held[k] > 0 && held[k] < element.B ? Math.Max(gap, Math.Abs(element.A - Across(k))) : gap;
         }
+
+        return gap;
     }
 
     private static double Largest(double[] values)

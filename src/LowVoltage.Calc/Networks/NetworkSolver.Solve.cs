@@ -117,7 +117,7 @@ internal sealed partial class NetworkSolver
             Array.Copy(kept, x, x.Length);
             Array.Clear(held, 0, held.Length);
             ScalePowers(share);
-            bool stands = Newton() && AllStand();
+            bool stands = Newton(near: true) && AllStand();
             ScalePowers(1 / share);
             if (stands)
             {
@@ -211,6 +211,7 @@ internal sealed partial class NetworkSolver
     private void Report()
     {
         Evaluate();
+        SettleSupplies();
         Balance = Largest(f);
         for (int node = 0; node < Volts.Length; node++)
         {
@@ -220,6 +221,23 @@ internal sealed partial class NetworkSolver
         if (ties.Length > 0)
         {
             FindTieCurrents();
+        }
+    }
+
+    // What a supply without resistance gives at its own voltage is what its node is short of: the rounding of its voltage has no part in it.
+    private void SettleSupplies()
+    {
+        for (int k = 0; k < Elements.Length; k++)
+        {
+            if (Elements[k].Law == ElementLaw.Supply && Elements[k].C == 0 && slope[k] > 0)
+            {
+                int at = positive[k] < f.Length - 1 ? positive[k] : negative[k];
+                double missing = at == positive[k] ? f[at] : -f[at];
+                Amperes[k] -= missing;
+                f[positive[k]] -= missing;
+                f[negative[k]] += missing;
+                f[f.Length - 1] = 0;
+            }
         }
     }
 
@@ -248,6 +266,7 @@ internal sealed partial class NetworkSolver
     internal (double Volts, double Ohms) Thevenin(int node, int other)
     {
         Evaluate();
+        leastSiemens = 0;
         _ = Fill(clipped: false);
         _ = factor.Factor();
         Array.Clear(step, 0, step.Length);

@@ -30,7 +30,11 @@ public class RadialSweepTests
             {
                 none++;
                 Assert.InRange(solver.Share, 0.01, 1);
-                AssertEdge(tree, solver.Share);
+                if (none % 10 == 0)
+                {
+                    AssertEdge(tree, solver.Share);
+                }
+
                 continue;
             }
 
@@ -49,7 +53,8 @@ public class RadialSweepTests
     private static void AssertEdge(Tree tree, double share)
     {
         Assert.NotNull(tree.Times(share * (1 - 1e-4)).Sweep(out _));
-        Assert.Null(tree.Times(share * (1 + 1e-4)).Sweep(out _));
+        Assert.Null(tree.Times(share * (1 + 1e-4)).Sweep(out bool settled));
+        Assert.True(settled);
     }
 
     private sealed class Tree
@@ -106,7 +111,7 @@ public class RadialSweepTests
             double[] u = [.. Enumerable.Repeat(Volts, Count)], i = new double[Count];
             u[0] = 0;
             settled = true;
-            for (int round = 0; round < 20_000; round++)
+            for (int round = 0; round < 5_000; round++)
             {
                 Array.Clear(i);
                 for (int k = Count - 1; k > 1; k--)

@@ -14,7 +14,7 @@ internal sealed class RandomHarness
     {
         random = new Random(seed);
         volts = new[] { 12.6, 25.4, 48.0 }[random.Next(3)];
-        double share = 0.85 * volts * random.NextDouble();
+        double share = volts * Between(0.5, 0.97);
         List<int> grounds = [0], feeds = [1];
         elements.Add(Element.Battery(1, 0, volts, volts / 3000 * Between(0.3, 3)));
         while (elements.Count < branches)
@@ -86,7 +86,7 @@ internal sealed class RandomHarness
             1 => Element.Steady(p, n, amperes),
             2 => Element.Lamp(p, n, amperes, volts),
             3 => Element.Power(p, n, amperes * volts, cutOut),
-            _ => Element.Power(p, n, amperes * volts, 0.9 * volts * random.NextDouble()),
+            _ => Element.Power(p, n, amperes * volts, volts * Between(0.3, 0.97)),
         });
     }
 
