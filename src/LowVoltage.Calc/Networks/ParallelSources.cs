@@ -73,9 +73,10 @@ public sealed class ParallelSources
         NetworkEnd end = solver.Solve();
         double u = solver.Volts[Terminal];
         IReadOnlyList<SourceShare> shares = Shared(own, level, solver, u);
-        bool given = end == NetworkEnd.Solved && (amperes == 0 || u > 1e-6 * highest);
-        return new ParallelSources(
-            u, shares, given ? "" : $"The sources cannot give {Accept.Text(amperes)} A together: at most {Accept.Text(shares.Sum(s => s.Amperes))} A.");
+        string why = end != NetworkEnd.Solved ? "The calculation did not settle; nothing is known of these sources together."
+            : amperes > 0 && u <= 1e-6 * highest ? $"The sources cannot give {Accept.Text(amperes)} A together: at most {Accept.Text(shares.Sum(s => s.Amperes))} A."
+            : "";
+        return new ParallelSources(u, shares, why);
     }
 
     private static bool IsIdeal(in SourceNumbers numbers, SupplyLevel level) =>
