@@ -33,12 +33,12 @@ internal sealed partial class BranchState
     }
 
     /// <summary>The operating point while the load starts. The start is over before the conductors warm up: they are as warm as in running.</summary>
-    internal KernelPoint StartPoint(SupplyLevel level) => PointIn(level, LoadState.Peak);
+    internal LoopPoint StartPoint(SupplyLevel level) => PointIn(level, LoadState.Peak);
 
     /// <summary>The operating point with the motor blocked, its conductors as warm as in running.</summary>
-    internal KernelPoint StalledPoint(SupplyLevel level) => PointIn(level, LoadState.LockedRotor);
+    internal LoopPoint StalledPoint(SupplyLevel level) => PointIn(level, LoadState.LockedRotor);
 
-    private KernelPoint PointIn(SupplyLevel level, LoadState state)
+    private LoopPoint PointIn(SupplyLevel level, LoadState state)
     {
         double ohms = 0;
         for (int i = 0; i < OwnCount; i++)
@@ -46,14 +46,7 @@ internal sealed partial class BranchState
             ohms += stretches[i].OhmsAt(stretches[i].CelsiusAt(HeatingAmperes));
         }
 
-        return OperatingPointKernel.Solve(
-            Source.VoltsAt(level) - SharedVolts,
-            Source.OhmsAt(level) + FixedOhms,
-            ohms,
-            new FixedConductorTemperature(Site.AmbientCelsius, 1),
-            Load,
-            state,
-            Source.HeldAmperes);
+        return LoopKernel.Solve(Source.VoltsAt(level) - SharedVolts, Source.OhmsAt(level) + FixedOhms + ohms, 0, Load, state, Source.HeldAmperes);
     }
 
     private void FindService()

@@ -224,22 +224,24 @@ internal sealed partial class BranchState
     private void SolveDuty()
     {
         duty = new WireDuty { Exists = true, LeastLoadVolts = double.PositiveInfinity, Level = SupplyLevel.Nominal };
-        StretchTemperature temperature = new(stretches, OwnCount);
-        double conductorOhms = 0;
+        double ohms = FixedOhms, cubic = 0, melting = double.PositiveInfinity;
         for (int i = 0; i < OwnCount; i++)
         {
-            conductorOhms += stretches[i].Ohms20;
+            (double cool, double slope) = stretches[i].Law();
+            ohms += cool;
+            cubic += slope;
+            melting = Math.Min(melting, stretches[i].MeltingAmperes());
         }
 
         for (SupplyLevel level = SupplyLevel.Minimum; level <= SupplyLevel.Maximum && duty.Exists; level++)
         {
-            KernelPoint point = OperatingPointKernel.Solve(
-                Source.VoltsAt(level) - SharedVolts, Source.OhmsAt(level) + FixedOhms, conductorOhms, temperature, Load, LoadState.Running, Source.HeldAmperes);
-            Take(level, point);
+            LoopPoint point = LoopKernel.Solve(
+                Source.VoltsAt(level) - SharedVolts, Source.OhmsAt(level) + ohms, cubic, Load, LoadState.Running, Source.HeldAmperes, melting);
+            Take(level, point, ohms + (cubic * point.HeatingAmperes * point.HeatingAmperes));
         }
     }
 
-    private void Take(SupplyLevel level, in KernelPoint point)
+    private void Take(SupplyLevel level, in LoopPoint point, double pathOhms)
     {
         bool disconnects = Source.Action == LimitAction.Disconnects && point.Exists && point.Amperes > Source.LimitAmperes;
         if (!point.Exists || disconnects)
@@ -253,10 +255,9 @@ internal sealed partial class BranchState
             return;
         }
 
-        double drop = (point.Amperes * (point.Ohms - Source.OhmsAt(level))) + SharedVolts;
         Greatest(ref duty.OnAmperes, ref duty.OnLevel, point.Amperes, level);
         Greatest(ref duty.HeatingAmperes, ref duty.Level, point.HeatingAmperes, level);
-        Greatest(ref duty.DropVolts, ref duty.DropLevel, drop, level);
+        Greatest(ref duty.DropVolts, ref duty.DropLevel, (point.Amperes * pathOhms) + SharedVolts, level);
         if (point.Volts < duty.LeastLoadVolts)
         {
             duty.LeastLoadVolts = point.Volts;

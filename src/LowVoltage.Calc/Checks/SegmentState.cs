@@ -53,6 +53,22 @@ internal struct SegmentState
         return BaseCelsius + (RiseKelvins * load * load);
     }
 
+    /// <summary>Its resistance with no current of its own, Ω, and what each square ampere of r.m.s. current adds, Ω/A².</summary>
+    internal readonly (double Ohms, double PerSquareAmpere) Law()
+    {
+        (double start, double rise, double rated) = Stated is null ? (BaseCelsius, RiseKelvins, RatedAmperes) : (Stated.AmbientCelsius, Stated.RiseKelvins, Stated.RatedAmperes * Parallel);
+        double slope = rise > 0 && rated > 0 ? Ohms20 * Conductor.Material.TemperatureCoefficient * rise / (rated * rated) : 0;
+        return (OhmsAt(start), slope);
+    }
+
+    /// <summary>The r.m.s. current that melts it by that law, A; infinite where it does not warm up.</summary>
+    internal readonly double MeltingAmperes()
+    {
+        (double start, double rise, double rated) = Stated is null ? (BaseCelsius, RiseKelvins, RatedAmperes) : (Stated.AmbientCelsius, Stated.RiseKelvins, Stated.RatedAmperes * Parallel);
+        double room = Conductor.Material.MeltingPointCelsius - start;
+        return room <= 0 ? 0 : rise > 0 && rated > 0 ? rated * Math.Sqrt(room / rise) : double.PositiveInfinity;
+    }
+
     /// <summary>How warm it is before the current has warmed it, °C.</summary>
     internal readonly double CoolCelsius => Stated?.CelsiusAt(0) ?? Site.AmbientCelsius;
 

@@ -132,7 +132,7 @@ internal sealed class StalledMotorCheck()
         return (Math.Min(least, most), most);
     }
 
-    private static double Through(BranchState at, in KernelPoint point, SupplyLevel level, double pathOhms) => point.Exists
+    private static double Through(BranchState at, in LoopPoint point, SupplyLevel level, double pathOhms) => point.Exists
         ? point.Amperes
         : Math.Max(Accept.Least, Math.Min(at.Source.HeldAmperes, (at.Source.VoltsAt(level) - at.SharedVolts) / Math.Max(Accept.Least, at.Source.OhmsAt(level) + pathOhms)));
 }

@@ -41,7 +41,7 @@ internal sealed class StartVoltageCheck()
         SupplyLevel where = SupplyLevel.Minimum;
         for (SupplyLevel level = SupplyLevel.Minimum; level <= SupplyLevel.Maximum; level++)
         {
-            KernelPoint point = at.StartPoint(level);
+            LoopPoint point = at.StartPoint(level);
             Word word = Trouble(at.Source, point);
             if (word == Word.AtLimit)
             {
@@ -71,7 +71,7 @@ internal sealed class StartVoltageCheck()
         return true;
     }
 
-    private static Word Trouble(in SourceNumbers source, in KernelPoint point) =>
+    private static Word Trouble(in SourceNumbers source, in LoopPoint point) =>
         point.Limited || (!point.Exists && point.Reason == NoOperatingPoint.SourceLimit) ? Word.AtLimit
         : source.Action == LimitAction.Disconnects && point.Exists && point.Amperes > source.LimitAmperes ? Word.Trips
         : point.Exists ? Word.None

@@ -34,6 +34,17 @@ internal sealed class CombinedLoad : Load
         return law;
     }
 
+    internal override double SlopeAt(double volts, LoadState state)
+    {
+        double sum = 0;
+        foreach (Load part in parts)
+        {
+            sum += part.SlopeAt(volts, state);
+        }
+
+        return sum;
+    }
+
     internal override string? RemarkAt(double volts, LoadState state)
     {
         foreach (Load part in parts)

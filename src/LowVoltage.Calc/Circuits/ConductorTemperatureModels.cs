@@ -13,6 +13,10 @@ internal readonly struct FixedConductorTemperature(double celsius, double ratio)
     public double CelsiusAt(double heatingAmperes) => celsius;
 
     public double RatioAt(double heatingAmperes) => ratio;
+
+    public double RatioPerSquareAmpere => 0;
+
+    public double MeltingAmperes => double.PositiveInfinity;
 }
 
 /// <summary>A conductor that heats itself: θ = θa + (θr − θa)·(I/Ir)².</summary>
@@ -36,6 +40,10 @@ internal readonly struct SelfHeatedConductorTemperature : IConductorTemperature
     public double CelsiusAt(double heatingAmperes) => ambient + (risePerSquareAmpere * heatingAmperes * heatingAmperes);
 
     public double RatioAt(double heatingAmperes) => conductor.OhmsPerMeterAt(CelsiusAt(heatingAmperes)) * perOhm20;
+
+    public double RatioPerSquareAmpere => conductor.Material.TemperatureCoefficient * risePerSquareAmpere;
+
+    public double MeltingAmperes => double.PositiveInfinity;
 }
 
 /// <summary>All segments of a path that carry this circuit's current alone, each at its own temperature.</summary>
@@ -77,10 +85,44 @@ internal readonly struct PathTemperature : IConductorTemperature
 
     public double RatioAt(double heatingAmperes) => Sum(heatingAmperes, fixedAt20: false) / Ohms20;
 
+    public double RatioPerSquareAmpere
+    {
+        get
+        {
+            if (!DependsOnCurrent)
+            {
+                return 0;
+            }
+
+            double sum = 0;
+            foreach (Segment segment in path.FeedArray)
+            {
+                sum += OhmsPerSquareAmpere(segment);
+            }
+
+            foreach (Segment segment in Back)
+            {
+                sum += OhmsPerSquareAmpere(segment);
+            }
+
+            return sum / Ohms20;
+        }
+    }
+
+    /// <summary>Asked segment by segment where the answer is taken apart.</summary>
+    public double MeltingAmperes => double.PositiveInfinity;
+
     internal double CelsiusOf(Segment segment, double heatingAmperes)
     {
         double amperes = double.IsNaN(frozenAmperes) ? heatingAmperes : frozenAmperes;
         return (segment.Temperature ?? common).CelsiusAt(amperes / segment.Parallel);
+    }
+
+    private double OhmsPerSquareAmpere(Segment segment)
+    {
+        ConductorTemperature own = segment.Temperature ?? common;
+        double amperes = own.RatedAmperes * segment.Parallel;
+        return segment.OhmsAt(20) * segment.Conductor.Material.TemperatureCoefficient * own.RiseKelvins / (amperes * amperes);
     }
 
     private Segment[] Back => path.Return.IsShared ? [] : path.BackArray;

@@ -75,6 +75,9 @@ public sealed class LampLoad : Load
     internal override LoadLaw LawAt(LoadState state) =>
         state == LoadState.Peak ? new LoadLaw(1 / coldOhms, 0, 0, true) : new LoadLaw(0, 0, 0, false);
 
+    internal override double SlopeAt(double volts, LoadState state) =>
+        state == LoadState.Peak ? 1 / coldOhms : Exponent * AmperesAt(volts, state) / volts;
+
     internal override string? RemarkAt(double volts, LoadState state) =>
         state == LoadState.Peak || Holds(volts)
             ? null

@@ -163,6 +163,13 @@ public abstract class Load
     /// <summary>Current in A at U volts; U may be 0. No allocation.</summary>
     internal double AmperesAt(double volts, LoadState state) => AmperesCore(volts, state);
 
+    /// <summary>dI/dU in A/V at U volts, above 0.</summary>
+    internal virtual double SlopeAt(double volts, LoadState state)
+    {
+        LoadLaw law = LawAt(state);
+        return law.Siemens - (law.Watts / (volts * volts));
+    }
+
     /// <summary>The r.m.s. current that heats the conductor, in A.</summary>
     internal double HeatingAmperesAt(double volts, LoadState state) => HeatingCore(volts, state) * OwnHeatFactor(state);
 

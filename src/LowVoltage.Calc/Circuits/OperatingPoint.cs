@@ -16,6 +16,9 @@ public sealed partial class OperatingPoint
 {
     private IReadOnlyList<PathElement> elements = [];
 
+    // Written when somebody reads it.
+    private IReadOnlyList<string>? assumptions;
+
     internal OperatingPoint()
     {
     }
@@ -138,7 +141,8 @@ public sealed partial class OperatingPoint
     }
 
     /// <summary>What was assumed, one sentence each, remarks on the load's validity included.</summary>
-    public required IReadOnlyList<string> Assumptions { get; init; }
+    public IReadOnlyList<string> Assumptions =>
+        assumptions ??= OperatingPointSolver.Assumed(Supply, Path, Warmth, State, Exists ? Fed.RemarkAt(LoadVolts, State) : null);
 
     /// <summary>Solves a circuit at the nominal voltage with the load running.</summary>
     /// <param name="source">The source.</param>

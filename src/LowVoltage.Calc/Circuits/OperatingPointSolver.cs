@@ -81,7 +81,6 @@ internal static class OperatingPointSolver
             Level = level,
             State = state,
             OpenVolts = openVolts,
-            Assumptions = Assumed(source, path, temperature, state),
             Supply = source,
             Path = path,
             Fed = load,
@@ -130,7 +129,6 @@ internal static class OperatingPointSolver
             CurrentLimitReached = point.Limited,
             MinimumVolts = load.MinimumVolts,
             Elements = elements,
-            Assumptions = Assumed(source, path, temperature, state, load.RemarkAt(point.Volts, state)),
             Supply = source,
             Path = path,
             Fed = load,
@@ -185,8 +183,9 @@ internal static class OperatingPointSolver
         };
     }
 
-    private static string[] Assumed(
-        Source source, CircuitPath path, ConductorTemperature temperature, LoadState state, string? remark = null)
+    /// <summary>What an operating point assumes, a remark on its load included.</summary>
+    internal static string[] Assumed(
+        Source source, CircuitPath path, ConductorTemperature temperature, LoadState state, string? remark)
     {
         List<string> lines = [.. source.Assumptions];
         lines.Add(temperature.DependsOnCurrent

@@ -67,6 +67,12 @@ public sealed partial class ProspectiveCurrent
             return;
         }
 
+        if (numbers.Beyond is { } series && all.Value > 0)
+        {
+            board.Step($"{which} short-circuit current", "I_" + mark, Beyond(board, series, mark, all), amperes, "A", Reasoning, why, rounding);
+            return;
+        }
+
         Symbol limit = source.Limit;
         if (all.Value > 0)
         {
@@ -76,5 +82,29 @@ public sealed partial class ProspectiveCurrent
         {
             board.LookUp($"{which} short-circuit current", "I_" + mark, amperes, "A", Source.Reference, "Nothing but the limit bounds it.");
         }
+    }
+
+    // The greatest of what all push up to the first limit, the rest up to the second, and so on.
+    private static Formula Beyond(SolutionBuilder board, SeriesLimits series, string mark, Symbol all)
+    {
+        Formula? greatest = null;
+        double volts = series.Parts.Sum(p => p.Volts(mark == "max"));
+        for (int k = 0; k < series.Parts.Count && volts > 0; k++)
+        {
+            SeriesLimits.Part part = series.Parts[k];
+            string number = Quantities.Accept.Text(k + 1);
+            Symbol left = board.LookUp(
+                k == 0 ? "voltage of all the sources" : "voltage of the sources that are not at their limit", $"V_{number}{mark}", volts, "V", Reasoning);
+            Formula term = left / all;
+            if (!double.IsInfinity(part.Limit))
+            {
+                term = Formula.Least(term, board.LookUp("current limit", $"I_lim{number}", part.Limit, "A", Reasoning));
+            }
+
+            greatest = greatest is null ? term : Formula.Greatest(greatest, term);
+            volts -= double.IsInfinity(part.Limit) ? volts : part.Volts(mark == "max");
+        }
+
+        return greatest!;
     }
 }

@@ -84,11 +84,11 @@ public sealed partial class ProspectiveCurrent
 
     /// <summary>Least current in A, from SI doubles.</summary>
     internal static double LeastAt(in SourceNumbers source, double hotOhms) =>
-        Math.Min(Divide(source.MinimumVolts, source.GreatestOhms + hotOhms), source.HeldAmperes);
+        source.Beyond?.Amperes(false, source.MinimumVolts, source.GreatestOhms + hotOhms) ?? Math.Min(Divide(source.MinimumVolts, source.GreatestOhms + hotOhms), source.HeldAmperes);
 
     /// <summary>Greatest current in A, from SI doubles.</summary>
     internal static double GreatestAt(in SourceNumbers source, double coldOhms) =>
-        Math.Min(Divide(source.MaximumVolts, source.LeastOhms + coldOhms), source.HeldAmperes);
+        source.Beyond?.Amperes(true, source.MaximumVolts, source.LeastOhms + coldOhms) ?? Math.Min(Divide(source.MaximumVolts, source.LeastOhms + coldOhms), source.HeldAmperes);
 
     private static double Divide(double volts, double ohms) => ohms > 0 ? volts / ohms : double.PositiveInfinity;
 
@@ -105,7 +105,7 @@ public sealed partial class ProspectiveCurrent
             lines.Add($"The protection of the source may disconnect above {Accept.Text(numbers.LimitAmperes)} A before a fuse opens; neither current counts on it.");
         }
 
-        return new ProspectiveCurrent(least, greatest, numbers.Action == LimitAction.Holds && numbers.LimitAmperes <= greatest, lines)
+        return new ProspectiveCurrent(least, greatest, numbers.Action == LimitAction.Holds && numbers.LimitAmperes.Equals(greatest), lines)
         {
             Source = source,
             Path = path,

@@ -27,10 +27,13 @@ internal static class SourceCombination
             {
                 LimitAmperes = lower ? n.LimitAmperes : sum.LimitAmperes,
                 Action = lower ? n.Action : sum.Action,
+                Beyond = SeriesLimits.Of(sum, n),
             };
         }
 
-        return Join(sources, "series", sum);
+        return sum.Beyond is null
+            ? Join(sources, "series", sum)
+            : Join(sources, "series", sum, "A supply at its current limit conducts when the others push more through it: it does not limit their short-circuit current.");
     }
 
     internal static Source Parallel(Source[] sources)
@@ -43,6 +46,11 @@ internal static class SourceCombination
             if (source.Numbers.LeastOhms <= 0)
             {
                 throw new ArgumentException($"A source in parallel needs an internal resistance of its own; {source} has none.", nameof(sources));
+            }
+
+            if (source.Numbers.Beyond is not null)
+            {
+                throw new ArgumentException($"{source} holds a current limit only in part and cannot be put in parallel here.", nameof(sources));
             }
 
             if (source.LimitAction != action)
@@ -86,9 +94,9 @@ internal static class SourceCombination
         }
     }
 
-    private static Source Join(Source[] sources, string how, in SourceNumbers numbers) => Source.Create(
+    private static Source Join(Source[] sources, string how, in SourceNumbers numbers, params string[] more) => Source.Create(
         $"{sources.Length} sources in {how}",
         numbers,
         sources.All(s => s.Reference.Equals(sources[0].Reference)) ? sources[0].Reference : Rules,
-        [.. sources.SelectMany(s => s.Assumptions).Distinct(StringComparer.Ordinal), $"The sources are in {how}; the links between them are not counted."]);
+        [.. sources.SelectMany(s => s.Assumptions).Distinct(StringComparer.Ordinal), $"The sources are in {how}; the links between them are not counted.", .. more]);
 }

@@ -11,6 +11,9 @@ internal readonly record struct SourceNumbers(
 
     internal LimitAction Action { get; init; } = LimitAction.None;
 
+    /// <summary>What bounds a short circuit where sources with and without a held limit are in series; null for all others.</summary>
+    internal SeriesLimits? Beyond { get; init; }
+
     /// <summary>The limit that the source holds; +∞ for one that has none or that disconnects.</summary>
     internal double HeldAmperes => Action == LimitAction.Holds ? LimitAmperes : double.PositiveInfinity;
 

@@ -81,17 +81,11 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
 
     private bool IsOutAt(SupplyLevel level, double conductorOhms, double mostDropVolts)
     {
-        double sourceOhms = at.Source.OhmsAt(level);
-        KernelPoint point = OperatingPointKernel.Solve(
-            at.Source.VoltsAt(level) - at.SharedVolts,
-            sourceOhms + at.FixedOhms,
-            conductorOhms,
-            new FixedConductorTemperature(at.Site.AmbientCelsius, 1),
-            at.Load,
-            LoadState.Running,
-            at.Source.HeldAmperes);
+        double ohms = at.FixedOhms + conductorOhms;
+        LoopPoint point = LoopKernel.Solve(
+            at.Source.VoltsAt(level) - at.SharedVolts, at.Source.OhmsAt(level) + ohms, 0, at.Load, LoadState.Running, at.Source.HeldAmperes);
         return point.Exists
-            ? (point.Amperes * (point.Ohms - sourceOhms)) + at.SharedVolts > mostDropVolts
+            ? (point.Amperes * ohms) + at.SharedVolts > mostDropVolts
             : point.Reason is NoOperatingPoint.PowerOutOfReach or NoOperatingPoint.CurrentOutOfReach;
     }
 

@@ -7,15 +7,19 @@ namespace LowVoltage.Calc.Tests.Circuits;
 [Properties(Arbitrary = [typeof(RandomCircuit)])]
 public class OperatingPointKernelTests
 {
-    /// <summary>Resistance that runs away at 10 A: ratio 1/(1 − (I/10)²), none beyond.</summary>
-    private readonly struct Runaway : IConductorTemperature
+    /// <summary>1 + (I/10)² of its resistance, and molten from 10 A on.</summary>
+    private readonly struct Melting : IConductorTemperature
     {
         public bool DependsOnCurrent => true;
+
+        public double RatioPerSquareAmpere => 0.01;
+
+        public double MeltingAmperes => 10;
 
         public double CelsiusAt(double heatingAmperes) => 20 + heatingAmperes;
 
         public double RatioAt(double heatingAmperes) =>
-            heatingAmperes < 10 ? 1 / (1 - (heatingAmperes * heatingAmperes / 100)) : double.PositiveInfinity;
+            heatingAmperes <= 10 ? 1 + (heatingAmperes * heatingAmperes / 100) : double.PositiveInfinity;
     }
 
     [Property]
@@ -34,22 +38,23 @@ public class OperatingPointKernelTests
     }
 
     [Fact]
-    public void Solve_RunawayConductor_StaysBelowItOrSaysNo()
+    public void Solve_MeltingConductor_StaysBelowItOrHasNoPoint()
     {
-        // 1 Ω conductor on 24 V: I/(1 − I²/100) + I·R = 24.
-        KernelPoint resistance = Solve(Load.Resistance(ElectricResistance.FromOhms(0.5)));
+        // 1 Ω conductor on 24 V: I·(1 + I²/100) + I·R = 24, and no more than 10 A.
+        KernelPoint resistance = Solve(Load.Resistance(ElectricResistance.FromOhms(1)));
         Assert.True(resistance.Exists);
-        Assert.InRange(resistance.Amperes, 5, 10);
-        Assert.Equal(24, (resistance.Amperes / (1 - (resistance.Amperes * resistance.Amperes / 100))) + (0.5 * resistance.Amperes), 1e-9);
-        Assert.Equal(NoOperatingPoint.CurrentOutOfReach, Solve(Load.ConstantCurrent(ElectricCurrent.FromAmperes(10))).Reason);
+        Assert.Equal(24, (resistance.Amperes * (1 + (resistance.Amperes * resistance.Amperes / 100))) + resistance.Amperes, 1e-12);
+        Assert.Equal(NoOperatingPoint.CurrentOutOfReach, Solve(Load.Resistance(ElectricResistance.FromOhms(0.3))).Reason);
+        Assert.True(Solve(Load.ConstantCurrent(ElectricCurrent.FromAmperes(10))).Exists);
+        Assert.Equal(NoOperatingPoint.CurrentOutOfReach, Solve(Load.ConstantCurrent(ElectricCurrent.FromAmperes(10.001))).Reason);
         KernelPoint power = Solve(Load.ConstantPower(Power.FromWatts(200)));
         Assert.Equal(NoOperatingPoint.PowerOutOfReach, power.Reason);
         Assert.InRange(power.LargestWatts, 60, 144);
         Assert.True(Solve(Load.ConstantPower(Power.FromWatts((decimal)(power.LargestWatts * (1 - 1e-9))))).Exists);
         Assert.False(Solve(Load.ConstantPower(Power.FromWatts((decimal)(power.LargestWatts * (1 + 1e-9))))).Exists);
-        KernelPoint lamp = Solve(Load.Lamp(Power.FromWatts(480), ElectricPotential.FromVolts(24)));
+        KernelPoint lamp = Solve(Load.Lamp(Power.FromWatts(120), ElectricPotential.FromVolts(24)));
         Assert.InRange(lamp.Amperes, 1, 10);
-        static KernelPoint Solve(Load load) => OperatingPointKernel.Solve(24, 0, 1, default(Runaway), load, LoadState.Running);
+        static KernelPoint Solve(Load load) => OperatingPointKernel.Solve(24, 0, 1, default(Melting), load, LoadState.Running);
     }
 
     [Fact]

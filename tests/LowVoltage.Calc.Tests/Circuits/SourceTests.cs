@@ -160,6 +160,35 @@ public class SourceTests
         Assert.Equal((LimitAction.Holds, 3.0), (series.LimitAction, series.CurrentLimit!.Value.Amperes));
     }
 
+    /// <summary>Reported: 600 A of cold cranking in series with a 5 A supply was said to push no more than 5 A into a short. Driven backwards the supply conducts.</summary>
+    [Fact]
+    public void InSeries_BatteryAndLimitedSupply_ProspectiveCurrentIsTheBatterysOwn()
+    {
+        Source battery = Battery.LeadAcid(ElectricCurrent.FromAmperes(600)), supply = Source.CurrentLimited(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(5));
+        ProspectiveCurrent alone = ProspectiveCurrent.AtSource(battery), series = ProspectiveCurrent.AtSource(Source.InSeries(supply, battery));
+        Assert.Equal(alone.Greatest!.Value.Amperes, series.Greatest!.Value.Amperes, 1e-9);
+        Assert.Equal(alone.Least!.Value.Amperes, series.Least!.Value.Amperes, 1e-9);
+        Assert.True(series.Least.Value.Amperes > 100 * 5);
+        Assert.False(series.CurrentLimitReached);
+        Assert.Contains(series.Assumptions, a => a.Contains("does not limit their short-circuit current", StringComparison.Ordinal));
+        // The working shows the same numbers.
+        Assert.All(series.Explain().Steps.Where(s => s.Formula is not null), s => Assert.Equal(s.Symbol!.Value, s.Formula!.Evaluate(), 1e-9 * Math.Abs(s.Symbol.Value)));
+        // Behind so much resistance that the battery alone pushes less than 5 A the limit is what counts: 12 V of the battery over 3 Ω are 4 A, both over 3 Ω 8 A.
+        Source mild = Source.InSeries(Paths.Battery(12, 3), supply);
+        Assert.Equal(5, ProspectiveCurrent.AtSource(mild).Greatest!.Value.Amperes, 1e-12);
+        Assert.True(ProspectiveCurrent.AtSource(mild).CurrentLimitReached);
+        Assert.Throws<ArgumentException>("sources", () => Source.InParallel(mild, mild));
+    }
+
+    [Fact]
+    public void InSeries_TwoLimitedSupplies_TheStrongerDrivesThroughTheWeaker()
+    {
+        Source weak = Source.CurrentLimited(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(5)), strong = Source.CurrentLimited(ElectricPotential.FromVolts(24), ElectricCurrent.FromAmperes(10));
+        ProspectiveCurrent at(double ohms) => ProspectiveCurrent.AtEnd(Source.InSeries(weak, strong), Paths.Of(ohms), Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(20));
+        // 36 V/9 Ω; at the limit of the weak one; 24 V/4 Ω through it; at the limit of the strong one.
+        Assert.Equal([4.0, 5.0, 6.0, 10.0], new[] { 9.0, 6.0, 4.0, 1.0 }.Select(r => Math.Round(at(r).Greatest!.Value.Amperes, 9)));
+    }
+
     [Fact]
     public void Combinations_ThatHaveNoAnswer_AreRefused()
     {

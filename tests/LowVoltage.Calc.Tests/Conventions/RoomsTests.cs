@@ -19,17 +19,18 @@ public class RoomsTests
         ["Working"] = ["References"],
         ["Conductors"] = [],
         ["Circuits"] = ["Conductors"],
+        ["Networks"] = ["Conductors", "Circuits"],
         // A basis of rating may be a heat balance.
         ["Ampacity"] = ["Conductors", "Heating", "Circuits"],
         ["Heating"] = ["Conductors"],
         ["Protection"] = ["Conductors", "Heating"],
-        ["Checks"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection"],
+        ["Checks"] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection"],
         // The root holds what a caller meets first; it and Design are one floor.
-        ["Design"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Checks", ""],
-        [""] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Checks", "Design"],
-        ["Harnesses"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Checks", "Design", ""],
+        ["Design"] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Checks", ""],
+        [""] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Checks", "Design"],
+        ["Harnesses"] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Checks", "Design", ""],
         ["Bulk"] = ["Conductors", "Heating"],
-        ["Teaching"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Checks", "Design", ""],
+        ["Teaching"] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Checks", "Design", ""],
     };
 
     [Fact]

@@ -6,6 +6,7 @@ using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Heating;
+using LowVoltage.Calc.Networks;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
@@ -57,6 +58,16 @@ public class SurfaceTests
             Load.Resistance(ElectricResistance.FromOhms(2)), Load.ConstantCurrent(ElectricCurrent.FromAmperes(8)), Load.ConstantPower(Power.FromWatts(300), 0.85, ElectricPotential.FromVolts(10.5)),
             Load.Lamp(Power.FromWatts(55), ElectricPotential.FromVolts(12)), Load.ConstantPower(Power.FromWatts(1e12)), Load.Resistance(ElectricResistance.FromOhms(1e-12)),
             Load.Motor(ElectricCurrent.FromAmperes(6), ElectricCurrent.FromAmperes(30), ElectricCurrent.FromAmperes(40), Duration.FromSeconds(0.3)),
+        ],
+        [typeof(NetworkElement)] =
+        [
+            NetworkElement.VoltageSource("S", "x", "14 AWG", ElectricPotential.FromVolts(12)), NetworkElement.Resistance("r", "x", "14 AWG", ElectricResistance.FromOhms(2)),
+            NetworkElement.Resistance("q", "x", "4/0", ElectricResistance.Zero), NetworkElement.ConstantPower("p", "4/0", "14 AWG", Power.FromWatts(20)),
+            NetworkElement.Current("i", "4/0", "x", ElectricCurrent.FromAmperes(1e6)), NetworkElement.VoltageSource("B", "x", "14 AWG", ElectricPotential.FromVolts(48), ElectricResistance.FromMilliohms(3)),
+        ],
+        [typeof(ResistiveNetwork)] =
+        [
+            ResistiveNetwork.Create("x", NetworkElement.VoltageSource("S", "14 AWG", "x", ElectricPotential.FromVolts(12), ElectricResistance.FromOhms(0.1)), NetworkElement.Resistance("r", "x", "14 AWG", ElectricResistance.FromOhms(2))),
         ],
         [typeof(Segment)] = [Segment.Create(Conductor.Solid(AwgSize.FromNumber(14), ConductorMaterial.Copper), Length.FromMeters(3), 2)],
         [typeof(Joint)] = [Joint.Create("crimp", ElectricResistance.FromOhms(0.001))],
@@ -150,7 +161,7 @@ public class SurfaceTests
         }
 
         bool own = value.GetType().Namespace?.StartsWith("LowVoltage.Calc", StringComparison.Ordinal) == true;
-        if (!own || depth > 3 || value is OperatingPoint { Exists: false } or CircuitRequirements or DesignRules)
+        if (!own || depth > 3 || value is OperatingPoint { Exists: false } or ParallelSources { Exists: false } or ResistiveNetworkSolution { Exists: false } or CircuitRequirements or DesignRules)
         {
             return;
         }

@@ -1,11 +1,22 @@
+using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Numerics;
 
-namespace LowVoltage.Calc.Circuits;
+namespace LowVoltage.Calc.Tests.Oracles;
 
-/// <summary>The numbers of one circuit, as the functions of <see cref="OperatingPointKernel"/> need them.</summary>
-internal readonly struct Circuit<TTemperature>(
+/// <summary>How hot a conductor is at a current, for <see cref="BracketedLoop"/>: any law whose ratio never falls as the current rises.</summary>
+internal interface IBracketedTemperature
+{
+    bool DependsOnCurrent { get; }
+
+    double CelsiusAt(double heatingAmperes);
+
+    double RatioAt(double heatingAmperes);
+}
+
+/// <summary>The numbers of one circuit, as the functions of <see cref="BracketedLoop"/> need them.</summary>
+internal readonly struct BracketedCircuit<TTemperature>(
     double volts, double fixedOhms, double conductorOhms20, in TTemperature temperature, Load load, LoadState state)
-    where TTemperature : struct, IConductorTemperature
+    where TTemperature : struct, IBracketedTemperature
 {
     internal readonly TTemperature Temperature = temperature;
     internal readonly double Volts = volts;
@@ -28,10 +39,10 @@ internal readonly struct Circuit<TTemperature>(
 }
 
 /// <summary>V − U − I(U)·R: zero at an operating point, positive where the source offers more than the load takes.</summary>
-internal readonly struct VoltageBalance<TTemperature>(in Circuit<TTemperature> circuit) : IScalarFunction
-    where TTemperature : struct, IConductorTemperature
+internal readonly struct BracketedVoltageBalance<TTemperature>(in BracketedCircuit<TTemperature> circuit) : IScalarFunction
+    where TTemperature : struct, IBracketedTemperature
 {
-    private readonly Circuit<TTemperature> circuit = circuit;
+    private readonly BracketedCircuit<TTemperature> circuit = circuit;
 
     // Far below anything real, yet finite, so that an interpolation never meets infinity.
     internal const double Floor = -1e100;
@@ -47,10 +58,10 @@ internal readonly struct VoltageBalance<TTemperature>(in Circuit<TTemperature> c
 }
 
 /// <summary>Power at the load at a current, I·(V − I·R(I)).</summary>
-internal readonly struct Delivered<TTemperature>(in Circuit<TTemperature> circuit) : IScalarFunction
-    where TTemperature : struct, IConductorTemperature
+internal readonly struct BracketedDelivered<TTemperature>(in BracketedCircuit<TTemperature> circuit) : IScalarFunction
+    where TTemperature : struct, IBracketedTemperature
 {
-    private readonly Circuit<TTemperature> circuit = circuit;
+    private readonly BracketedCircuit<TTemperature> circuit = circuit;
 
     public double Evaluate(double x)
     {
@@ -58,24 +69,24 @@ internal readonly struct Delivered<TTemperature>(in Circuit<TTemperature> circui
         double power = x == 0 ? 0 : x * (circuit.Volts - (x * circuit.OhmsAt(x * factor)));
 
         // The floor slopes towards less current: beyond the melting point of the conductor a peak search must turn back.
-        return power > VoltageBalance<TTemperature>.Floor ? power : VoltageBalance<TTemperature>.Floor * (1 + x);
+        return power > BracketedVoltageBalance<TTemperature>.Floor ? power : BracketedVoltageBalance<TTemperature>.Floor * (1 + x);
     }
 }
 
 /// <summary>Power at the load less the power it takes.</summary>
-internal readonly struct PowerBalance<TTemperature>(in Delivered<TTemperature> delivered, double watts) : IScalarFunction
-    where TTemperature : struct, IConductorTemperature
+internal readonly struct BracketedPowerBalance<TTemperature>(in BracketedDelivered<TTemperature> delivered, double watts) : IScalarFunction
+    where TTemperature : struct, IBracketedTemperature
 {
-    private readonly Delivered<TTemperature> delivered = delivered;
+    private readonly BracketedDelivered<TTemperature> delivered = delivered;
 
     public double Evaluate(double x) => delivered.Evaluate(x) - watts;
 }
 
 /// <summary>The current that follows from R(I), less I.</summary>
-internal readonly struct CurrentBalance<TTemperature>(in Circuit<TTemperature> circuit, in LoadLaw law, double factor) : IScalarFunction
-    where TTemperature : struct, IConductorTemperature
+internal readonly struct BracketedCurrentBalance<TTemperature>(in BracketedCircuit<TTemperature> circuit, in LoadLaw law, double factor) : IScalarFunction
+    where TTemperature : struct, IBracketedTemperature
 {
-    private readonly Circuit<TTemperature> circuit = circuit;
+    private readonly BracketedCircuit<TTemperature> circuit = circuit;
     private readonly LoadLaw law = law;
 
     public double Evaluate(double x)
@@ -93,14 +104,14 @@ internal readonly struct CurrentBalance<TTemperature>(in Circuit<TTemperature> c
 }
 
 /// <summary>The limit less what the load takes at a voltage.</summary>
-internal readonly struct LimitBalance<TTemperature>(in Circuit<TTemperature> circuit, double limit) : IScalarFunction
-    where TTemperature : struct, IConductorTemperature
+internal readonly struct BracketedLimitBalance<TTemperature>(in BracketedCircuit<TTemperature> circuit, double limit) : IScalarFunction
+    where TTemperature : struct, IBracketedTemperature
 {
-    private readonly Circuit<TTemperature> circuit = circuit;
+    private readonly BracketedCircuit<TTemperature> circuit = circuit;
 
     public double Evaluate(double x)
     {
         double balance = limit - circuit.Amperes(x);
-        return balance > VoltageBalance<TTemperature>.Floor ? balance : VoltageBalance<TTemperature>.Floor;
+        return balance > BracketedVoltageBalance<TTemperature>.Floor ? balance : BracketedVoltageBalance<TTemperature>.Floor;
     }
 }

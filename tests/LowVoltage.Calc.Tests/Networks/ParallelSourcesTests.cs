@@ -1,0 +1,108 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Networks;
+
+namespace LowVoltage.Calc.Tests.Networks;
+
+public class ParallelSourcesTests
+{
+    [Fact]
+    public void Solve_UnequalBatteries_OneChargesTheOther()
+    {
+        // 12.8 V and 12.2 V, 20 mΩ each, no load: 0.6 V over 40 mΩ, 15 A round.
+        ParallelSources idle = Solve(0, Battery(12.8, 0.02), Battery(12.2, 0.02));
+        Assert.Equal([15.0, -15.0], idle.Shares.Select(s => Math.Round(s.Current.Amperes, 9)));
+        Assert.Equal([false, true], idle.Shares.Select(s => s.IsCharged));
+        Assert.Equal(12.5, idle.TerminalVoltage.Volts, 1e-12);
+        Assert.Equal(-187.5, (double)idle.Shares[1].Power.Watts, 1e-9);
+        Assert.Equal(4.5, (double)idle.Shares[1].Lost.Watts, 1e-9);
+        // With 50 A: half of it each, and the 15 A as before.
+        Assert.Equal([40.0, 10.0], Solve(50, Battery(12.8, 0.02), Battery(12.2, 0.02)).Shares.Select(s => Math.Round(s.Current.Amperes, 9)));
+    }
+
+    /// <summary>Three unequal cells of 1 Ω in parallel without a load (Basic Electrical Engineering, example 3.34): 1 A, none, −1 A.</summary>
+    [Fact]
+    public void Solve_ThreeCells_CirculateAsPublished()
+    {
+        ParallelSources cells = Solve(0, Battery(3, 1), Battery(2, 1), Battery(1, 1));
+        Assert.Equal([1.0, 0.0, -1.0], cells.Shares.Select(s => Math.Round(s.Current.Amperes, 9) + 0.0));
+        Assert.Equal(2, cells.TerminalVoltage.Volts, 1e-12);
+    }
+
+    [Fact]
+    public void Solve_ChargerBesideABattery_HoldsItsLimit()
+    {
+        Source charger = Source.CurrentLimited(ElectricPotential.FromVolts(14.4), ElectricCurrent.FromAmperes(20)), battery = Battery(12.6, 0.05);
+        ParallelSources charging = Solve(5, battery, charger);
+        Assert.Equal([-15.0, 20.0], charging.Shares.Select(s => Math.Round(s.Current.Amperes, 9)));
+        Assert.True(charging.Shares[1].AtLimit);
+        Assert.Equal(13.35, charging.TerminalVoltage.Volts, 1e-9);
+        ParallelSources heavy = Solve(100, battery, charger);
+        Assert.Equal([80.0, 20.0], heavy.Shares.Select(s => Math.Round(s.Current.Amperes, 9)));
+        // A regulated supply below the battery gives nothing and takes nothing.
+        Source low = Source.CurrentLimited(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(20));
+        Assert.Equal([5.0, 0.0], Solve(5, battery, low).Shares.Select(s => Math.Round(s.Current.Amperes, 9)));
+    }
+
+    [Fact]
+    public void Solve_PackPastItsLimit_DisconnectsAndTheOtherGivesAll()
+    {
+        Source pack = Calc.Circuits.Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100), ElectricCurrent.FromAmperes(100));
+        ParallelSources both = Solve(150, pack, Battery(12.6, 0.01));
+        Assert.True(both.Shares[0].IsDisconnected);
+        Assert.Equal([0.0, 150.0], both.Shares.Select(s => Math.Round(s.Current.Amperes, 6)));
+    }
+
+    [Fact]
+    public void Solve_MoreThanAllLimits_SaysHowMuchThereIs()
+    {
+        Source supply = Source.CurrentLimited(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(5));
+        ParallelSources few = Solve(12, supply, supply);
+        Assert.False(few.Exists);
+        Assert.Contains("12 A together: at most 10 A", few.Explanation, StringComparison.Ordinal);
+        Assert.Throws<InvalidOperationException>(() => few.TerminalVoltage);
+        Assert.True(Solve(9.9, supply, supply).Exists);
+    }
+
+    [Fact]
+    public void Solve_IdealBesideBatteries_TakesWhatIsLeftButTwoIdealAreRefused()
+    {
+        Source ideal = Source.Ideal(ElectricPotential.FromVolts(12));
+        ParallelSources one = Solve(10, Battery(12.5, 0.1), ideal);
+        Assert.Equal([5.0, 5.0], one.Shares.Select(s => Math.Round(s.Current.Amperes, 9)));
+        Assert.Contains("ideal voltage, 12 V; ideal voltage, 12 V", Assert.Throws<ArgumentException>("sources", () => Solve(1, ideal, ideal)).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>("sources", () => Solve(1));
+        Assert.Throws<ArgumentNullException>("sources", () => Solve(1, null!));
+        Assert.Throws<ArgumentNullException>("sources", () => Solve(1, ideal, null!));
+        Assert.Throws<ArgumentOutOfRangeException>("total", () => Solve(-1, ideal));
+        Assert.Throws<ArgumentOutOfRangeException>("level", () => ParallelSources.Solve(ElectricCurrent.Zero, (SupplyLevel)9, ideal));
+    }
+
+    /// <summary>The one source that <see cref="Source.InParallel"/> makes of several has the terminal voltage that they have together, at each level.</summary>
+    [Fact]
+    public void Solve_RandomBatteries_AgreeWithTheirCombination()
+    {
+        Random random = new(21);
+        for (int n = 0; n < 500; n++)
+        {
+            Source[] sources = [.. Enumerable.Range(0, 1 + random.Next(5)).Select(_ => Source.BehindResistance(
+                ElectricPotential.FromVolts(10 + random.NextDouble()),
+                ElectricPotential.FromVolts(12 + random.NextDouble()),
+                ElectricPotential.FromVolts(14 + random.NextDouble()),
+                ElectricResistance.FromOhms(0.001 + (0.01 * random.NextDouble())),
+                ElectricResistance.FromOhms(0.02 + (0.1 * random.NextDouble()))))];
+            Source one = Source.InParallel(sources);
+            foreach (SupplyLevel level in new[] { SupplyLevel.Minimum, SupplyLevel.Nominal, SupplyLevel.Maximum })
+            {
+                double amperes = 50 * random.NextDouble();
+                ParallelSources all = ParallelSources.Solve(ElectricCurrent.FromAmperes(amperes), level, sources);
+                Assert.Equal(one.Numbers.VoltsAt(level) - (amperes * one.Numbers.OhmsAt(level)), all.TerminalVoltage.Volts, 1e-11);
+                Assert.Equal(amperes, all.Shares.Sum(s => s.Current.Amperes), 1e-9);
+            }
+        }
+    }
+
+    private static Source Battery(double volts, double ohms) => Paths.Battery(volts, ohms);
+
+    private static ParallelSources Solve(double amperes, params Source[] sources) =>
+        ParallelSources.Solve(ElectricCurrent.FromAmperes(amperes), SupplyLevel.Nominal, sources);
+}
