@@ -136,7 +136,9 @@ public static class HeatBalance
         Accept.CelsiusWithin(conductor, Surroundings.LeastCelsius, kernel.MostCelsius, name);
 
     internal static double RefuseCurrent(in HeatBalanceKernel kernel, double amperes, string name) =>
+        RefuseCurrent(kernel.AmperesFor(kernel.MostCelsius), kernel.MostCelsius, amperes, name);
+
+    internal static double RefuseCurrent(double most, double mostCelsius, double amperes, string name) =>
         Accept.Refuse(
-            name, amperes, "A",
-            $"at most {Accept.Text(kernel.AmperesFor(kernel.MostCelsius))} A, the largest that settles below {Accept.Text(kernel.MostCelsius)} °C here");
+            name, amperes, "A", $"at most {Accept.Text(most)} A, the largest that settles below {Accept.Text(mostCelsius)} °C here");
 }

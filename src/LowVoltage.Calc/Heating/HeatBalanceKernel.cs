@@ -13,7 +13,7 @@ internal readonly struct HeatBalanceKernel
     /// <summary>The hottest conductor the model follows; the air properties end soon above.</summary>
     internal const double MostConductorCelsius = 1500;
 
-    private const double StefanBoltzmann = 5.670374419e-8;
+    internal const double StefanBoltzmann = 5.670374419e-8;
     private const double ReferenceCelsius = 20;
     private const int MostIterations = 100;
 
@@ -25,6 +25,12 @@ internal readonly struct HeatBalanceKernel
     private readonly double givenConductance;
 
     internal HeatBalanceKernel(double diameter, double innerResistance, double ohmsPerMeter20, ConductorMaterial material, Surroundings air)
+        : this(diameter, innerResistance, ohmsPerMeter20, material, air, air.Emissivity)
+    {
+    }
+
+    /// <summary>A surface that radiates otherwise than the wires themselves, as the string round several of them does.</summary>
+    internal HeatBalanceKernel(double diameter, double innerResistance, double ohmsPerMeter20, ConductorMaterial material, Surroundings air, double emissivity)
     {
         Diameter = diameter;
         InnerResistance = innerResistance;
@@ -36,7 +42,7 @@ internal readonly struct HeatBalanceKernel
         double walls = air.RadiatingCelsius ?? ambient;
         double wallsSquared = (walls + AirKernel.ZeroCelsius) * (walls + AirKernel.ZeroCelsius);
         wallsToTheFourth = wallsSquared * wallsSquared;
-        radiationFactor = Math.PI * diameter * air.Emissivity * StefanBoltzmann;
+        radiationFactor = Math.PI * diameter * emissivity * StefanBoltzmann;
         double pressureByGas = air.Pascals / AirKernel.GasConstant;
         rayleighFactor = AirKernel.StandardGravity * diameter * diameter * diameter * pressureByGas * pressureByGas;
         givenConductance = air.WattsPerSquareMeterKelvin is { } coefficient ? Math.PI * diameter * coefficient : 0;

@@ -65,7 +65,10 @@ public sealed class Surroundings
     /// <summary>
     /// A heat-transfer coefficient that the caller knows, for convection and radiation together; <c>null</c>: computed for still air.
     /// </summary>
-    /// <remarks>For moving air, a liquid, or a coefficient from a test. Altitude, emissivity and walls then do nothing.</remarks>
+    /// <remarks>
+    /// For moving air, a liquid, or a coefficient from a test. Altitude and walls then do nothing, and the emissivity counts only where wires radiate to each
+    /// other or to their sleeve (<see cref="BundleHeat"/>).
+    /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">The value is not positive or above 1e6 W/(m²·K).</exception>
     public HeatTransferCoefficient? SurfaceCoefficient
     {
