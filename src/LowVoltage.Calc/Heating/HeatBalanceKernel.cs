@@ -22,6 +22,7 @@ internal readonly struct HeatBalanceKernel
     private readonly double wallsToTheFourth;
     private readonly double radiationFactor;
     private readonly double rayleighFactor;
+    private readonly double reynoldsFactor;
     private readonly double givenConductance;
 
     internal HeatBalanceKernel(double diameter, double innerResistance, double ohmsPerMeter20, ConductorMaterial material, Surroundings air)
@@ -45,6 +46,7 @@ internal readonly struct HeatBalanceKernel
         radiationFactor = Math.PI * diameter * emissivity * StefanBoltzmann;
         double pressureByGas = air.Pascals / AirKernel.GasConstant;
         rayleighFactor = AirKernel.StandardGravity * diameter * diameter * diameter * pressureByGas * pressureByGas;
+        reynoldsFactor = air.WattsPerSquareMeterKelvin is null ? ForcedKernel.ReynoldsFactor(air, diameter, 0.5 * (MostCelsius + ambient)) : 0;
         givenConductance = air.WattsPerSquareMeterKelvin is { } coefficient ? Math.PI * diameter * coefficient : 0;
         NoLoadCelsius = ambient;
         if (givenConductance == 0 && radiationFactor > 0 && !walls.Equals(ambient))
@@ -113,6 +115,19 @@ internal readonly struct HeatBalanceKernel
     {
         double convection = Convection(surface, out double slope, out double rayleigh);
         return (convection, Radiation(surface, ref slope), rayleigh);
+    }
+
+    /// <summary>Whether the stream carries off more than natural convection would.</summary>
+    internal bool IsForcedAt(double surface)
+    {
+        double difference = surface - ambient;
+        if (reynoldsFactor == 0 || difference == 0)
+        {
+            return false;
+        }
+
+        double forced = ForcedKernel.Loss(reynoldsFactor, difference, ambientKelvin + (0.5 * difference), out _);
+        return forced.Equals(Convection(surface, out _, out _));
     }
 
     internal double ConductorAt(double surface) => surface + (InnerResistance * Loss(surface, out _));
@@ -191,7 +206,21 @@ internal readonly struct HeatBalanceKernel
         double termSlope = (rayleighSlope / 6) + (prandtlPart * (heatCapacitySlope + viscositySlope - conductivitySlope));
         slope = Math.PI * conductivity * root
             * ((root * (1 + (0.5 * difference * conductivitySlope))) + (2 * term * ((1 / 6.0) + (0.5 * difference * termSlope))));
-        return Math.PI * conductivity * root * root * difference;
+        double natural = Math.PI * conductivity * root * root * difference;
+        return reynoldsFactor == 0 ? natural : Greater(natural, difference, film, ref slope);
+    }
+
+    /// <summary>The larger of natural and forced convection. Both are convex in the surface temperature above the ambient, and so is the larger.</summary>
+    private double Greater(double natural, double difference, double film, ref double slope)
+    {
+        double forced = ForcedKernel.Loss(reynoldsFactor, difference, film, out double forcedSlope);
+        if (Math.Abs(forced) <= Math.Abs(natural))
+        {
+            return natural;
+        }
+
+        slope = forcedSlope;
+        return forced;
     }
 
     private double Radiation(double surface, ref double slope)
