@@ -23,9 +23,11 @@ internal static class ForcedKernel
         double most = speed * ForcedConvection.MostReynolds / Reynolds(factor, cold);
         return speed > least && speed <= most
             ? factor
-            : Accept.Refuse(
-                nameof(Surroundings.AirSpeed), speed, "m/s",
-                $"zero, or above {Accept.Text(least)} m/s and at most {Accept.Text(most)} m/s across {Accept.Text(diameter * 1000)} mm, where the correlation holds (Re·Pr above 0.2, Re to 1e7)");
+            : throw new ArgumentOutOfRangeException(
+                "surroundings",
+                speed,
+                $"The AirSpeed of surroundings must be zero, or above {Accept.Text(least)} m/s and at most {Accept.Text(most)} m/s across {Accept.Text(diameter * 1000)} mm, "
+                + $"where the correlation holds (Re·Pr above 0.2, Re to 1e7); it was {Accept.Text(speed)} m/s.");
     }
 
     /// <summary>Heat that the stream carries off, and its slope against the surface temperature.</summary>

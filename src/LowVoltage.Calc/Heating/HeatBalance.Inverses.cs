@@ -21,6 +21,8 @@ public static partial class HeatBalance
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or the conductor is too cold for any coefficient to 1e6 W/(m²·K).</exception>
     public static HeatTransferCoefficient CoefficientFrom(Wire wire, Temperature ambient, ElectricCurrent current, Temperature conductor)
     {
+        _ = wire ?? throw new ArgumentNullException(nameof(wire));
+        _ = Accept.CelsiusWithin(ambient, Surroundings.LeastCelsius, Surroundings.MostCelsius, nameof(ambient));
         HeatBalanceKernel kernel = HeatBalanceKernel.For(wire, new Surroundings { Ambient = ambient });
         double amperes = Accept.Amperes(current, nameof(current)), celsius = Conductor(conductor, kernel, nameof(conductor));
         double heat = amperes * amperes * kernel.OhmsPerMeterAt(celsius), area = Math.PI * kernel.Diameter;

@@ -46,7 +46,7 @@ public class SurfaceTests
         ],
         [typeof(Wire)] = [Wire.Create(Conductor.Solid(AwgSize.FromNumber(14), ConductorMaterial.Copper), InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.6))],
         [typeof(WireBundle)] = [WireBundle.Create(Wire.Create(Conductor.Solid(AwgSize.FromNumber(14), ConductorMaterial.Copper), InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.6)), 7, 3), WireBundle.Pair(Wire.Create(Conductor.Solid(AwgSize.FromNumber(14), ConductorMaterial.Copper), InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.6))).InSleeve()],
-        [typeof(Surroundings)] = [new Surroundings { Ambient = Temperature.FromDegreesCelsius(40) }, new Surroundings { Ambient = Temperature.FromDegreesCelsius(-60), Altitude = Length.FromMeters(15_000), Emissivity = 0 }],
+        [typeof(Surroundings)] = [new Surroundings { Ambient = Temperature.FromDegreesCelsius(40) }, new Surroundings { Ambient = Temperature.FromDegreesCelsius(-60), Altitude = Length.FromMeters(15_000), Emissivity = 0 }, new Surroundings { Ambient = Temperature.FromDegreesCelsius(40), AirSpeed = Speed.FromMetersPerSecond(2) }],
         [typeof(Source)] =
         [
             Battery.LeadAcid(ElectricCurrent.FromAmperes(600)), Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100), ElectricCurrent.FromAmperes(100)),

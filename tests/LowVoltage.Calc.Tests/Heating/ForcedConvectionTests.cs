@@ -53,7 +53,7 @@ public class ForcedConvectionTests
     {
         Surroundings wind = Wind(3, meters);
         HeatBalanceState state = HeatBalance.StateAt(Insulated, wind, A(40))!;
-        AirProperties film = AirProperties.At(state.FilmTemperature, StandardAtmosphere.Pressure(Length.FromMeters(meters)));
+        AirProperties film = AirProperties.At(state.FilmTemperature, StandardAtmosphere.PressureAt(Length.FromMeters(meters)));
         double h = ForcedConvection.Coefficient(film, wind.AirSpeed, Insulated.OuterDiameter).WattsPerSquareMeterKelvin;
         double expected = h * Math.PI * 2.828e-3 * (state.SurfaceTemperature.DegreesCelsius - 30);
         Assert.Equal(1, state.Convection.WattsPerMeter / expected, 9);
@@ -97,7 +97,7 @@ public class ForcedConvectionTests
     [Fact]
     public void CurrentFor_AStreamTooSlowForTheCorrelation_IsRefused()
     {
-        ArgumentOutOfRangeException refusal = Assert.Throws<ArgumentOutOfRangeException>("AirSpeed", () => HeatBalance.CurrentFor(Insulated, Wind(0.001), C(90)));
+        ArgumentOutOfRangeException refusal = Assert.Throws<ArgumentOutOfRangeException>("surroundings", () => HeatBalance.CurrentFor(Insulated, Wind(0.001), C(90)));
         Assert.Contains("across 2.828 mm", refusal.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>("AirSpeed", () => Wind(-1));
         Assert.Throws<ArgumentOutOfRangeException>("AirSpeed", () => Wind(100.1));

@@ -38,7 +38,7 @@ public class HeatBalanceInversesTests
         Assert.Throws<ArgumentOutOfRangeException>("conductor", () => HeatBalance.CoefficientFrom(wire, C(20), A(10), C(20.3)));
         Assert.Throws<ArgumentOutOfRangeException>("conductor", () => HeatBalance.CoefficientFrom(Solid(2, 0), C(20), A(30), C(20.0001)));
         Assert.Throws<ArgumentOutOfRangeException>("current", () => HeatBalance.CoefficientFrom(wire, C(20), A(0), C(70)));
-        Assert.Throws<ArgumentOutOfRangeException>("Ambient", () => HeatBalance.CoefficientFrom(wire, C(301), A(1), C(400)));
+        Assert.Throws<ArgumentOutOfRangeException>("ambient", () => HeatBalance.CoefficientFrom(wire, C(301), A(1), C(400)));
         Assert.Throws<ArgumentNullException>("wire", () => HeatBalance.CoefficientFrom(null!, C(20), A(1), C(70)));
     }
 
