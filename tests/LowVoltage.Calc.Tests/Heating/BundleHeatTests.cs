@@ -76,20 +76,25 @@ public class BundleHeatTests
         Assert.Equal(2 * q, state.HeatPerLength.WattsPerMeter, 8);
     }
 
-    /// <summary>A sleeve drawn tight is the cylinder itself; a wide one costs what two cylinders in air conduct and radiate.</summary>
+    /// <summary>A sleeve drawn tight is the cylinder itself; in a wide one the heat crosses what two cylinders in air conduct and radiate, by their own temperatures.</summary>
     [Fact]
     public void StateAt_InSleeve_DropsThroughTheAirBetween()
     {
         WireBundle pair = WireBundle.Pair(One), wide = pair.InSleeve(2 * pair.Diameter);
         HeatBalanceState state = BundleHeat.StateAt(wide, Air(30), A(12))!;
-        double ka = AirProperties.At(C(30), Pressure.FromAtmospheres(1)).ThermalConductivity.WattsPerMeterKelvin, share = (Math.PI + 2) / (2 * Math.PI);
+        double share = (Math.PI + 2) / (2 * Math.PI), heat = state.HeatPerLength.WattsPerMeter, sleeve = state.SurfaceTemperature.DegreesCelsius;
+        double wires = state.ConductorTemperature.DegreesCelsius - (heat * 5.0 * Math.Log(2.828 / 1.628) / (2 * Math.PI) / share / 2);
+        double ka = AirProperties.At(C(0.5 * (wires + sleeve)), Pressure.FromAtmospheres(1)).ThermalConductivity.WattsPerMeterKelvin;
         double grooves = 0.9 / (0.9 + (share * 0.1)), exchange = 1 / ((1 / grooves) + (0.5 * ((1 / 0.9) - 1)));
-        double radiation = (Math.PI + 2) * 2.828e-3 * 4 * 5.670374419e-8 * Math.Pow(303.15, 3) * exchange;
-        double between = 1 / ((2 * Math.PI * ka / Math.Log(2)) + radiation), insulation = 5.0 * Math.Log(2.828 / 1.628) / (2 * Math.PI) / share / 2;
-        Assert.Equal(state.HeatPerLength.WattsPerMeter * (between + insulation), state.ConductorTemperature.DegreesCelsius - state.SurfaceTemperature.DegreesCelsius, 8);
-        double free = BundleHeat.CurrentFor(WireBundle.Create(One, 7, 7), Air(30), C(70)).Amperes;
+        double radiation = (Math.PI + 2) * 2.828e-3 * 5.670374419e-8 * exchange * (Math.Pow(wires + 273.15, 4) - Math.Pow(sleeve + 273.15, 4));
+        Assert.Equal(heat, (2 * Math.PI * ka * (wires - sleeve) / Math.Log(2)) + radiation, 6);
+        Assert.Equal(2 * 144 * One.Conductor.OhmsPerMeterAt(state.ConductorTemperature.DegreesCelsius), heat, 6);
         WireBundle seven = WireBundle.Create(One, 7, 7);
+        double free = BundleHeat.CurrentFor(seven, Air(30), C(70)).Amperes;
         Assert.Equal(free, BundleHeat.CurrentFor(seven.InSleeve(seven.Diameter), Air(30), C(70)).Amperes, 9);
+        Assert.Equal(30, BundleHeat.TemperatureAt(wide, Air(30), A(0)).DegreesCelsius);
+        Assert.Null(BundleHeat.StateAt(wide, Air(30), A(500)));
+        Assert.Throws<ArgumentOutOfRangeException>("current", () => BundleHeat.TemperatureAt(wide, Air(30), A(500)));
     }
 
     [Fact]
