@@ -9,22 +9,22 @@ internal static class ForcedKernel
     private const double Transition = 282_000;
 
     /// <summary>v·D·p/R, of which Re is the quotient by T·μ; 0 in still air. Refuses a stream outside the correlation anywhere up to a film temperature.</summary>
-    internal static double ReynoldsFactor(Surroundings air, double diameter, double hottestFilmCelsius)
+    internal static double ReynoldsFactor(Surroundings surroundings, double diameter, double hottestFilmCelsius)
     {
-        double speed = air.MetersPerSecond;
+        double speed = surroundings.MetersPerSecond;
         if (speed == 0)
         {
             return 0;
         }
 
-        double factor = speed * diameter * air.Pascals / AirKernel.GasConstant;
+        double factor = speed * diameter * surroundings.Pascals / AirKernel.GasConstant;
         double hot = hottestFilmCelsius + AirKernel.ZeroCelsius, cold = Surroundings.LeastCelsius + AirKernel.ZeroCelsius;
         double least = speed * ForcedConvection.LeastPeclet / (Reynolds(factor, hot) * Prandtl(hot));
         double most = speed * ForcedConvection.MostReynolds / Reynolds(factor, cold);
         return speed > least && speed <= most
             ? factor
             : throw new ArgumentOutOfRangeException(
-                "surroundings",
+                nameof(surroundings),
                 speed,
                 $"The AirSpeed of surroundings must be zero, or above {Accept.Text(least)} m/s and at most {Accept.Text(most)} m/s across {Accept.Text(diameter * 1000)} mm, "
                 + $"where the correlation holds (Re·Pr above 0.2, Re to 1e7); it was {Accept.Text(speed)} m/s.");

@@ -8,7 +8,7 @@ namespace LowVoltage.Calc.Heating;
 /// θ = u + W·q(u), with q the heat leaving and W the thermal resistance inside the surface. q is convex in u above the ambient, so
 /// each of the equations below has one root there and Newton's method from the right never misses it.
 /// </remarks>
-internal readonly struct HeatBalanceKernel
+internal readonly partial struct HeatBalanceKernel
 {
     /// <summary>The hottest conductor the model follows; the air properties end soon above.</summary>
     internal const double MostConductorCelsius = 1500;
@@ -117,19 +117,6 @@ internal readonly struct HeatBalanceKernel
         return (convection, Radiation(surface, ref slope), rayleigh);
     }
 
-    /// <summary>Whether the stream carries off more than natural convection would.</summary>
-    internal bool IsForcedAt(double surface)
-    {
-        double difference = surface - ambient;
-        if (reynoldsFactor == 0 || difference == 0)
-        {
-            return false;
-        }
-
-        double forced = ForcedKernel.Loss(reynoldsFactor, difference, ambientKelvin + (0.5 * difference), out _);
-        return forced.Equals(Convection(surface, out _, out _));
-    }
-
     internal double ConductorAt(double surface) => surface + (InnerResistance * Loss(surface, out _));
 
     internal double OhmsPerMeterAt(double conductor) => OhmsPerMeter20 * (1 + (Alpha * (conductor - ReferenceCelsius)));
@@ -182,59 +169,6 @@ internal readonly struct HeatBalanceKernel
     // Some 15 W/(m²·K) carries a wire's heat away: near enough for Newton to need four steps.
     private double FirstGuess(double heat) =>
         Math.Min(NoLoadCelsius + (1.3 * heat / (Math.PI * Diameter * 15)), 0.5 * (NoLoadCelsius + MostCelsius));
-
-    private double Convection(double surface, out double slope, out double rayleigh)
-    {
-        double difference = surface - ambient;
-        if (givenConductance > 0)
-        {
-            rayleigh = 0;
-            slope = givenConductance;
-            return givenConductance * difference;
-        }
-
-        double film = ambientKelvin + (0.5 * difference);
-        double conductivity = AirKernel.ThermalConductivity(film, out double conductivitySlope);
-        double viscosity = AirKernel.DynamicViscosity(film, out double viscositySlope);
-        double heatCapacity = AirKernel.SpecificHeat(film, out double heatCapacitySlope);
-        rayleigh = rayleighFactor * Math.Abs(difference) * heatCapacity / (film * film * film * viscosity * conductivity);
-        double term = NaturalConvection.SixthRootTerm(rayleigh, heatCapacity * viscosity / conductivity, out double prandtlPart);
-        double root = 0.60 + term;
-
-        // d ln(term)/dT through the film properties; the film warms half as fast as the surface.
-        double rayleighSlope = heatCapacitySlope - (3 / film) - viscositySlope - conductivitySlope;
-        double termSlope = (rayleighSlope / 6) + (prandtlPart * (heatCapacitySlope + viscositySlope - conductivitySlope));
-        slope = Math.PI * conductivity * root
-            * ((root * (1 + (0.5 * difference * conductivitySlope))) + (2 * term * ((1 / 6.0) + (0.5 * difference * termSlope))));
-        double natural = Math.PI * conductivity * root * root * difference;
-        return reynoldsFactor == 0 ? natural : Greater(natural, difference, film, ref slope);
-    }
-
-    /// <summary>The larger of natural and forced convection. Both are convex in the surface temperature above the ambient, and so is the larger.</summary>
-    private double Greater(double natural, double difference, double film, ref double slope)
-    {
-        double forced = ForcedKernel.Loss(reynoldsFactor, difference, film, out double forcedSlope);
-        if (Math.Abs(forced) <= Math.Abs(natural))
-        {
-            return natural;
-        }
-
-        slope = forcedSlope;
-        return forced;
-    }
-
-    private double Radiation(double surface, ref double slope)
-    {
-        if (givenConductance > 0)
-        {
-            return 0;
-        }
-
-        double kelvin = surface + AirKernel.ZeroCelsius;
-        double cube = kelvin * kelvin * kelvin;
-        slope += 4 * radiationFactor * cube;
-        return radiationFactor * ((cube * kelvin) - wallsToTheFourth);
-    }
 
     /// <summary>Root of constant + linear·u + lossFactor·q(u), rising through zero in [low, high]: Newton, halving when it leaves the bracket.</summary>
     private double FindSurface(double constant, double linear, double lossFactor, double low, double high, double guess)
