@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Ampacity;
 
-/// <summary>The heat balance of the wire in a round bundle of equal wires, all at the same current, in still air; less its stated margin.</summary>
+/// <summary>The heat balance of equal wires that lie together (alone, a pair, three, a round bundle), all at the same current, in still air; less its stated margin.</summary>
 internal sealed class HeatBalanceAmpacity : AmpacityBasis
 {
     internal HeatBalanceAmpacity()
@@ -57,7 +57,7 @@ internal sealed class HeatBalancePrepared(Site at, Surroundings? air) : Prepared
     {
         Symbol limit = letters.Limit;
         Symbol hot = conductor.ExplainPerMeter(letters.Board, limit, "R′_" + letters.Mark + "hot", letters.Mark);
-        return HeatBalanceSteps.Write(letters.Board, Kernel(conductor), at.LoadedConductors, letters.Ambient, limit, hot, air!.Emissivity, letters.Mark, name);
+        return HeatBalanceSteps.Write(letters.Board, Kernel(conductor), Together(conductor), air!, letters.Ambient, limit, hot, letters.Mark, name);
     }
 
     internal override Symbol? WriteCelsius(RatingLetters letters, Conductor conductor, Symbol heating, Symbol rated, string name) =>
@@ -68,9 +68,17 @@ internal sealed class HeatBalancePrepared(Site at, Surroundings? air) : Prepared
 
     internal override IEnumerable<string> Remarks(Conductor conductor)
     {
-        yield return $"Heat balance: {(at.LoadedConductors == 1 ? "one wire alone" : $"{at.LoadedConductors} equal wires at the same current in a round bundle")} in still air at {Accept.Text(at.AmbientCelsius)} °C, "
+        yield return $"Heat balance: {Lying(at.LoadedConductors)} in still air at {Accept.Text(at.AmbientCelsius)} °C, "
             + $"wall {Accept.Text(at.WallOf(conductor))} mm{(at.WallMillimeters is null ? " (assumed)" : "")}, current lowered by its margin of 3 %.";
     }
+
+    private static string Lying(int loaded) => loaded switch
+    {
+        1 => "one wire alone",
+        2 => "two equal wires at the same current, touching,",
+        3 => "three equal wires at the same current, touching each other,",
+        _ => $"{Accept.Text(loaded)} equal wires at the same current in a round bundle",
+    };
 
     private ref readonly HeatBalanceKernel Kernel(Conductor conductor)
     {
@@ -83,11 +91,7 @@ internal sealed class HeatBalancePrepared(Site at, Surroundings? air) : Prepared
         return ref kernel;
     }
 
-    private HeatBalanceKernel Make(Conductor conductor)
-    {
-        Wire wire = at.WireOf(conductor);
-        return at.LoadedConductors == 1
-            ? HeatBalanceKernel.For(wire, air!)
-            : BundleHeat.Kernel(WireBundle.Create(wire, at.LoadedConductors, at.LoadedConductors), air!);
-    }
+    private HeatBalanceKernel Make(Conductor conductor) => BundleHeat.Kernel(Together(conductor), air!);
+
+    private WireBundle Together(Conductor conductor) => WireBundle.Create(at.WireOf(conductor), at.LoadedConductors, at.LoadedConductors);
 }

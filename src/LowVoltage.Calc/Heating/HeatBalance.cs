@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Heating;
 
-/// <summary>Steady heat balance of one round wire, horizontal, alone in still air: ampacity and temperature from physics.</summary>
+/// <summary>Steady heat balance of one round wire, horizontal, alone in still air or in a stream across it: ampacity and temperature from physics.</summary>
 /// <remarks>
 /// <code>
 /// I²·R′(θc) = q′ = π·D·[h·(Ts − Ta) + ε·σ·(Ts⁴ − Tw⁴)]
@@ -15,13 +15,14 @@ namespace LowVoltage.Calc.Heating;
 /// Ts, Ta, Tw: surface, air and walls, in kelvin (θs the surface in °C). h: natural convection by Churchill and Chu with the air at
 /// (Ts + Ta)/2 and the pressure of the altitude. ε: emissivity. σ: Stefan-Boltzmann constant. ρT: thermal resistivity of the insulation.</para>
 /// <para><b>Source.</b> Churchill and Chu (1975); insulation after IEC 60287-2-1; atmosphere ISO 2533.</para>
+/// <para><b>Moving air</b> (<see cref="Surroundings.AirSpeed"/>): h is the larger of that and of Churchill and Bernstein (1977) for a stream across the wire.</para>
 /// <para><b>Valid for</b> ambient −70 °C to 300 °C, altitude −500 m to 20 000 m, conductor up to its melting point. One straight horizontal
-/// wire, free on all sides: a wire in a bundle, a sleeve or a duct, or lying on a surface, runs hotter (<see cref="BundleHeat"/>).</para>
+/// wire (a vertical one is not covered), free on all sides: a wire in a bundle, a sleeve or a duct, or lying on a surface, runs hotter (<see cref="BundleHeat"/>).</para>
 /// <para><b>Accuracy.</b> Within 3 % in current (<see cref="Margin"/>) of the free-air currents that FAA AC 43.13-1B states, with nominal tinned
 /// copper and the dimensions of aircraft wire. The correlation itself scatters by 10 % to 15 % in h, some 5 % in current.</para>
 /// <para>A critical radius belongs to every insulation (<see cref="CriticalRadius"/>): a thin wire runs cooler insulated than bare.</para>
 /// </remarks>
-public static class HeatBalance
+public static partial class HeatBalance
 {
     /// <summary>The stated margin of the model in current, as a fraction: 0.03.</summary>
     public const double Margin = 0.03;
@@ -41,7 +42,7 @@ public static class HeatBalance
         InsulationReference,
     ]);
 
-    /// <summary>Current that a wire carries for ever at a conductor temperature.</summary>
+    /// <summary>Current that a wire carries indefinitely at a conductor temperature.</summary>
     /// <param name="wire">The wire; a wall of zero makes it bare.</param>
     /// <param name="surroundings">Air, altitude and emissivity.</param>
     /// <param name="conductor">Conductor temperature, −70 °C to the melting point.</param>
@@ -136,7 +137,9 @@ public static class HeatBalance
         Accept.CelsiusWithin(conductor, Surroundings.LeastCelsius, kernel.MostCelsius, name);
 
     internal static double RefuseCurrent(in HeatBalanceKernel kernel, double amperes, string name) =>
+        RefuseCurrent(kernel.AmperesFor(kernel.MostCelsius), kernel.MostCelsius, amperes, name);
+
+    internal static double RefuseCurrent(double most, double mostCelsius, double amperes, string name) =>
         Accept.Refuse(
-            name, amperes, "A",
-            $"at most {Accept.Text(kernel.AmperesFor(kernel.MostCelsius))} A, the largest that settles below {Accept.Text(kernel.MostCelsius)} °C here");
+            name, amperes, "A", $"at most {Accept.Text(most)} A, the largest that settles below {Accept.Text(mostCelsius)} °C here");
 }

@@ -8,12 +8,12 @@ namespace LowVoltage.Calc.Heating;
 /// θ = u + W·q(u), with q the heat leaving and W the thermal resistance inside the surface. q is convex in u above the ambient, so
 /// each of the equations below has one root there and Newton's method from the right never misses it.
 /// </remarks>
-internal readonly struct HeatBalanceKernel
+internal readonly partial struct HeatBalanceKernel
 {
     /// <summary>The hottest conductor the model follows; the air properties end soon above.</summary>
     internal const double MostConductorCelsius = 1500;
 
-    private const double StefanBoltzmann = 5.670374419e-8;
+    internal const double StefanBoltzmann = 5.670374419e-8;
     private const double ReferenceCelsius = 20;
     private const int MostIterations = 100;
 
@@ -22,9 +22,16 @@ internal readonly struct HeatBalanceKernel
     private readonly double wallsToTheFourth;
     private readonly double radiationFactor;
     private readonly double rayleighFactor;
+    private readonly double reynoldsFactor;
     private readonly double givenConductance;
 
     internal HeatBalanceKernel(double diameter, double innerResistance, double ohmsPerMeter20, ConductorMaterial material, Surroundings air)
+        : this(diameter, innerResistance, ohmsPerMeter20, material, air, air.Emissivity)
+    {
+    }
+
+    /// <summary>A surface that radiates otherwise than the wires themselves, as the string round several of them does.</summary>
+    internal HeatBalanceKernel(double diameter, double innerResistance, double ohmsPerMeter20, ConductorMaterial material, Surroundings air, double emissivity)
     {
         Diameter = diameter;
         InnerResistance = innerResistance;
@@ -36,9 +43,10 @@ internal readonly struct HeatBalanceKernel
         double walls = air.RadiatingCelsius ?? ambient;
         double wallsSquared = (walls + AirKernel.ZeroCelsius) * (walls + AirKernel.ZeroCelsius);
         wallsToTheFourth = wallsSquared * wallsSquared;
-        radiationFactor = Math.PI * diameter * air.Emissivity * StefanBoltzmann;
+        radiationFactor = Math.PI * diameter * emissivity * StefanBoltzmann;
         double pressureByGas = air.Pascals / AirKernel.GasConstant;
         rayleighFactor = AirKernel.StandardGravity * diameter * diameter * diameter * pressureByGas * pressureByGas;
+        reynoldsFactor = air.WattsPerSquareMeterKelvin is null ? ForcedKernel.ReynoldsFactor(air, diameter, 0.5 * (MostCelsius + ambient)) : 0;
         givenConductance = air.WattsPerSquareMeterKelvin is { } coefficient ? Math.PI * diameter * coefficient : 0;
         NoLoadCelsius = ambient;
         if (givenConductance == 0 && radiationFactor > 0 && !walls.Equals(ambient))
@@ -169,45 +177,6 @@ internal readonly struct HeatBalanceKernel
     // Some 15 W/(m²·K) carries a wire's heat away: near enough for Newton to need four steps.
     private double FirstGuess(double heat) =>
         Math.Min(NoLoadCelsius + (1.3 * heat / (Math.PI * Diameter * 15)), 0.5 * (NoLoadCelsius + MostCelsius));
-
-    private double Convection(double surface, out double slope, out double rayleigh)
-    {
-        double difference = surface - ambient;
-        if (givenConductance > 0)
-        {
-            rayleigh = 0;
-            slope = givenConductance;
-            return givenConductance * difference;
-        }
-
-        double film = ambientKelvin + (0.5 * difference);
-        double conductivity = AirKernel.ThermalConductivity(film, out double conductivitySlope);
-        double viscosity = AirKernel.DynamicViscosity(film, out double viscositySlope);
-        double heatCapacity = AirKernel.SpecificHeat(film, out double heatCapacitySlope);
-        rayleigh = rayleighFactor * Math.Abs(difference) * heatCapacity / (film * film * film * viscosity * conductivity);
-        double term = NaturalConvection.SixthRootTerm(rayleigh, heatCapacity * viscosity / conductivity, out double prandtlPart);
-        double root = 0.60 + term;
-
-        // d ln(term)/dT through the film properties; the film warms half as fast as the surface.
-        double rayleighSlope = heatCapacitySlope - (3 / film) - viscositySlope - conductivitySlope;
-        double termSlope = (rayleighSlope / 6) + (prandtlPart * (heatCapacitySlope + viscositySlope - conductivitySlope));
-        slope = Math.PI * conductivity * root
-            * ((root * (1 + (0.5 * difference * conductivitySlope))) + (2 * term * ((1 / 6.0) + (0.5 * difference * termSlope))));
-        return Math.PI * conductivity * root * root * difference;
-    }
-
-    private double Radiation(double surface, ref double slope)
-    {
-        if (givenConductance > 0)
-        {
-            return 0;
-        }
-
-        double kelvin = surface + AirKernel.ZeroCelsius;
-        double cube = kelvin * kelvin * kelvin;
-        slope += 4 * radiationFactor * cube;
-        return radiationFactor * ((cube * kelvin) - wallsToTheFourth);
-    }
 
     /// <summary>Root of constant + linear·u + lossFactor·q(u), rising through zero in [low, high]: Newton, halving when it leaves the bracket.</summary>
     private double FindSurface(double constant, double linear, double lossFactor, double low, double high, double guess)

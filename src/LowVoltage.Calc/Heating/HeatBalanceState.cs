@@ -22,7 +22,8 @@ public sealed class HeatBalanceState
         conductor = kernel.ConductorAt(surface);
         film = 0.5 * (surface + air.AmbientCelsius);
         RayleighNumber = rayleigh;
-        IsWithinCorrelation = air.WattsPerSquareMeterKelvin is not null
+        IsForced = kernel.IsForcedAt(surface);
+        IsWithinCorrelation = IsForced || air.WattsPerSquareMeterKelvin is not null
             || (rayleigh >= NaturalConvection.LeastRayleigh && rayleigh <= NaturalConvection.MostRayleigh);
     }
 
@@ -53,10 +54,13 @@ public sealed class HeatBalanceState
     /// <summary>Convection as a part of all the heat; 0 when no heat leaves.</summary>
     public double ConvectiveShare => Share(convection);
 
+    /// <summary>Whether the stream of <see cref="Surroundings.AirSpeed"/> carries off more heat than natural convection would, and so is what counts.</summary>
+    public bool IsForced { get; }
+
     /// <summary>Rayleigh number on the outer diameter; 0 when the caller gave the coefficient.</summary>
     public double RayleighNumber { get; }
 
-    /// <summary>Whether the Rayleigh number lies in the range of the correlation's data, 1e-5 to 1e12 (or the coefficient was given).</summary>
+    /// <summary>Whether the Rayleigh number lies in the range of the correlation's data, 1e-5 to 1e12 (or the coefficient was given, or the stream counts).</summary>
     /// <remarks>False for a wire that is hardly warmer than the air, where the correlation's conduction limit stands in.</remarks>
     public bool IsWithinCorrelation { get; }
 

@@ -3,15 +3,16 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Heating;
 
-/// <summary>What a wire gives its heat to: still air of a temperature at an altitude, and walls that it radiates to.</summary>
+/// <summary>What a wire gives its heat to: still or moving air of a temperature at an altitude, and walls that it radiates to.</summary>
 /// <remarks>Immutable and thread-safe. Every property is checked when it is set.</remarks>
 public sealed class Surroundings
 {
     internal const double LeastCelsius = -70;
     internal const double MostCelsius = 300;
-    private const double MostCoefficient = 1e6;
+    internal const double MostCoefficient = 1e6;
+    private const double MostSpeed = 100;
 
-    /// <summary>Temperature of the still air around the wire, −70 °C to 300 °C.</summary>
+    /// <summary>Temperature of the air around the wire, −70 °C to 300 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is outside its range.</exception>
     public required Temperature Ambient
     {
@@ -62,10 +63,29 @@ public sealed class Surroundings
         }
     }
 
+    /// <summary>Speed of air that blows across the wire, 0 to 100 m/s; still air unless stated.</summary>
+    /// <remarks>
+    /// Convection is then the larger of natural convection and that of <see cref="ForcedConvection"/>, not their sum, which is on the safe side. A wire along the
+    /// stream is cooled less: leave this out. Air too slow for the correlation at the wire's diameter is refused where the two meet.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The value is outside its range.</exception>
+    public Speed AirSpeed
+    {
+        get;
+        init
+        {
+            MetersPerSecond = Accept.Within(Accept.Raw(value), 0, MostSpeed, "m/s", nameof(AirSpeed));
+            field = value;
+        }
+    }
+
     /// <summary>
-    /// A heat-transfer coefficient that the caller knows, for convection and radiation together; <c>null</c>: computed for still air.
+    /// A heat-transfer coefficient that the caller knows, for convection and radiation together; <c>null</c>: computed for the air.
     /// </summary>
-    /// <remarks>For moving air, a liquid, or a coefficient from a test. Altitude, emissivity and walls then do nothing.</remarks>
+    /// <remarks>
+    /// For a liquid, or a coefficient from a test. Altitude, speed of the air and walls then do nothing, and the emissivity counts only where wires radiate to each
+    /// other or to their sleeve (<see cref="BundleHeat"/>).
+    /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">The value is not positive or above 1e6 W/(m²·K).</exception>
     public HeatTransferCoefficient? SurfaceCoefficient
     {
@@ -82,6 +102,8 @@ public sealed class Surroundings
     internal double AmbientCelsius { get; private init; }
 
     internal double Pascals { get; private init; } = StandardAtmosphere.SeaLevelPascals;
+
+    internal double MetersPerSecond { get; private init; }
 
     internal double? RadiatingCelsius { get; private init; }
 

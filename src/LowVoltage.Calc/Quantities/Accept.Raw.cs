@@ -64,6 +64,8 @@ internal static partial class Accept
 
     internal static double Raw(in ThermalConductivity q) => IsHuge(q.Value) ? Infinite(q.Value) : q.WattsPerMeterKelvin;
 
+    internal static double Raw(in Speed q) => IsHuge(q.Value) ? Infinite(q.Value) : q.MetersPerSecond;
+
     internal static double Raw(in HeatTransferCoefficient q) => IsHuge(q.Value) ? Infinite(q.Value) : q.WattsPerSquareMeterKelvin;
 
     internal static double Raw(in TemperatureDelta q) => IsHuge(q.Value) ? Infinite(q.Value) : q.Kelvins;

@@ -46,8 +46,8 @@ public class SurfaceTests
             ConductorSeries.AwgSolid.Conductors[3], ConductorSeries.RoadVehicle.Conductors[8], Conductor.OfArea(Area.FromSquareMillimeters(1000), ConductorMaterial.MildSteel), Conductor.AircraftWire(AircraftWireSize.FromNumber(20)),
         ],
         [typeof(Wire)] = [Wire.Create(Conductor.Solid(AwgSize.FromNumber(14), ConductorMaterial.Copper), InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.6))],
-        [typeof(WireBundle)] = [WireBundle.Create(Wire.Create(Conductor.Solid(AwgSize.FromNumber(14), ConductorMaterial.Copper), InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.6)), 7, 3)],
-        [typeof(Surroundings)] = [new Surroundings { Ambient = Temperature.FromDegreesCelsius(40) }, new Surroundings { Ambient = Temperature.FromDegreesCelsius(-60), Altitude = Length.FromMeters(15_000), Emissivity = 0 }],
+        [typeof(WireBundle)] = [WireBundle.Create(Wire.Create(Conductor.Solid(AwgSize.FromNumber(14), ConductorMaterial.Copper), InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.6)), 7, 3), WireBundle.Pair(Wire.Create(Conductor.Solid(AwgSize.FromNumber(14), ConductorMaterial.Copper), InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.6))).InSleeve()],
+        [typeof(Surroundings)] = [new Surroundings { Ambient = Temperature.FromDegreesCelsius(40) }, new Surroundings { Ambient = Temperature.FromDegreesCelsius(-60), Altitude = Length.FromMeters(15_000), Emissivity = 0 }, new Surroundings { Ambient = Temperature.FromDegreesCelsius(40), AirSpeed = Speed.FromMetersPerSecond(2) }],
         [typeof(Source)] =
         [
             Battery.LeadAcid(ElectricCurrent.FromAmperes(600)), Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100), ElectricCurrent.FromAmperes(100)),

@@ -15,6 +15,11 @@ internal static class AccuracySummary
 
         Add(table, "k factors of IEC 60364-4-43 and -5-54", ShortCircuitTables.K(), 2);
         Add(table, "heat balance, FAA free-air currents", HeatTables.Faa(), 1);
+        Add(table, "pair, IEC 60364-5-52 method F, PVC", HeatTables.Pairs("PVC-2"), 1);
+        Add(table, "pair, IEC 60364-5-52 method F, XLPE", HeatTables.Pairs("XLPE-2"), 1);
+        Add(table, "trefoil, IEC 60364-5-52 method F, PVC", HeatTables.Pairs("PVC-3t"), 1);
+        Add(table, "trefoil, IEC 60364-5-52 method F, XLPE", HeatTables.Pairs("XLPE-3t"), 1);
+        Add(table, "bundle factor, FAA figure 11-5", HeatTables.Pairs("FAA"), 1);
         (Deviations at30, Deviations at50) = HeatTables.RoadVehicle();
         Add(table, "heat balance, road-vehicle table at 30 °C", at30, 1);
         Add(table, "heat balance, road-vehicle table at 50 °C", at50, 1);

@@ -8,6 +8,14 @@ namespace LowVoltage.Calc.Tests.Docs.Tables;
 
 internal static class HeatTables
 {
+    private static readonly (string Prefix, string Name)[] PairGroups =
+    [
+        ("PVC-2", "IEC 60364-5-52 method F, pair, PVC"), ("XLPE-2", "the same, XLPE"), ("PVC-3t", "method F, trefoil, PVC"), ("XLPE-3t", "the same, XLPE"),
+        ("PVC-flat", "method F, three flat, rated as trefoil, PVC"), ("XLPE-flat", "the same, XLPE"), ("PVC-E", "method E, two cores, as twin cable, PVC"), ("XLPE-E", "the same, XLPE"),
+        ("FAA", "FAA figure 11-5, 2 to 35 wires, sizes 22 to 12"), ("grp-0.5", "IEC bunched, 2 to 20 circuits, over a pair, 0.5 mm²"), ("grp-2.5", "the same, 2.5 mm²"), ("grp-10", "the same, 10 mm²"),
+        ("grp-35", "the same, 35 mm²"), ("grp-120", "the same, 120 mm²"),
+    ];
+
     public static Deviations Faa()
     {
         Deviations deviations = new();
@@ -67,7 +75,30 @@ internal static class HeatTables
             table.Row(row.Text("source"), row.Text("wires") + counted, row.Text("loaded_percent") + " %", Number(published, "0.00"), Number(model, "0.00"), Number(model / published, "0.00"));
         }
 
-        return table.ToString();
+        return Together() + "\n" + table;
+    }
+
+    private static MarkdownTable Together()
+    {
+        MarkdownTable table = new("wires together", "values", "lowest", "highest", "mean");
+        foreach ((string prefix, string name) in PairGroups)
+        {
+            Deviations deviations = Pairs(prefix);
+            table.Row(name, Number(deviations.Count), Percent(deviations.Least, 1), Percent(deviations.Most, 1), Percent(deviations.Mean, 1));
+        }
+
+        return table;
+    }
+
+    public static Deviations Pairs(string prefix)
+    {
+        Deviations deviations = new();
+        foreach (PublishedTable.Row row in PublishedTable.Load("pair-points.csv").Rows.Where(row => row.Text("id").StartsWith(prefix, StringComparison.Ordinal)))
+        {
+            deviations.Add(row.Text("id"), PairPointsTests.Computed(row), row.Number("published"));
+        }
+
+        return deviations;
     }
 
     /// <summary>The quadrature against a plain integration in time, Runge-Kutta of fourth order, of the same balance.</summary>
