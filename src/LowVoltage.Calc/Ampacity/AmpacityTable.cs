@@ -69,39 +69,34 @@ public sealed class AmpacityTable
 
     internal ReadOnlySpan<double> Columns => columns;
 
-    /// <summary>The allowed current of a gauge size.</summary>
-    /// <param name="size">The size.</param>
+    /// <summary>The allowed current of a size.</summary>
+    /// <param name="size">The size, of a system that the table names; sizes of other systems are not converted, whatever their number.</param>
     /// <param name="insulationRating">Continuous temperature rating of the insulation.</param>
     /// <param name="rating">The rating; null when the table does not cover the question.</param>
     /// <returns>Whether the table covers this size and insulation rating.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature is one that no insulation has (absolute zero or colder, above 10 000 °C).</exception>
-    public bool TryRating(AwgSize size, Temperature insulationRating, [NotNullWhen(true)] out TableRating? rating) =>
-        TryRating(SizeSystem.AmericanWireGauge, size.Number, TableKey.Celsius(insulationRating, nameof(insulationRating)), out rating);
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The size is a <c>default</c>, which is no size, or the temperature is one that no insulation has (absolute zero or colder, above 10 000 °C).
+    /// </exception>
+    public bool TryRating(ConductorSize size, Temperature insulationRating, [NotNullWhen(true)] out TableRating? rating)
+    {
+        ConductorSize asked = size.Need(nameof(size));
+        double celsius = TableKey.Celsius(insulationRating, nameof(insulationRating));
+        rating = TryAmperes(asked.System, asked.Value, celsius, out double current, out double column)
+            ? new TableRating(this, asked.Designation, current, celsius, column)
+            : null;
+        return rating is not null;
+    }
 
-    /// <summary>The allowed current of a metric size.</summary>
-    /// <param name="size">The nominal size.</param>
-    /// <param name="insulationRating">Continuous temperature rating of the insulation.</param>
-    /// <param name="rating">The rating; null when the table does not cover the question.</param>
-    /// <returns>Whether the table covers this size and insulation rating.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature is one that no insulation has (absolute zero or colder, above 10 000 °C).</exception>
-    public bool TryRating(MetricSize size, Temperature insulationRating, [NotNullWhen(true)] out TableRating? rating) =>
-        TryRating(SizeSystem.Iec60228, size.SquareMillimeters, TableKey.Celsius(insulationRating, nameof(insulationRating)), out rating);
-
-    /// <summary>The allowed current of a gauge size.</summary>
-    /// <param name="size">The size.</param>
-    /// <param name="insulationRating">Continuous temperature rating of the insulation.</param>
-    /// <returns>The rating and the column it was read from.</returns>
-    /// <exception cref="OutsidePublishedRangeException">The table does not cover this size or insulation rating.</exception>
-    public TableRating Rating(AwgSize size, Temperature insulationRating) =>
-        TryRating(size, insulationRating, out TableRating? rating) ? rating : throw Outside(size.ToString(), insulationRating);
-
-    /// <summary>The allowed current of a metric size.</summary>
-    /// <param name="size">The nominal size.</param>
+    /// <summary>The allowed current of a size.</summary>
+    /// <param name="size">The size, of a system that the table names.</param>
     /// <param name="insulationRating">Continuous temperature rating of the insulation.</param>
     /// <returns>The rating and the column it was read from.</returns>
     /// <exception cref="OutsidePublishedRangeException">The table does not cover this size or insulation rating.</exception>
-    public TableRating Rating(MetricSize size, Temperature insulationRating) =>
-        TryRating(size, insulationRating, out TableRating? rating) ? rating : throw Outside(size.ToString(), insulationRating);
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size, or the temperature is one that no insulation has.</exception>
+    public TableRating Rating(ConductorSize size, Temperature insulationRating) => TryRating(size, insulationRating, out TableRating? rating)
+        ? rating
+        : throw OutsidePublishedRangeException.For(
+            nameof(size), $"{size} at {Accept.Text(TableKey.Celsius(insulationRating, nameof(insulationRating)))} °C", Name, Covers);
 
     /// <summary>The highest column that an insulation may safely be read from: its own rating or the next lower one.</summary>
     /// <param name="insulationRating">Continuous temperature rating of the insulation; it may be above the highest column.</param>
@@ -123,8 +118,9 @@ public sealed class AmpacityTable
         return Array.Exists(settled, own => DeratingEffect.Of(own) == effect);
     }
 
-    /// <summary>Whether the rows of this table name sizes of a system.</summary>
-    internal bool Accepts(SizeSystem system) => Array.IndexOf(systems, system) >= 0;
+    /// <summary>Whether the rows of this table name sizes of a system; plain mm² belong to each metric one.</summary>
+    internal bool Accepts(SizeSystem system) =>
+        Array.IndexOf(systems, system == SizeSystem.Metric ? SizeSystem.Iec60228 : system) >= 0;
 
     internal bool TryColumnAtMost(double insulationCelsius, out double columnCelsius)
     {
@@ -170,20 +166,10 @@ public sealed class AmpacityTable
         return index;
     }
 
-    private bool TryRating(SizeSystem system, double sizeKey, double celsius, out TableRating? rating)
+    private string SizeText(double key) => systems[0] switch
     {
-        rating = TryAmperes(system, sizeKey, celsius, out double current, out double column)
-            ? new TableRating(this, SizeText(sizeKey), current, celsius, column)
-            : null;
-        return rating is not null;
-    }
-
-    private OutsidePublishedRangeException Outside(string size, Temperature insulationRating) =>
-        OutsidePublishedRangeException.For(
-            nameof(size), $"{size} at {Accept.Text(TableKey.Celsius(insulationRating, nameof(insulationRating)))} °C", Name, Covers);
-
-    private string SizeText(double key) =>
-        systems[0] is SizeSystem.AmericanWireGauge or SizeSystem.AircraftWire
-            ? AwgSize.FromNumber((int)key).ToString()
-            : Accept.Text(key) + " mm²";
+        SizeSystem.AmericanWireGauge => AwgSize.FromNumber((int)key).ToString(),
+        SizeSystem.AircraftWire => AircraftWireSize.FromNumber((int)key).ToString(),
+        _ => Accept.Text(key) + " mm²",
+    };
 }

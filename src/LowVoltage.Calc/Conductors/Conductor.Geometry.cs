@@ -16,8 +16,9 @@ public sealed partial class Conductor
     /// <param name="material">The metal.</param>
     /// <returns>The conductor: R′20 = ρ20/A with the exact-formula area.</returns>
     /// <exception cref="ArgumentNullException">The material is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public static Conductor Solid(AwgSize size, ConductorMaterial material) =>
-        Round($"{size} {Need(material).Name}", size, size.AreaSquareMillimeters, material, AwgSize.Reference);
+        Round($"{size.Need(nameof(size))} {Need(material).Name}", size, size.AreaSquareMillimeters, material, AwgSize.Reference);
 
     /// <summary>A round solid wire of a kcmil size.</summary>
     /// <param name="size">The size.</param>
@@ -26,7 +27,7 @@ public sealed partial class Conductor
     /// <exception cref="ArgumentNullException">The material is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public static Conductor Solid(KcmilSize size, ConductorMaterial material) =>
-        Round($"{size} {Need(material).Name}", size, size.AreaSquareMillimeters, material, KcmilSize.Reference);
+        Round($"{size.Need(nameof(size))} {Need(material).Name}", size, size.AreaSquareMillimeters, material, KcmilSize.Reference);
 
     /// <summary>A round solid wire of a stated diameter.</summary>
     /// <param name="diameter">The diameter. Positive, at most 1 m.</param>
@@ -57,6 +58,7 @@ public sealed partial class Conductor
     /// <param name="material">The metal.</param>
     /// <returns>The conductor.</returns>
     /// <exception cref="ArgumentNullException">The material is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public static Conductor Stranded(AwgSize size, ConductorMaterial material) => Stranded(size, material, Stranding.ConcentricLay);
 
     /// <summary>A stranded conductor of a gauge size.</summary>
@@ -65,12 +67,12 @@ public sealed partial class Conductor
     /// <param name="layFactor">Length of strand per length of conductor, 1 to 1.10: 1.02 concentric or bunched, 1.03 to 1.07 rope lay (from memory).</param>
     /// <returns>The conductor: R′20 = ρ20 · lay/A.</returns>
     /// <exception cref="ArgumentNullException">The material is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The lay factor is outside that range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The lay factor is outside that range, or the size is a <c>default</c>.</exception>
     /// <remarks>
     /// The 2 % is ASTM B8 and B496. The diameter is that of class B stranding (7 strands up to 2 AWG, 19 above); finer strands come out up to 2 % thicker.
     /// </remarks>
     public static Conductor Stranded(AwgSize size, ConductorMaterial material, double layFactor) =>
-        Rope($"{size} stranded {Need(material).Name}", size, size.AreaSquareMillimeters, Stranding.ClassB(size), material, layFactor);
+        Rope($"{size.Need(nameof(size))} stranded {Need(material).Name}", size, size.AreaSquareMillimeters, Stranding.ClassB(size), material, layFactor);
 
     /// <summary>A stranded conductor of a kcmil size, concentric lay of 2 %.</summary>
     /// <param name="size">The size: the strands together have its area.</param>
@@ -88,7 +90,7 @@ public sealed partial class Conductor
     /// <exception cref="ArgumentNullException">The material is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The lay factor is outside that range, or the size is a <c>default</c>.</exception>
     public static Conductor Stranded(KcmilSize size, ConductorMaterial material, double layFactor) =>
-        Rope($"{size} stranded {Need(material).Name}", size, size.AreaSquareMillimeters, Stranding.ClassB(size), material, layFactor);
+        Rope($"{size.Need(nameof(size))} stranded {Need(material).Name}", size, size.AreaSquareMillimeters, Stranding.ClassB(size), material, layFactor);
 
     /// <summary>A conductor of equal strands, lay of 2 %.</summary>
     /// <param name="strands">Number of strands, 1 to 100 000.</param>

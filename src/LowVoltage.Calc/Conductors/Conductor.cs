@@ -8,7 +8,7 @@ namespace LowVoltage.Calc.Conductors;
 /// <remarks>
 /// <code>R′(θ) = R′20 · [1 + α20 · (θ − 20 °C)];  geometry: R′20 = ρ20 · lay/A;  a standard's size: R′20 from its table</code>
 /// Says which size system it is on (<see cref="System"/>) and where its resistance comes from (<see cref="Basis"/>).
-/// Immutable and thread-safe.
+/// Immutable and thread-safe; equal by value.
 /// </remarks>
 public sealed partial class Conductor
 {

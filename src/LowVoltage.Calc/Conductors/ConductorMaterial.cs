@@ -12,7 +12,7 @@ namespace LowVoltage.Calc.Conductors;
 /// resistance near the melting point.</para>
 /// <para>α20 and β (minus the <see cref="InferredZero"/>) both stand as published: 1/0.00393 − 20 is 234.45 where IEC prints 234.5. Resistance
 /// uses α20; adiabatic heating uses β.</para>
-/// Immutable and thread-safe.
+/// Immutable and thread-safe; equal by value.
 /// </remarks>
 public sealed partial class ConductorMaterial
 {

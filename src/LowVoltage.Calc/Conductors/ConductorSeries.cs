@@ -68,7 +68,7 @@ public sealed class ConductorSeries
         _ = sizes ?? throw new ArgumentNullException(nameof(sizes));
         foreach (ConductorSize size in sizes)
         {
-            if (!TryGet(size, out _))
+            if (size.IsNone || !TryGet(size, out _))
             {
                 throw new ArgumentException($"{size} is not a size of {Name}.", nameof(sizes));
             }
@@ -108,14 +108,16 @@ public sealed class ConductorSeries
     /// <param name="size">The size, of any system; nothing is converted.</param>
     /// <param name="conductor">The conductor, or null.</param>
     /// <returns>Whether the series has it.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public bool TryGet(ConductorSize size, [NotNullWhen(true)] out Conductor? conductor)
     {
-        conductor = Array.Find(conductors, c => c.Size.GetValueOrDefault().Equals(size));
+        ConductorSize needed = size.Need(nameof(size));
+        conductor = Array.Find(conductors, c => c.Size.GetValueOrDefault().Equals(needed));
         return conductor is not null;
     }
 
     /// <summary>The next larger conductor of the series.</summary>
-    /// <param name="conductor">A conductor of the series.</param>
+    /// <param name="conductor">A conductor of the series: one that equals it by value, wherever it was made.</param>
     /// <returns>The next larger one, or null for the largest.</returns>
     /// <exception cref="ArgumentNullException">The conductor is null.</exception>
     /// <exception cref="ArgumentException">The conductor is not one of the series.</exception>

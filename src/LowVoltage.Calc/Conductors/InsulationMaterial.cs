@@ -8,7 +8,7 @@ namespace LowVoltage.Calc.Conductors;
 /// <remarks>
 /// Where no short-circuit limit is published, the limit is the continuous one (or the overload temperature of the standard), which is on the safe side; the
 /// reference says so. Where a thermal value is not published for the material, the cautious end stands: high thermal resistivity, low heat capacity,
-/// low emissivity. Immutable and thread-safe.
+/// low emissivity. Immutable and thread-safe; equal by value.
 /// </remarks>
 public sealed partial class InsulationMaterial
 {

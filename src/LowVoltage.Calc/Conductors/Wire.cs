@@ -4,7 +4,8 @@ using UnitsNet;
 namespace LowVoltage.Calc.Conductors;
 
 /// <summary>An insulated wire: a conductor in an insulation of a given wall thickness.</summary>
-public sealed class Wire
+/// <remarks>Immutable and thread-safe; equal by value.</remarks>
+public sealed partial class Wire
 {
     private Wire(Conductor conductor, InsulationMaterial insulation, double wallMillimeters)
     {

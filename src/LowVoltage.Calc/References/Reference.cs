@@ -26,14 +26,25 @@ public sealed class Reference : IEquatable<Reference>
 
     /// <inheritdoc/>
     public bool Equals(Reference? other) =>
-        other is not null && Title == other.Title && Edition == other.Edition && Locator == other.Locator
-        && Kind == other.Kind && Note == other.Note;
+        ReferenceEquals(this, other)
+        || (other is not null && Title == other.Title && Edition == other.Edition && Locator == other.Locator
+            && Kind == other.Kind && Note == other.Note);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as Reference);
 
     /// <inheritdoc/>
     public override int GetHashCode() => (Title, Edition, Locator, Kind).GetHashCode();
+
+    /// <summary>Whether two references are the same in all their parts.</summary>
+    /// <param name="left">A reference, or null.</param>
+    /// <param name="right">Another reference, or null.</param>
+    public static bool operator ==(Reference? left, Reference? right) => left is null ? right is null : left.Equals(right);
+
+    /// <summary>Whether two references differ in a part.</summary>
+    /// <param name="left">A reference, or null.</param>
+    /// <param name="right">Another reference, or null.</param>
+    public static bool operator !=(Reference? left, Reference? right) => !(left == right);
 
     /// <summary>The source in one line: <c>IEC 60228 (2004), Table 2 [standard]</c>.</summary>
     public override string ToString()
