@@ -11,10 +11,13 @@ namespace LowVoltage.Calc.Ampacity;
 /// <para>A size that is not in the table is refused; sizes are never interpolated. Between two insulation columns the lower one
 /// is used, which is the safer, and the result says so. Below the lowest and above the highest column the table has no answer:
 /// <see cref="TryColumnAtMost(Temperature, out Temperature)"/> tells which column a better insulation may safely be read from.</para>
-/// <para>Immutable and thread-safe.</para>
+/// <para>The published ones are members of the types named after their source; <see cref="Create"/> makes a table of the caller's. Immutable and thread-safe.</para>
 /// </remarks>
-public sealed class AmpacityTable
+public sealed partial class AmpacityTable
 {
+    // Gauge numbers end at 40 and kcmil begin above 211, so that one number tells them apart.
+    private const double LargestGauge = 100;
+
     private readonly double[] columns;
     private readonly double[] sizes;
     private readonly double[] amperes;
@@ -30,8 +33,13 @@ public sealed class AmpacityTable
         this.systems = systems;
         this.columns = columns;
         this.settled = settled;
-        sizes = [.. rows.Select(row => row[0])];
-        amperes = [.. rows.SelectMany(row => row.Skip(1))];
+        sizes = new double[rows.Length];
+        amperes = new double[rows.Length * columns.Length];
+        for (int i = 0; i < rows.Length; i++)
+        {
+            sizes[i] = rows[i][0];
+            Array.Copy(rows[i], 1, amperes, i * columns.Length, columns.Length);
+        }
     }
 
     /// <summary>What the table is called.</summary>
@@ -64,6 +72,15 @@ public sealed class AmpacityTable
         + (Array.Exists(amperes, double.IsNaN) ? " (some cells are blank)" : "");
 
     internal double BaseAmbientCelsius { get; init; }
+
+    /// <summary>Loaded conductors together that the numbers hold for, where the caller says so.</summary>
+    internal int Conductors { get; init; } = 1;
+
+    /// <summary>How the table is read for a place: with which factors, and where not at all.</summary>
+    internal TableRule Rule { get; init; } = TableRules.AsItStands;
+
+    /// <summary>The table read for a place.</summary>
+    internal PlacedTable At(in TablePlace place) => Rule(this, place);
 
     internal ReadOnlySpan<double> SizeKeys => sizes;
 
@@ -168,6 +185,9 @@ public sealed class AmpacityTable
 
     private string SizeText(double key) => systems[0] switch
     {
+        SizeSystem.Kcmil => KcmilSize.FromKcmil(key).ToString(),
+        SizeSystem.VehicleGauge => VehicleGaugeSize.FromNumber((int)key).ToString(),
+        SizeSystem.AmericanWireGauge when key > LargestGauge => KcmilSize.FromKcmil(key).ToString(),
         SizeSystem.AmericanWireGauge => AwgSize.FromNumber((int)key).ToString(),
         SizeSystem.AircraftWire => AircraftWireSize.FromNumber((int)key).ToString(),
         _ => Accept.Text(key) + " mm²",

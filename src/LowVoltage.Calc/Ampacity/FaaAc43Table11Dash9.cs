@@ -49,6 +49,7 @@ public static class FaaAc43Table11Dash9
         Name = "FAA AC 43.13-1B Table 11-9 (copper)",
         Reference = Reference,
         RuleSet = RuleSet.FaaAc4313,
+        Rule = TableRules.FaaDerated,
         BaseAmbientCelsius = 70,
         Conditions = "ambient 70 °C, 33 or more wires in the bundle for sizes 24 to 10 and 9 for size 8 and larger, at most 20 % of the bundle's capacity in use, 60 000 ft",
         Notes = "Derated already: no ambient, bundle or altitude factor may be applied. Sizes are aircraft wire sizes; an AWG size is refused, because "

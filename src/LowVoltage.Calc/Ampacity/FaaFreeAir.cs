@@ -49,6 +49,7 @@ public static class FaaFreeAir
         Name = $"FAA AC 43.13-1B figure 11-4a at {Accept.Text(ambient)} °C",
         Reference = Reference,
         RuleSet = RuleSet.FaaAc4313,
+        Rule = TableRules.FaaFreeAir,
         BaseAmbientCelsius = ambient,
         Conditions = $"one wire in free air at sea level, ambient {Accept.Text(ambient)} °C, conductor at 200 °C",
         Notes = "Points of a curve that worked examples state; not interpolated.",

@@ -36,6 +36,7 @@ public static class Iec60364MethodC
         Name = "IEC 60364-5-52 method C, two loaded conductors, copper",
         Reference = Reference,
         RuleSet = RuleSet.Iec60364,
+        Rule = TableRules.Iec60364,
         BaseAmbientCelsius = 30,
         Conditions = "ambient 30 °C, cable fixed direct on a wall, one circuit of two loaded conductors",
         Notes = "A DC circuit has two loaded conductors.",

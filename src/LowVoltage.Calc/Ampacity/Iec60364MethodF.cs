@@ -30,6 +30,7 @@ public static class Iec60364MethodF
         Name = "IEC 60364-5-52 method F, two loaded conductors, copper",
         Reference = Reference,
         RuleSet = RuleSet.Iec60364,
+        Rule = TableRules.Iec60364,
         BaseAmbientCelsius = 30,
         Conditions = "ambient 30 °C, two single-core cables touching in free air, one circuit",
         Notes = "A DC circuit has two loaded conductors.",

@@ -43,6 +43,7 @@ public static class NecTable310Dash16
         Name = "NEC Table 310.16 (2011 and later), copper",
         Reference = Reference,
         RuleSet = RuleSet.Nec,
+        Rule = TableRules.Nec,
         BaseAmbientCelsius = 30,
         Conditions = "ambient 30 °C, at most three current-carrying conductors in a raceway, cable or earth",
         Notes = "For buildings and recreational vehicles. Edition trap: 14, 12, 3 and 1 AWG changed in 2011.",

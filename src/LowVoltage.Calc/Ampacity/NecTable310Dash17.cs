@@ -43,6 +43,7 @@ public static class NecTable310Dash17
         Name = "NEC Table 310.17 (2011 and later), copper",
         Reference = Reference,
         RuleSet = RuleSet.Nec,
+        Rule = TableRules.NecAlone,
         BaseAmbientCelsius = 30,
         Conditions = "ambient 30 °C, one conductor alone in free air",
         Notes = "Not for conductors together: start from Table 310.16 for those.",

@@ -54,7 +54,7 @@ public readonly partial struct AircraftWireSize
     };
 
     /// <summary>All sizes, 24 to 2 even, 1 and 1/0 to 4/0, from the least copper to the most.</summary>
-    public static IReadOnlyList<AircraftWireSize> All { get; } = Array.AsReadOnly(Array.ConvertAll(Table, row => new AircraftWireSize(row.Number)));
+    public static IReadOnlyList<AircraftWireSize> All { get; } = Array.AsReadOnly(Every());
 
     /// <summary>The number: −3 for 4/0, −2 for 3/0, −1 for 2/0, 0 for 1/0, else as printed.</summary>
     /// <exception cref="InvalidOperationException">This is no size (<see cref="IsNone"/>); so for every property of a size.</exception>
@@ -95,6 +95,17 @@ public readonly partial struct AircraftWireSize
 
     /// <summary>This size, or a refusal of no size that names the parameter.</summary>
     internal AircraftWireSize Need(string name) => place > 0 ? this : throw NoSize.Argument(name, nameof(AircraftWireSize));
+
+    private static AircraftWireSize[] Every()
+    {
+        AircraftWireSize[] sizes = new AircraftWireSize[Table.Length];
+        for (int i = 0; i < sizes.Length; i++)
+        {
+            sizes[i] = new AircraftWireSize(Table[i].Number);
+        }
+
+        return sizes;
+    }
 
     private static bool TryRead(ReadOnlySpan<char> text, IFormatProvider? provider, out AircraftWireSize result)
     {

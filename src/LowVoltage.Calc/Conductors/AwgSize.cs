@@ -19,9 +19,11 @@ public readonly partial struct AwgSize
 {
     private const int Smallest = 40;
 
-    // One power per size and process instead of one per access.
-    private static readonly double[] Diameters = Array.ConvertAll(Enumerated(), number => 0.127 * Math.Pow(92, (36 - number) / 39.0));
-    private static readonly double[] Areas = Array.ConvertAll(Diameters, diameter => Math.PI / 4 * diameter * diameter);
+    private const int Count = Smallest - SizeText.FourOught + 1;
+
+    // One power per size and process instead of one per access; from 4/0 down.
+    private static readonly double[] Diameters = Thicknesses();
+    private static readonly double[] Areas = Sections();
 
     // 1 for 40 AWG to 44 for 4/0, so that a zero is no size and the order is that of copper.
     private readonly byte place;
@@ -38,7 +40,7 @@ public readonly partial struct AwgSize
     };
 
     /// <summary>All sizes, from the least copper (40 AWG) to the most (4/0 AWG).</summary>
-    public static IReadOnlyList<AwgSize> All { get; } = Array.AsReadOnly(Array.ConvertAll(Enumerated(), n => new AwgSize(37 - n)));
+    public static IReadOnlyList<AwgSize> All { get; } = Array.AsReadOnly(Every());
 
     /// <summary>Whether this is no size: a <c>default</c>, or what a <c>TryParse</c> left that answered false.</summary>
     public bool IsNone => place == 0;
@@ -113,15 +115,37 @@ public readonly partial struct AwgSize
     /// <summary>This size, or a refusal of no size that names the parameter.</summary>
     internal AwgSize Need(string name) => place > 0 ? this : throw NoSize.Argument(name, nameof(AwgSize));
 
-    private static int[] Enumerated()
+    private static AwgSize[] Every()
     {
-        int[] numbers = new int[Smallest - SizeText.FourOught + 1];
-        for (int i = 0; i < numbers.Length; i++)
+        AwgSize[] sizes = new AwgSize[Count];
+        for (int i = 0; i < Count; i++)
         {
-            numbers[i] = i + SizeText.FourOught;
+            sizes[i] = new AwgSize(Smallest - i);
         }
 
-        return numbers;
+        return sizes;
+    }
+
+    private static double[] Thicknesses()
+    {
+        double[] millimeters = new double[Count];
+        for (int i = 0; i < Count; i++)
+        {
+            millimeters[i] = 0.127 * Math.Pow(92, (36 - (i + SizeText.FourOught)) / 39.0);
+        }
+
+        return millimeters;
+    }
+
+    private static double[] Sections()
+    {
+        double[] squareMillimeters = new double[Count];
+        for (int i = 0; i < Count; i++)
+        {
+            squareMillimeters[i] = Math.PI / 4 * Diameters[i] * Diameters[i];
+        }
+
+        return squareMillimeters;
     }
 
     private static bool TryRead(ReadOnlySpan<char> text, IFormatProvider? provider, out AwgSize result)

@@ -11,6 +11,12 @@ public sealed partial class Conductor
 
     private static readonly Reference CallerGeometry = Reference.CommonPractice("R = ρL/A of a geometry given by the caller");
 
+    /// <summary>An AWG wire in one call: stranded annealed copper of a gauge number, concentric lay of 2 %.</summary>
+    /// <param name="number">Gauge number: −3 for 4/0, −2 for 3/0, −1 for 2/0, 0 for 1/0, else 1 to 40.</param>
+    /// <returns>The conductor, as <see cref="Stranded(AwgSize, ConductorMaterial)"/> makes it; <see cref="Solid(AwgSize, ConductorMaterial)"/> for solid wire.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not from −3 to 40.</exception>
+    public static Conductor Awg(int number) => Stranded(AwgSize.FromNumber(number), ConductorMaterial.Copper);
+
     /// <summary>A round solid wire of a gauge size.</summary>
     /// <param name="size">The gauge.</param>
     /// <param name="material">The metal.</param>
@@ -117,32 +123,6 @@ public sealed partial class Conductor
         double area = Accept.Positive(count * Math.PI / 4 * millimeters * millimeters, Accept.MostSquareMillimeters, "mm² of all strands", nameof(strandDiameter));
         string name = $"{count.ToString(CultureInfo.InvariantCulture)} × {Accept.Text(millimeters)} mm {Need(material).Name}";
         return Rope(name, null, area, count, material, layFactor);
-    }
-
-    /// <summary>A conductor of a resistance per length that the caller knows, measured or from a data sheet.</summary>
-    /// <param name="resistance">Resistance per length at 20 °C. From 1e-12 Ω/m.</param>
-    /// <param name="area">Cross-section of the metal. Positive, at most 1e6 mm².</param>
-    /// <param name="material">The metal.</param>
-    /// <returns>The conductor.</returns>
-    /// <exception cref="ArgumentNullException">The material is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">
-    /// A number is outside its range, or the resistance is more than 10 % below what that area of that metal can have.
-    /// </exception>
-    public static Conductor Stated(LinearResistance resistance, Area area, ConductorMaterial material)
-    {
-        double squareMillimeters = Accept.SquareMillimeters(area, nameof(area));
-        double least = Need(material).OhmMeters20 * 1e6 / squareMillimeters / 1.10;
-        return new Conductor
-        {
-            Name = $"{Accept.Text(squareMillimeters)} mm² {material.Name}, {Accept.Text(resistance.OhmsPerKilometer)} Ω/km",
-            System = SizeSystem.Geometry,
-            Basis = ResistanceBasis.Stated,
-            Material = material,
-            AreaSquareMillimeters = squareMillimeters,
-            DiameterMillimeters = CircleDiameter(squareMillimeters),
-            OhmsPerMeter20 = Accept.Within(resistance.OhmsPerMeter, Math.Max(least, Accept.Least), Accept.MostOhms, "Ω/m", nameof(resistance)),
-            Reference = Reference.CommonPractice("resistance per length stated by the caller"),
-        };
     }
 
     private static Conductor Round(string name, ConductorSize? size, double area, ConductorMaterial material, Reference reference) => new()

@@ -50,7 +50,12 @@ internal static class Iso6722Table
     /// <summary>The limit in Ω/km and the conductor diameter in mm; false where the table has no value.</summary>
     internal static bool TryFind(MetricSize size, bool tinned, out double ohmsPerKilometer, out double diameter)
     {
-        int index = Array.FindIndex(Rows, r => r.SquareMillimeters.Equals(size.SquareMillimeters));
+        int index = Rows.Length - 1;
+        while (index >= 0 && !Rows[index].SquareMillimeters.Equals(size.SquareMillimeters))
+        {
+            index--;
+        }
+
         ohmsPerKilometer = index < 0 ? 0 : tinned ? Rows[index].Tinned : Rows[index].Bare;
         diameter = index < 0 ? 0 : Diameter(index);
         return ohmsPerKilometer > 0;

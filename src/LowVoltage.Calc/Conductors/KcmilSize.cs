@@ -30,7 +30,7 @@ public readonly partial struct KcmilSize
     };
 
     /// <summary>The usual sizes, 250 to 1000 kcmil, in ascending order.</summary>
-    public static IReadOnlyList<KcmilSize> All { get; } = Array.AsReadOnly(Array.ConvertAll(Standard, kcmil => new KcmilSize(kcmil)));
+    public static IReadOnlyList<KcmilSize> All { get; } = Array.AsReadOnly(Every(Standard));
 
     /// <summary>Whether this is no size: a <c>default</c>, or what a <c>TryParse</c> left that answered false.</summary>
     public bool IsNone => kcmil == 0;
@@ -72,6 +72,17 @@ public readonly partial struct KcmilSize
 
     /// <summary>This size, or a refusal of no size that names the parameter.</summary>
     internal KcmilSize Need(string name) => kcmil > 0 ? this : throw NoSize.Argument(name, nameof(KcmilSize));
+
+    private static KcmilSize[] Every(double[] values)
+    {
+        KcmilSize[] sizes = new KcmilSize[values.Length];
+        for (int i = 0; i < sizes.Length; i++)
+        {
+            sizes[i] = new KcmilSize(values[i]);
+        }
+
+        return sizes;
+    }
 
     private static bool TryRead(ReadOnlySpan<char> text, IFormatProvider? provider, out KcmilSize result)
     {

@@ -36,10 +36,10 @@ public readonly partial struct MetricSize
     };
 
     /// <summary>The IEC 60228 series, 0.5 to 400 mm², ascending.</summary>
-    public static IReadOnlyList<MetricSize> Iec60228Series { get; } = Array.AsReadOnly(Array.ConvertAll(Iec, mm2 => new MetricSize(mm2)));
+    public static IReadOnlyList<MetricSize> Iec60228Series { get; } = Array.AsReadOnly(Every(Iec));
 
     /// <summary>The road-vehicle series (ISO 6722, ISO 19642), 0.13 to 120 mm², ascending. From memory.</summary>
-    public static IReadOnlyList<MetricSize> RoadVehicleSeries { get; } = Array.AsReadOnly(Array.ConvertAll(Road, mm2 => new MetricSize(mm2)));
+    public static IReadOnlyList<MetricSize> RoadVehicleSeries { get; } = Array.AsReadOnly(Every(Road));
 
     /// <summary>Whether this is no size: a <c>default</c>, or what a <c>TryParse</c> left that answered false.</summary>
     public bool IsNone => squareMillimeters == 0;
@@ -76,6 +76,17 @@ public readonly partial struct MetricSize
 
     /// <summary>This size, or a refusal of no size that names the parameter.</summary>
     internal MetricSize Need(string name) => squareMillimeters > 0 ? this : throw NoSize.Argument(name, nameof(MetricSize));
+
+    private static MetricSize[] Every(double[] values)
+    {
+        MetricSize[] sizes = new MetricSize[values.Length];
+        for (int i = 0; i < sizes.Length; i++)
+        {
+            sizes[i] = new MetricSize(values[i]);
+        }
+
+        return sizes;
+    }
 
     private static bool TryRead(ReadOnlySpan<char> text, IFormatProvider? provider, out MetricSize result) => TryRead(text, provider, false, out result);
 

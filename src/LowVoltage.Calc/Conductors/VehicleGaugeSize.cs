@@ -51,7 +51,7 @@ public readonly partial struct VehicleGaugeSize
     };
 
     /// <summary>All sizes, 20 to 8 even, 6, 4, 2, 1 and 1/0 to 4/0, from the least copper to the most.</summary>
-    public static IReadOnlyList<VehicleGaugeSize> All { get; } = Array.AsReadOnly(Array.ConvertAll(Table, row => new VehicleGaugeSize(row.Number)));
+    public static IReadOnlyList<VehicleGaugeSize> All { get; } = Array.AsReadOnly(Every());
 
     /// <summary>The number: −3 for 4/0, −2 for 3/0, −1 for 2/0, 0 for 1/0, else as printed.</summary>
     /// <exception cref="InvalidOperationException">This is no size (<see cref="IsNone"/>); so for every property of a size.</exception>
@@ -92,6 +92,17 @@ public readonly partial struct VehicleGaugeSize
 
     /// <summary>This size, or a refusal of no size that names the parameter.</summary>
     internal VehicleGaugeSize Need(string name) => place > 0 ? this : throw NoSize.Argument(name, nameof(VehicleGaugeSize));
+
+    private static VehicleGaugeSize[] Every()
+    {
+        VehicleGaugeSize[] sizes = new VehicleGaugeSize[Table.Length];
+        for (int i = 0; i < sizes.Length; i++)
+        {
+            sizes[i] = new VehicleGaugeSize(Table[i].Number);
+        }
+
+        return sizes;
+    }
 
     private static bool TryRead(ReadOnlySpan<char> text, IFormatProvider? provider, out VehicleGaugeSize result)
     {

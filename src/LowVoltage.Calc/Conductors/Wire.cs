@@ -30,6 +30,17 @@ public sealed partial class Wire
 
     internal double OuterDiameterMillimeters => Conductor.DiameterMillimeters + (2 * WallMillimeters);
 
+    /// <summary>An insulated wire with the usual wall for its conductor, <see cref="InsulationWall.UsualFor"/>.</summary>
+    /// <param name="conductor">The conductor.</param>
+    /// <param name="insulation">The insulation.</param>
+    /// <returns>The wire.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <remarks>The usual wall is that of thin-wall road-vehicle cable: an assumption for heat calculations, and a thin one. Measure it where it counts.</remarks>
+    public static Wire Create(Conductor conductor, InsulationMaterial insulation) => new(
+        conductor ?? throw new ArgumentNullException(nameof(conductor)),
+        insulation ?? throw new ArgumentNullException(nameof(insulation)),
+        InsulationWall.UsualMillimeters(conductor.AreaSquareMillimeters));
+
     /// <summary>An insulated wire with a stated wall.</summary>
     /// <param name="conductor">The conductor.</param>
     /// <param name="insulation">The insulation.</param>
