@@ -36,8 +36,15 @@ public static class LeadAcidCharge
     {
         Title = "Open-circuit voltage and density of starter batteries at 80 °F",
         Kind = ReferenceKind.Handbook,
-        Note = "Two independent copies agree; one credits the Battery Council International. Full-charge density 1.265. The cell's coefficient of 0.2 mV/K is from memory; "
-            + "the copies print 0.024 V for 10 °F instead, which looks like the correction of a hydrometer.",
+        Note = "Two independent copies agree; one credits the Battery Council International. Full-charge density 1.265.",
+    };
+
+    /// <summary>Source of the change with temperature.</summary>
+    public static Reference TemperatureReference { get; } = new()
+    {
+        Title = "Temperature coefficient of the lead-acid cell, 0.2 mV/K",
+        Kind = ReferenceKind.FromMemory,
+        Note = "The copies of the table print 0.024 V for 10 °F instead, which looks like the correction of a hydrometer.",
     };
 
     internal static double EmptyVolts => RestVolts[0];

@@ -22,7 +22,7 @@ public sealed partial class InsulationMaterial
     private static readonly Reference Overload = new()
     {
         Title = "ISO 6722-1",
-        Edition = "2011",
+        Edition = Editions.Iso6722,
         Kind = ReferenceKind.FromMemory,
         Note = "No short-circuit limit is standardised: the 6 h thermal-overload temperature, class + 50 K, stands in for it; on the safe side for seconds.",
     };
@@ -90,7 +90,7 @@ public sealed partial class InsulationMaterial
         celsius,
         celsius + 50,
         UnknownThermal,
-        new Reference { Title = "ISO 6722-1", Edition = "2011", Locator = "temperature classes", Kind = ReferenceKind.Standard, Note = "Read in a cable specification that quotes it." },
+        new Reference { Title = "ISO 6722-1", Edition = Editions.Iso6722, Locator = "temperature classes", Kind = ReferenceKind.Standard, Note = "Read in a cable specification that quotes it." },
         Overload,
         published: false);
 

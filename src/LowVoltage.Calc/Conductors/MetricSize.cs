@@ -32,7 +32,7 @@ public readonly partial struct MetricSize
     /// <summary>The source of the road-vehicle series.</summary>
     public static Reference RoadVehicleReference { get; } = new()
     {
-        Title = "ISO 6722-1", Edition = "2011", Kind = ReferenceKind.FromMemory, Note = "0.13 to 120 mm²; superseded by ISO 19642-3.",
+        Title = "ISO 6722-1", Edition = Editions.Iso6722, Kind = ReferenceKind.FromMemory, Note = "0.13 to 120 mm².",
     };
 
     /// <summary>The IEC 60228 series, 0.5 to 400 mm², ascending.</summary>

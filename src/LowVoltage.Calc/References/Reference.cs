@@ -7,7 +7,7 @@ namespace LowVoltage.Calc.References;
 /// <remarks>Immutable. Two references are equal when all their parts are.</remarks>
 public sealed class Reference : IEquatable<Reference>
 {
-    private const ReferenceKind LastKind = ReferenceKind.FromMemory;
+    private const ReferenceKind LastKind = ReferenceKind.FromMemoryCompared;
 
     /// <summary>A reference to be filled by an initialiser; <see cref="Create"/> does without.</summary>
     public Reference()
@@ -113,6 +113,26 @@ public sealed class Reference : IEquatable<Reference>
         return $"{Title}{edition}{locator} [{Describe(Kind)}]";
     }
 
+    /// <summary>This reference for a set of rows that have their own: its kind is that of the weakest of them.</summary>
+    internal Reference WithWeakest(IEnumerable<Reference> rows)
+    {
+        ReferenceKind weakest = Kind;
+        foreach (Reference row in rows)
+        {
+            weakest = Strength(row.Kind) < Strength(weakest) ? row.Kind : weakest;
+        }
+
+        return weakest == Kind ? this : new Reference(this) { Kind = weakest };
+    }
+
+    private static int Strength(ReferenceKind kind) => kind switch
+    {
+        ReferenceKind.FromMemory => 0,
+        ReferenceKind.FromMemoryCompared => 1,
+        ReferenceKind.CommonPractice => 2,
+        _ => 3,
+    };
+
     private static string Describe(ReferenceKind kind) => kind switch
     {
         ReferenceKind.Law => "law",
@@ -120,6 +140,7 @@ public sealed class Reference : IEquatable<Reference>
         ReferenceKind.Handbook => "handbook",
         ReferenceKind.Paper => "paper",
         ReferenceKind.CommonPractice => "common practice, no published source",
+        ReferenceKind.FromMemoryCompared => "from memory, agrees with an independent transcription 2026-11",
         _ => "from memory",
     };
 }
