@@ -15,6 +15,7 @@ internal sealed class PlacedTable
     {
         Table = table;
         ColumnCelsius = columnCelsius;
+        RatedAmbientCelsius = table.BaseAmbientCelsius;
         Factors = factors;
         foreach (DeratingFactor factor in factors)
         {
@@ -35,8 +36,8 @@ internal sealed class PlacedTable
     /// <summary>Whether the gap is the place's doing and not that the table is silent on this insulation.</summary>
     internal bool PlaceIsTooHard { get; init; }
 
-    /// <summary>What else a reader must know; may be empty.</summary>
-    internal string Note { get; init; } = "";
+    /// <summary>The ambient that the currents with these factors stand for, °C: where a place is cooler than the table, that of the table.</summary>
+    internal double RatedAmbientCelsius { get; init; }
 
     /// <summary>The continuous current of a size here, A; false where the table says nothing of it.</summary>
     internal bool TryAmperes(SizeSystem system, double sizeKey, out double amperes)

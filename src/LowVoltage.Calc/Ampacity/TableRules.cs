@@ -31,33 +31,33 @@ internal static class TableRules
 
         DeratingFactor count = Cfr33Part183ConductorCount.Factor(place.LoadedConductors, ElectricPotential.FromVolts(place.CircuitVolts));
         return place.EngineSpace || place.AmbientCelsius > table.BaseAmbientCelsius
-            ? new PlacedTable(table, column, Cfr33Part183EngineSpace.Factor(Temperature.FromDegreesCelsius(column)), count)
+            ? new PlacedTable(table, column, Cfr33Part183EngineSpace.Factor(Temperature.FromDegreesCelsius(column)), count) { RatedAmbientCelsius = EngineSpaceCelsius }
             : new PlacedTable(table, column, count);
     }
 
     /// <summary>NEC Table 310.16: the ambient equation and the number of conductors.</summary>
     internal static PlacedTable Nec(AmpacityTable table, in TablePlace place) => !Column(table, place, out double column, out PlacedTable? none) ? none
         : NecAmbient.TryFactor(Ambient(table, place), Temperature.FromDegreesCelsius(column), table.BaseAmbient, out DeratingFactor? warmth)
-            ? new PlacedTable(table, column, warmth, NecConductorCount.Factor(place.LoadedConductors))
+            ? new PlacedTable(table, column, warmth, NecConductorCount.Factor(place.LoadedConductors)) { RatedAmbientCelsius = Ambient(table, place).DegreesCelsius }
             : TooHot(table, place);
 
     /// <summary>NEC Table 310.17: the ambient equation, one conductor alone.</summary>
     internal static PlacedTable NecAlone(AmpacityTable table, in TablePlace place) => !Column(table, place, out double column, out PlacedTable? none) ? none
         : place.LoadedConductors > 1 ? TooMany(table, place, 1)
-        : NecAmbient.TryFactor(Ambient(table, place), Temperature.FromDegreesCelsius(column), table.BaseAmbient, out DeratingFactor? warmth) ? new PlacedTable(table, column, warmth)
+        : NecAmbient.TryFactor(Ambient(table, place), Temperature.FromDegreesCelsius(column), table.BaseAmbient, out DeratingFactor? warmth) ? new PlacedTable(table, column, warmth) { RatedAmbientCelsius = Ambient(table, place).DegreesCelsius }
         : TooHot(table, place);
 
     /// <summary>IEC 60364-5-52: Tables B.52.14 and B.52.17, bunched circuits.</summary>
     internal static PlacedTable Iec60364(AmpacityTable table, in TablePlace place) => !Column(table, place, out double column, out PlacedTable? none) ? none
         : !Iec60364Ambient.TryFactor(Ambient(table, place), Temperature.FromDegreesCelsius(column), out DeratingFactor? warmth) ? TooHot(table, place)
-        : Iec60364Grouping.TryFactor(place.Circuits, Iec60364Arrangement.Bunched, out DeratingFactor? group) ? new PlacedTable(table, column, warmth, group)
+        : Iec60364Grouping.TryFactor(place.Circuits, Iec60364Arrangement.Bunched, out DeratingFactor? group) ? new PlacedTable(table, column, warmth, group) { RatedAmbientCelsius = Ambient(table, place).DegreesCelsius }
         : Hard(table, $"the grouping factors end at 20 circuits, the bundle has {Accept.Text(place.Circuits)}");
 
     /// <summary>Road-vehicle table: one cable alone, so that each further loaded conductor counts as a circuit of the IEC grouping factors.</summary>
     /// <remarks>The step from one cable to two is then 0.80; a pair in still air by heat transfer comes to 0.84 to 0.87 of the single cable.</remarks>
     internal static PlacedTable RoadVehicle(AmpacityTable table, in TablePlace place) => !Column(table, place, out double column, out PlacedTable? none) ? none
         : !RoadVehicleAmbient.TryFactor(Ambient(table, place), table.BaseAmbient, out DeratingFactor? warmth) ? TooHot(table, place)
-        : Iec60364Grouping.TryFactor(place.LoadedConductors, Iec60364Arrangement.Bunched, out DeratingFactor? group) ? new PlacedTable(table, column, warmth, group)
+        : Iec60364Grouping.TryFactor(place.LoadedConductors, Iec60364Arrangement.Bunched, out DeratingFactor? group) ? new PlacedTable(table, column, warmth, group) { RatedAmbientCelsius = Ambient(table, place).DegreesCelsius }
         : Hard(table, $"the grouping factors end at 20, the bundle has {Accept.Text(place.LoadedConductors)} loaded conductors");
 
     /// <summary>FAA free-air points: figures 11-5 and 11-6, up to the ambient of the point.</summary>

@@ -112,6 +112,22 @@ public class TableRulesTests
         Assert.Contains("41 °C", Gap(own, true, new TablePlace(41, 90, 2)), StringComparison.Ordinal);
     }
 
+    // NEC Table 310.16, 14 AWG, 75 °C column for 90 °C wire is the 90 °C one: 25 A · √((90 − 50)/(90 − 30)) · 0.80 for four loaded conductors.
+    [Fact]
+    public void FromTable_AsABasis_RatesAndExplainsItsSteps()
+    {
+        AmpacityBasis basis = AmpacityBasis.FromTable(NecTable310Dash16.Table);
+        Assert.Equal("NEC Table 310.16 (2011 and later), copper", basis.Name);
+        Place place = new() { Ambient = C(50), LoadedConductors = 4 };
+        Assert.True(basis.TryRate(Conductor.Awg(14), InsulationMaterial.CrossLinkedPolyethylene, place, out ElectricCurrent current));
+        Assert.Equal(25 * Math.Sqrt(40.0 / 60) * 0.80, current.Amperes, 1e-9);
+        Assert.False(basis.TryRate(Conductor.Iso6722(Mm2(2.5)), InsulationMaterial.CrossLinkedPolyethylene, place, out _));
+        AmpacityTable own = AmpacityTable.Create("own", C(60), 4, [C(90)], [AmpacityRow.Create(Mm2(2.5), A(18))], Reference.CommonPractice("a test"));
+        Assert.True(AmpacityBasis.FromTable(own).TryRate(Conductor.Iso6722(Mm2(2.5)), InsulationMaterial.CrossLinkedPolyethylene, place, out current));
+        Assert.Equal(18, current.Amperes);
+        Assert.Throws<ArgumentNullException>("table", () => AmpacityBasis.FromTable(null!));
+    }
+
     // No factor raises a current, whatever the place.
     [Fact]
     public void EveryTable_InNoPlace_RatesAboveItsCell()

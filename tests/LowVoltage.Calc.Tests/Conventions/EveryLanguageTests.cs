@@ -107,6 +107,7 @@ public class EveryLanguageTests
             _ when asked == typeof(ElectricCurrent) => ElectricCurrent.FromAmperes(second ? 1000 : 2000),
             _ when asked == typeof(Reference) => Reference.CommonPractice(second ? "second" : "first"),
             _ when asked == typeof(OperatingTimeLimits) => second ? OperatingTimeLimits.RoadVehicleBlade : OperatingTimeLimits.RoadVehicleHighCurrentBlade,
+            _ when asked == typeof(AmbientRerating) => second ? AmbientRerating.IndustrialGg : AmbientRerating.UlSmallFuse,
             _ when asked == typeof(IReadOnlyList<ElectricCurrent>) => new[] { ElectricCurrent.FromAmperes(second ? 5 : 10) },
             _ when asked == typeof(IReadOnlyList<TimeCurrentCurve?>) => second ? SecondCurves : FirstCurves,
             _ when asked.IsEnum => Enum.GetValues(asked).GetValue(second ? 2 : 1)!,
