@@ -22,8 +22,8 @@ public class EveryLanguageTests
     public static TheoryData<string> Names => [.. Described.Select(type => type.Name)];
 
     [Fact]
-    public void TypesThatCallersFill_AreThree() =>
-        Assert.Equal(["FuseSeriesDefinition", "Reference", "Surroundings"], Described.Select(type => type.Name).Order(StringComparer.Ordinal));
+    public void TypesThatCallersFill_AreFour() =>
+        Assert.Equal(["FuseSeriesDefinition", "Place", "Reference", "Surroundings"], Described.Select(type => type.Name).Order(StringComparer.Ordinal));
 
     [Theory, MemberData(nameof(Names))]
     public void EverySettableProperty_IsAParameterOfCreateOrWith(string name)
@@ -31,7 +31,7 @@ public class EveryLanguageTests
         Type type = Array.Find(Described, t => t.Name == name)!;
         MethodInfo[] makers = [.. type.GetMethods().Where(m => m.ReturnType == type && (m.Name == "Create" || m.Name.StartsWith("With", StringComparison.Ordinal)))];
         Assert.All(Settable(type), property => Assert.Contains(
-            makers, m => (m.Name == "Create") == IsRequired(property) && m.GetParameters().Any(p => string.Equals(p.Name, property.Name, StringComparison.OrdinalIgnoreCase))));
+            makers, m => (m.Name == "Create") == IsRequired(property) && m.GetParameters().Any(p => Sets(m, p, property))));
     }
 
     [Theory, MemberData(nameof(Names))]
@@ -41,11 +41,10 @@ public class EveryLanguageTests
         object full = Full(type);
         foreach (MethodInfo with in type.GetMethods().Where(m => m.ReturnType == type && m.Name.StartsWith("With", StringComparison.Ordinal)))
         {
-            string[] own = [.. with.GetParameters().Select(p => p.Name!)];
-            object changed = with.Invoke(full, [.. with.GetParameters().Select(p => Value(type, p.Name!, second: true))])!;
+            object changed = with.Invoke(full, [.. with.GetParameters().Select(p => Value(type, Settable(type).Single(own => Sets(with, p, own)).Name, second: true))])!;
             foreach (PropertyInfo property in Settable(type))
             {
-                bool mine = own.Contains(property.Name, StringComparer.OrdinalIgnoreCase);
+                bool mine = with.GetParameters().Any(p => Sets(with, p, property));
                 object? expected = mine ? Value(type, property.Name, second: true) : property.GetValue(full);
                 Assert.Equal(expected, property.GetValue(changed));
                 Assert.Equal(!mine, Equals(property.GetValue(full), property.GetValue(changed)));
@@ -79,6 +78,10 @@ public class EveryLanguageTests
 
     private static PropertyInfo[] Settable(Type type) => [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.SetMethod is { IsPublic: true })];
 
+    // A parameter is named after its property, or the one parameter of With… is what the method is named after.
+    private static bool Sets(MethodInfo method, ParameterInfo parameter, PropertyInfo property) =>
+        string.Equals(parameter.Name, property.Name, StringComparison.OrdinalIgnoreCase) || (method.GetParameters().Length == 1 && method.Name == "With" + property.Name);
+
     private static bool IsRequired(PropertyInfo property) => property.GetCustomAttributes().Any(a => a.GetType().Name == "RequiredMemberAttribute");
 
     private static object Full(Type type)
@@ -100,6 +103,8 @@ public class EveryLanguageTests
         {
             _ when asked == typeof(string) => second ? "second" : "first",
             _ when asked == typeof(double) => second ? 0.4 : 0.3,
+            _ when asked == typeof(int) => second ? 4 : 3,
+            _ when asked == typeof(bool) => !second,
             _ when asked == typeof(Temperature) => Temperature.FromDegreesCelsius(second ? 40 : 30),
             _ when asked == typeof(Length) => Length.FromMeters(second ? 4000 : 3000),
             _ when asked == typeof(HeatTransferCoefficient) => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(second ? 40 : 30),
