@@ -37,6 +37,17 @@ public abstract class AmpacityBasis
     /// <summary>A heat balance of the wire, alone or in a round bundle, in still air.</summary>
     public static AmpacityBasis HeatBalance { get; } = new HeatBalanceAmpacity();
 
+    /// <summary>Any published table, or one of the caller's, with the factors that belong to it.</summary>
+    /// <param name="table">The table: <see cref="NecTable310Dash16.Table"/>, <see cref="Iec60364MethodF.Table"/>, one made by <see cref="AmpacityTable.Create"/> …</param>
+    /// <returns>The basis.</returns>
+    /// <exception cref="ArgumentNullException">The table is null.</exception>
+    /// <remarks>
+    /// Factors that are carried for a table are applied, none raises a current: 33 CFR 183 notes 1 and 2; NEC ambient and conductor count; IEC 60364-5-52 ambient and bunched circuits; the road-vehicle
+    /// ambient law with a circuit of the IEC grouping for each loaded conductor; FAA bundle and altitude. Where a table holds for one conductor alone, for vacuum or for a fixed bundle, it rates nothing
+    /// else. A table of the caller's stands as it is: up to its ambient and its number of loaded conductors.
+    /// </remarks>
+    public static AmpacityBasis FromTable(AmpacityTable table) => new TableAmpacity(table ?? throw new ArgumentNullException(nameof(table)));
+
     /// <summary>The lower of two bases wherever both rate a size; a size that only one of them covers takes that one.</summary>
     /// <param name="first">One basis.</param>
     /// <param name="second">The other.</param>

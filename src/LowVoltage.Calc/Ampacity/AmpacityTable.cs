@@ -11,10 +11,13 @@ namespace LowVoltage.Calc.Ampacity;
 /// <para>A size that is not in the table is refused; sizes are never interpolated. Between two insulation columns the lower one
 /// is used, which is the safer, and the result says so. Below the lowest and above the highest column the table has no answer:
 /// <see cref="TryColumnAtMost(Temperature, out Temperature)"/> tells which column a better insulation may safely be read from.</para>
-/// <para>Immutable and thread-safe.</para>
+/// <para>The published ones are members of the types named after their source; <see cref="Create"/> makes a table of the caller's. Immutable and thread-safe.</para>
 /// </remarks>
-public sealed class AmpacityTable
+public sealed partial class AmpacityTable
 {
+    // Gauge numbers end at 40 and kcmil begin above 211, so that one number tells them apart.
+    private const double LargestGauge = 100;
+
     private readonly double[] columns;
     private readonly double[] sizes;
     private readonly double[] amperes;
@@ -30,8 +33,13 @@ public sealed class AmpacityTable
         this.systems = systems;
         this.columns = columns;
         this.settled = settled;
-        sizes = [.. rows.Select(row => row[0])];
-        amperes = [.. rows.SelectMany(row => row.Skip(1))];
+        sizes = new double[rows.Length];
+        amperes = new double[rows.Length * columns.Length];
+        for (int i = 0; i < rows.Length; i++)
+        {
+            sizes[i] = rows[i][0];
+            Array.Copy(rows[i], 1, amperes, i * columns.Length, columns.Length);
+        }
     }
 
     /// <summary>What the table is called.</summary>
@@ -65,43 +73,47 @@ public sealed class AmpacityTable
 
     internal double BaseAmbientCelsius { get; init; }
 
+    /// <summary>Loaded conductors together that the numbers hold for, where the caller says so.</summary>
+    internal int Conductors { get; init; } = 1;
+
+    /// <summary>How the table is read for a place: with which factors, and where not at all.</summary>
+    internal TableRule Rule { get; init; } = TableRules.AsItStands;
+
+    /// <summary>The table read for a place.</summary>
+    internal PlacedTable At(in TablePlace place) => Rule(this, place);
+
     internal ReadOnlySpan<double> SizeKeys => sizes;
 
     internal ReadOnlySpan<double> Columns => columns;
 
-    /// <summary>The allowed current of a gauge size.</summary>
-    /// <param name="size">The size.</param>
+    /// <summary>The allowed current of a size.</summary>
+    /// <param name="size">The size, of a system that the table names; sizes of other systems are not converted, whatever their number.</param>
     /// <param name="insulationRating">Continuous temperature rating of the insulation.</param>
     /// <param name="rating">The rating; null when the table does not cover the question.</param>
     /// <returns>Whether the table covers this size and insulation rating.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature is one that no insulation has (absolute zero or colder, above 10 000 °C).</exception>
-    public bool TryRating(AwgSize size, Temperature insulationRating, [NotNullWhen(true)] out TableRating? rating) =>
-        TryRating(SizeSystem.AmericanWireGauge, size.Number, TableKey.Celsius(insulationRating, nameof(insulationRating)), out rating);
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The size is a <c>default</c>, which is no size, or the temperature is one that no insulation has (absolute zero or colder, above 10 000 °C).
+    /// </exception>
+    public bool TryRating(ConductorSize size, Temperature insulationRating, [NotNullWhen(true)] out TableRating? rating)
+    {
+        ConductorSize asked = size.Need(nameof(size));
+        double celsius = TableKey.Celsius(insulationRating, nameof(insulationRating));
+        rating = TryAmperes(asked.System, asked.Value, celsius, out double current, out double column)
+            ? new TableRating(this, asked.Designation, current, celsius, column)
+            : null;
+        return rating is not null;
+    }
 
-    /// <summary>The allowed current of a metric size.</summary>
-    /// <param name="size">The nominal size.</param>
-    /// <param name="insulationRating">Continuous temperature rating of the insulation.</param>
-    /// <param name="rating">The rating; null when the table does not cover the question.</param>
-    /// <returns>Whether the table covers this size and insulation rating.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature is one that no insulation has (absolute zero or colder, above 10 000 °C).</exception>
-    public bool TryRating(MetricSize size, Temperature insulationRating, [NotNullWhen(true)] out TableRating? rating) =>
-        TryRating(SizeSystem.Iec60228, size.SquareMillimeters, TableKey.Celsius(insulationRating, nameof(insulationRating)), out rating);
-
-    /// <summary>The allowed current of a gauge size.</summary>
-    /// <param name="size">The size.</param>
-    /// <param name="insulationRating">Continuous temperature rating of the insulation.</param>
-    /// <returns>The rating and the column it was read from.</returns>
-    /// <exception cref="OutsidePublishedRangeException">The table does not cover this size or insulation rating.</exception>
-    public TableRating Rating(AwgSize size, Temperature insulationRating) =>
-        TryRating(size, insulationRating, out TableRating? rating) ? rating : throw Outside(size.ToString(), insulationRating);
-
-    /// <summary>The allowed current of a metric size.</summary>
-    /// <param name="size">The nominal size.</param>
+    /// <summary>The allowed current of a size.</summary>
+    /// <param name="size">The size, of a system that the table names.</param>
     /// <param name="insulationRating">Continuous temperature rating of the insulation.</param>
     /// <returns>The rating and the column it was read from.</returns>
     /// <exception cref="OutsidePublishedRangeException">The table does not cover this size or insulation rating.</exception>
-    public TableRating Rating(MetricSize size, Temperature insulationRating) =>
-        TryRating(size, insulationRating, out TableRating? rating) ? rating : throw Outside(size.ToString(), insulationRating);
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size, or the temperature is one that no insulation has.</exception>
+    public TableRating Rating(ConductorSize size, Temperature insulationRating) => TryRating(size, insulationRating, out TableRating? rating)
+        ? rating
+        : throw OutsidePublishedRangeException.For(
+            nameof(size), $"{size} at {Accept.Text(TableKey.Celsius(insulationRating, nameof(insulationRating)))} °C", Name, Covers);
 
     /// <summary>The highest column that an insulation may safely be read from: its own rating or the next lower one.</summary>
     /// <param name="insulationRating">Continuous temperature rating of the insulation; it may be above the highest column.</param>
@@ -123,8 +135,9 @@ public sealed class AmpacityTable
         return Array.Exists(settled, own => DeratingEffect.Of(own) == effect);
     }
 
-    /// <summary>Whether the rows of this table name sizes of a system.</summary>
-    internal bool Accepts(SizeSystem system) => Array.IndexOf(systems, system) >= 0;
+    /// <summary>Whether the rows of this table name sizes of a system; plain mm² belong to each metric one.</summary>
+    internal bool Accepts(SizeSystem system) =>
+        Array.IndexOf(systems, system == SizeSystem.Metric ? SizeSystem.Iec60228 : system) >= 0;
 
     internal bool TryColumnAtMost(double insulationCelsius, out double columnCelsius)
     {
@@ -170,20 +183,13 @@ public sealed class AmpacityTable
         return index;
     }
 
-    private bool TryRating(SizeSystem system, double sizeKey, double celsius, out TableRating? rating)
+    private string SizeText(double key) => systems[0] switch
     {
-        rating = TryAmperes(system, sizeKey, celsius, out double current, out double column)
-            ? new TableRating(this, SizeText(sizeKey), current, celsius, column)
-            : null;
-        return rating is not null;
-    }
-
-    private OutsidePublishedRangeException Outside(string size, Temperature insulationRating) =>
-        OutsidePublishedRangeException.For(
-            nameof(size), $"{size} at {Accept.Text(TableKey.Celsius(insulationRating, nameof(insulationRating)))} °C", Name, Covers);
-
-    private string SizeText(double key) =>
-        systems[0] is SizeSystem.AmericanWireGauge or SizeSystem.AircraftWire
-            ? AwgSize.FromNumber((int)key).ToString()
-            : Accept.Text(key) + " mm²";
+        SizeSystem.Kcmil => KcmilSize.FromKcmil(key).ToString(),
+        SizeSystem.VehicleGauge => VehicleGaugeSize.FromNumber((int)key).ToString(),
+        SizeSystem.AmericanWireGauge when key > LargestGauge => KcmilSize.FromKcmil(key).ToString(),
+        SizeSystem.AmericanWireGauge => AwgSize.FromNumber((int)key).ToString(),
+        SizeSystem.AircraftWire => AircraftWireSize.FromNumber((int)key).ToString(),
+        _ => Accept.Text(key) + " mm²",
+    };
 }

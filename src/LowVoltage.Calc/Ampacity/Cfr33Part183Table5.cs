@@ -42,6 +42,7 @@ public static class Cfr33Part183Table5
         Name = "33 CFR 183.425 Table 5",
         Reference = Reference,
         RuleSet = RuleSet.Cfr33Part183,
+        Rule = TableRules.Cfr33,
         BaseAmbientCelsius = 30,
         Conditions = "copper, ambient 30 °C, fewer than three conductors of 50 V or more together, any circuit voltage, intermittent surges excepted",
         Notes = "Law for boats with inboard or sterndrive petrol engines only. The 60 °C and 75 °C columns from 6 AWG up are free-air values.",

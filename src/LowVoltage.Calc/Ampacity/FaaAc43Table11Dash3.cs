@@ -40,30 +40,34 @@ public static class FaaAc43Table11Dash3
     };
 
     /// <summary>The circuit breaker for a wire.</summary>
-    /// <param name="size">Aircraft wire size by number.</param>
+    /// <param name="size">Aircraft wire size.</param>
     /// <param name="rating">The breaker's rating; zero when the table has none.</param>
     /// <returns>Whether the table has a breaker for this size.</returns>
-    public static bool TryBreaker(AwgSize size, out ElectricCurrent rating) => Try(size, 1, out rating);
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
+    public static bool TryBreaker(AircraftWireSize size, out ElectricCurrent rating) => Try(size, 1, out rating);
 
     /// <summary>The circuit breaker for a wire.</summary>
-    /// <param name="size">Aircraft wire size by number.</param>
+    /// <param name="size">Aircraft wire size.</param>
     /// <returns>The breaker's rating.</returns>
     /// <exception cref="OutsidePublishedRangeException">The table has no breaker for this size.</exception>
-    public static ElectricCurrent Breaker(AwgSize size) => TryBreaker(size, out ElectricCurrent rating)
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
+    public static ElectricCurrent Breaker(AircraftWireSize size) => TryBreaker(size, out ElectricCurrent rating)
         ? rating
         : throw OutsidePublishedRangeException.For(nameof(size), size.ToString(), Name, "breakers for sizes 22, 20, 18, 16, 14, 12, 10, 8, 6, 4 and 2");
 
     /// <summary>The fuse for a wire.</summary>
-    /// <param name="size">Aircraft wire size by number.</param>
+    /// <param name="size">Aircraft wire size.</param>
     /// <param name="rating">The fuse's rating; zero when the table has none.</param>
     /// <returns>Whether the table has a fuse for this size.</returns>
-    public static bool TryFuse(AwgSize size, out ElectricCurrent rating) => Try(size, 2, out rating);
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
+    public static bool TryFuse(AircraftWireSize size, out ElectricCurrent rating) => Try(size, 2, out rating);
 
     /// <summary>The fuse for a wire.</summary>
-    /// <param name="size">Aircraft wire size by number.</param>
+    /// <param name="size">Aircraft wire size.</param>
     /// <returns>The fuse's rating.</returns>
     /// <exception cref="OutsidePublishedRangeException">The table has no fuse for this size.</exception>
-    public static ElectricCurrent Fuse(AwgSize size) => TryFuse(size, out ElectricCurrent rating)
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
+    public static ElectricCurrent Fuse(AircraftWireSize size) => TryFuse(size, out ElectricCurrent rating)
         ? rating
         : throw OutsidePublishedRangeException.For(nameof(size), size.ToString(), Name, "fuses for sizes 22, 20, 18, 16, 14, 12, 10, 8, 6, 4, 2, 1 and 1/0");
 
@@ -74,9 +78,9 @@ public static class FaaAc43Table11Dash3
         return !double.IsNaN(amperes);
     }
 
-    private static bool Try(AwgSize size, int column, out ElectricCurrent rating)
+    private static bool Try(AircraftWireSize size, int column, out ElectricCurrent rating)
     {
-        bool found = TryAmperes(size.Number, column, out double amperes);
+        bool found = TryAmperes(size.Need(nameof(size)).Number, column, out double amperes);
         rating = found ? ElectricCurrent.FromAmperes(amperes) : default;
         return found;
     }

@@ -7,6 +7,7 @@ namespace LowVoltage.Calc.Ampacity;
 /// <remarks>
 /// The numbers contain 70 °C ambient, 33 or more wires in the bundle (9 from size 8 up), at most 20 % of the bundle's capacity in use, and
 /// 60 000 ft. No ambient, bundle or altitude factor may be applied to them again; the table refuses it.
+/// Sizes are those of aircraft wire (<see cref="AircraftWireSize"/>). An AWG size is refused: 20 AWG holds 16 % less copper than aircraft size 20.
 /// The jump between size 10 and size 8 is the smaller bundle. Guidance, public domain.
 /// </remarks>
 public static class FaaAc43Table11Dash9
@@ -20,7 +21,7 @@ public static class FaaAc43Table11Dash9
 
     /// <summary>The table: size 24 to 4/0, wire of 105 °C, 150 °C and 200 °C.</summary>
     public static AmpacityTable Table { get; } = new(
-        [SizeSystem.AircraftWire, SizeSystem.AmericanWireGauge],
+        [SizeSystem.AircraftWire],
         [105, 150, 200],
         [
             [24, 2.5, 4, 5],
@@ -48,9 +49,10 @@ public static class FaaAc43Table11Dash9
         Name = "FAA AC 43.13-1B Table 11-9 (copper)",
         Reference = Reference,
         RuleSet = RuleSet.FaaAc4313,
+        Rule = TableRules.FaaDerated,
         BaseAmbientCelsius = 70,
         Conditions = "ambient 70 °C, 33 or more wires in the bundle for sizes 24 to 10 and 9 for size 8 and larger, at most 20 % of the bundle's capacity in use, 60 000 ft",
-        Notes = "Derated already: no ambient, bundle or altitude factor may be applied. Sizes are aircraft wire sizes, most of which hold more copper "
-            + "than the AWG size of the same number (size 20: 1216 against 1022 circular mils).",
+        Notes = "Derated already: no ambient, bundle or altitude factor may be applied. Sizes are aircraft wire sizes; an AWG size is refused, because "
+            + "it may hold less copper than the aircraft size of its number (20 AWG 1022 circular mils, size 20 1216).",
     };
 }

@@ -22,7 +22,13 @@ public static class FaaBundle
     public static Reference Reference { get; } = new()
     {
         Title = "FAA AC 43.13-1B", Edition = "Change 1", Locator = "Figure 11-5 (page 11-27 exchanges the numbers of figures 11-5 and 11-6)", Kind = ReferenceKind.Handbook,
-        Note = "Private digitisation of a public-domain curve in steps of 0.0025 to 0.005; 35 wires at 20 % and 12 wires at 100 % as stated in worked examples, from memory.",
+        Note = "1 to 19 wires: private digitisation of a public-domain curve in steps of 0.0025 to 0.005. 8 wires at 60 % read 0.595, where the circular's own example says 0.6: the lower is kept.",
+    };
+
+    /// <summary>Where the points for 20 and 35 wires come from: worked examples, not the curve.</summary>
+    public static Reference WorkedExamples { get; } = new()
+    {
+        Title = "FAA AC 43.13-1B", Edition = "Change 1", Locator = "worked examples to figure 11-5", Kind = ReferenceKind.FromMemory, Note = "20 wires at 20 % 0.615, 35 wires at 20 % 0.52.",
     };
 
     /// <summary>The factor for a bundle.</summary>
@@ -36,7 +42,7 @@ public static class FaaBundle
         _ = Accept.Count(wires, 1, MostWires, nameof(wires));
         double percent = Percent(loading);
         factor = TryValue(wires, percent, out double value)
-            ? new DeratingFactor(value, DeratingKind.BundleLoading, RuleSet.FaaAc4313, Reference)
+            ? new DeratingFactor(value, DeratingKind.BundleLoading, RuleSet.FaaAc4313, wires > MostCurve ? WorkedExamples : Reference)
             {
                 BundleMeaning = "all wires of the bundle, with the share of their joint capacity that is in use",
                 Condition = $"{wires} wires at {Accept.Text(percent)} % of the bundle's capacity" + (wires is > 20 and < 35 ? ", point for 35 wires" : ""),

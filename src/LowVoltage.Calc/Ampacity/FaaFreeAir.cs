@@ -10,6 +10,7 @@ namespace LowVoltage.Calc.Ampacity;
 /// <remarks>
 /// The figure is a picture; no other point is offered and nothing is interpolated. Use the points as a start for <see cref="FaaBundle"/> and
 /// <see cref="FaaAltitude"/>, or to check a heat balance. One table an ambient: 25 °C (size 12), 50 °C (size 14), 60 °C (sizes 22, 20, 12).
+/// Sizes are those of aircraft wire (<see cref="AircraftWireSize"/>); an AWG size is refused.
 /// Four of the five points are from memory; size 14 at 50 °C was read in the circular.
 /// </remarks>
 public static class FaaFreeAir
@@ -43,11 +44,12 @@ public static class FaaFreeAir
     }
 
     private static AmpacityTable At(double ambient, double[][] rows) => new(
-        [SizeSystem.AircraftWire, SizeSystem.AmericanWireGauge], [200], rows, DeratingKind.Ambient)
+        [SizeSystem.AircraftWire], [200], rows, DeratingKind.Ambient)
     {
         Name = $"FAA AC 43.13-1B figure 11-4a at {Accept.Text(ambient)} °C",
         Reference = Reference,
         RuleSet = RuleSet.FaaAc4313,
+        Rule = TableRules.FaaFreeAir,
         BaseAmbientCelsius = ambient,
         Conditions = $"one wire in free air at sea level, ambient {Accept.Text(ambient)} °C, conductor at 200 °C",
         Notes = "Points of a curve that worked examples state; not interpolated.",

@@ -10,7 +10,13 @@ public static class FaaVoltageDrop
     public static Reference Reference { get; } = new()
     {
         Title = "FAA AC 43.13-1B", Edition = "Change 1", Locator = "Table 11-6", Kind = ReferenceKind.Handbook,
-        Note = "Continuous values read in Tables 11-7 and 11-8; intermittent values and the pairing with the nominal voltage from memory.",
+        Note = "Continuous values, as Tables 11-7 and 11-8 use them.",
+    };
+
+    /// <summary>Where the intermittent values come from.</summary>
+    public static Reference IntermittentReference { get; } = new()
+    {
+        Title = "FAA AC 43.13-1B", Edition = "Change 1", Locator = "Table 11-6", Kind = ReferenceKind.FromMemory, Note = "Intermittent values, and their pairing with the nominal voltage.",
     };
 
     /// <summary>Where the main-power value comes from.</summary>
@@ -20,16 +26,16 @@ public static class FaaVoltageDrop
     };
 
     /// <summary>Load circuit at 14 V, continuous: 0.5 V.</summary>
-    public static VoltageDropAllowance Continuous14 { get; } = Load("load circuit, continuous", 14, 0.5);
+    public static VoltageDropAllowance Continuous14 { get; } = Load("load circuit, continuous", 14, 0.5, Reference);
 
     /// <summary>Load circuit at 14 V, intermittent: 1 V.</summary>
-    public static VoltageDropAllowance Intermittent14 { get; } = Load("load circuit, intermittent", 14, 1);
+    public static VoltageDropAllowance Intermittent14 { get; } = Load("load circuit, intermittent", 14, 1, IntermittentReference);
 
     /// <summary>Load circuit at 28 V, continuous: 1 V.</summary>
-    public static VoltageDropAllowance Continuous28 { get; } = Load("load circuit, continuous", 28, 1);
+    public static VoltageDropAllowance Continuous28 { get; } = Load("load circuit, continuous", 28, 1, Reference);
 
     /// <summary>Load circuit at 28 V, intermittent: 2 V.</summary>
-    public static VoltageDropAllowance Intermittent28 { get; } = Load("load circuit, intermittent", 28, 2);
+    public static VoltageDropAllowance Intermittent28 { get; } = Load("load circuit, intermittent", 28, 2, IntermittentReference);
 
     /// <summary>Main power wires, generator or battery to bus: 2 % of the regulated voltage.</summary>
     public static VoltageDropAllowance MainPower { get; } = new()
@@ -45,10 +51,10 @@ public static class FaaVoltageDrop
     /// <summary>All of them.</summary>
     public static IReadOnlyList<VoltageDropAllowance> All => [Continuous14, Intermittent14, Continuous28, Intermittent28, MainPower];
 
-    private static VoltageDropAllowance Load(string circuit, double nominal, double volts) => new()
+    private static VoltageDropAllowance Load(string circuit, double nominal, double volts, Reference reference) => new()
     {
         Circuit = circuit,
-        Reference = Reference,
+        Reference = reference,
         Status = AllowanceStatus.Guidance,
         Base = AllowanceBase.Volts,
         Path = AllowancePath.OutAndBack,

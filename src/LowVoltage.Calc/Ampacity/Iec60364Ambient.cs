@@ -23,8 +23,8 @@ public static class Iec60364Ambient
     /// <summary>Where the numbers come from.</summary>
     public static Reference Reference { get; } = new()
     {
-        Title = "IEC 60364-5-52", Edition = "2009", Locator = "Table B.52.14", Kind = ReferenceKind.FromMemory,
-        Note = "30 °C to 55 °C for PVC were read in a summary of BS 7671; the others are from memory and agree with the square-root law to their rounding.",
+        Title = "IEC 60364-5-52", Edition = "2009", Locator = "Table B.52.14", Kind = ReferenceKind.FromMemoryCompared,
+        Note = "30 °C to 55 °C for PVC were read in a summary of BS 7671 too; all agree with the square-root law to their rounding.",
     };
 
     /// <summary>The factor for an ambient.</summary>

@@ -21,8 +21,8 @@ public static class Iec60364Grouping
     /// <summary>Where the numbers come from.</summary>
     public static Reference Reference { get; } = new()
     {
-        Title = "IEC 60364-5-52", Edition = "2009", Locator = "Table B.52.17, items 1 and 2", Kind = ReferenceKind.Standard,
-        Note = "2 to 9 circuits were read in a summary of BS 7671; 12, 16 and 20 circuits are from memory.",
+        Title = "IEC 60364-5-52", Edition = "2009", Locator = "Table B.52.17, items 1 and 2", Kind = ReferenceKind.FromMemoryCompared,
+        Note = "2 to 9 circuits were read in a summary of BS 7671 too.",
     };
 
     /// <summary>The factor for a number of circuits.</summary>

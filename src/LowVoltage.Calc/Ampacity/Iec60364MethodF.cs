@@ -10,8 +10,8 @@ public static class Iec60364MethodF
     /// <summary>Where the numbers come from.</summary>
     public static Reference Reference { get; } = new()
     {
-        Title = "IEC 60364-5-52", Edition = "2009", Locator = "Tables B.52.10 and B.52.12, method F, two loaded conductors touching, copper", Kind = ReferenceKind.FromMemory,
-        Note = "The 70 °C column is from memory; the 90 °C column was read in BS 7671 Table 4E1A.",
+        Title = "IEC 60364-5-52", Edition = "2009", Locator = "Tables B.52.10 and B.52.12, method F, two loaded conductors touching, copper", Kind = ReferenceKind.FromMemoryCompared,
+        Note = "The 90 °C column was read in BS 7671 Table 4E1A too.",
     };
 
     /// <summary>The table: 25 mm² to 120 mm², insulation of 70 °C and 90 °C.</summary>
@@ -30,6 +30,7 @@ public static class Iec60364MethodF
         Name = "IEC 60364-5-52 method F, two loaded conductors, copper",
         Reference = Reference,
         RuleSet = RuleSet.Iec60364,
+        Rule = TableRules.Iec60364,
         BaseAmbientCelsius = 30,
         Conditions = "ambient 30 °C, two single-core cables touching in free air, one circuit",
         Notes = "A DC circuit has two loaded conductors.",

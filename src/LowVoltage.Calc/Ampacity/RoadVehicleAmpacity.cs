@@ -25,7 +25,7 @@ internal sealed class RoadVehicleAmpacity : AmpacityBasis
         Temperature ambient = Temperature.FromDegreesCelsius(Math.Max(at.AmbientCelsius, table.BaseAmbientCelsius));
         if (!RoadVehicleAmbient.TryFactor(ambient, table.BaseAmbient, out DeratingFactor? warmth))
         {
-            return Without(true, $"the table ends below 70 °C, the air is at {Accept.Text(at.AmbientCelsius)} °C");
+            return Without(true, $"the table is for a conductor of at most 70 °C, the air is at {Accept.Text(at.AmbientCelsius)} °C");
         }
 
         return Iec60364Grouping.TryFactor(at.Circuits, Iec60364Arrangement.Bunched, out DeratingFactor? group)

@@ -26,9 +26,10 @@ public static class RoadVehicleCurrentDensity
     /// <param name="size">Nominal size.</param>
     /// <param name="current">The current; zero when the size is not in the table.</param>
     /// <returns>Whether the size is in the table.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public static bool TryCurrent(MetricSize size, out ElectricCurrent current)
     {
-        bool found = TryAmperes(size.SquareMillimeters, out double amperes);
+        bool found = TryAmperes(size.Need(nameof(size)).SquareMillimeters, out double amperes);
         current = found ? ElectricCurrent.FromAmperes(amperes) : default;
         return found;
     }
@@ -37,6 +38,7 @@ public static class RoadVehicleCurrentDensity
     /// <param name="size">Nominal size.</param>
     /// <returns>The current.</returns>
     /// <exception cref="OutsidePublishedRangeException">The size is not in the table.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public static ElectricCurrent Current(MetricSize size) => TryCurrent(size, out ElectricCurrent current)
         ? current
         : throw OutsidePublishedRangeException.For(

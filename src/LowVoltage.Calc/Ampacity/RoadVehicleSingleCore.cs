@@ -38,6 +38,7 @@ public static class RoadVehicleSingleCore
         Name = $"Road-vehicle single-core cable at {Accept.Text(ambient)} °C",
         Reference = Reference,
         RuleSet = RuleSet.RoadVehicle,
+        Rule = TableRules.RoadVehicle,
         BaseAmbientCelsius = ambient,
         Conditions = $"ambient {Accept.Text(ambient)} °C, one cable alone, PVC limited to 70 °C",
         Notes = "Nothing is said on bundles. From 6 mm² up the current-density rule of the same handbooks is far lower.",

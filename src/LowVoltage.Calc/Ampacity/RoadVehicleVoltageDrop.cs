@@ -63,8 +63,16 @@ public static class RoadVehicleVoltageDrop
             : throw OutsidePublishedRangeException.For(
                 nameof(nominalVoltage), Accept.Text(Accept.Raw(nominalVoltage)) + " V", Reference.Title, "nominal voltages of 12 V and 24 V");
 
-    private static VoltageDropAllowance[] List(double nominal, double[] volts) =>
-        [.. volts.Select((value, index) => At(nominal, (RoadVehicleCircuit)index, value))];
+    private static VoltageDropAllowance[] List(double nominal, double[] volts)
+    {
+        VoltageDropAllowance[] allowances = new VoltageDropAllowance[volts.Length];
+        for (int i = 0; i < volts.Length; i++)
+        {
+            allowances[i] = At(nominal, (RoadVehicleCircuit)i, volts[i]);
+        }
+
+        return allowances;
+    }
 
     private static VoltageDropAllowance At(double nominal, RoadVehicleCircuit circuit, double volts) => new()
     {

@@ -23,4 +23,7 @@ public enum RuleSet
 
     /// <summary>Road-vehicle cable tables after ISO 6722-3 and DIN VDE 0298-4.</summary>
     RoadVehicle,
+
+    /// <summary>None of these: a table or a factor that the caller states. Published factors on such a table are a mix, which is reported.</summary>
+    Caller,
 }

@@ -15,7 +15,13 @@ public static class SmallCraftVoltageDrop
     /// <summary>Where the ISO values come from.</summary>
     public static Reference IsoReference { get; } = new()
     {
-        Title = "ISO 10133", Edition = "withdrawn 2020, followed by ISO 13297", Locator = "clause 4", Kind = ReferenceKind.Standard, Note = "3 % read; 10 % from memory.",
+        Title = "ISO 10133", Edition = Editions.Iso10133, Locator = "clause 4", Kind = ReferenceKind.Standard, Note = "3 % for vital circuits, as read.",
+    };
+
+    /// <summary>Where the ISO value of 10 % comes from.</summary>
+    public static Reference IsoOtherReference { get; } = new()
+    {
+        Title = "ISO 10133", Edition = Editions.Iso10133, Locator = "clause 4", Kind = ReferenceKind.FromMemory, Note = "10 % for other circuits.",
     };
 
     /// <summary>ABYC: panel feeders, bilge blowers, electronics, navigation lights: 3 %.</summary>
@@ -30,7 +36,7 @@ public static class SmallCraftVoltageDrop
         Percent("panel and switchboard main conductors, navigation lights, bilge blowers, bilge pumps, vital equipment", 3, IsoReference);
 
     /// <summary>ISO: every other appliance, all loads on: 10 %.</summary>
-    public static VoltageDropAllowance IsoOther { get; } = Percent("every other appliance, all loads on", 10, IsoReference);
+    public static VoltageDropAllowance IsoOther { get; } = Percent("every other appliance, all loads on", 10, IsoOtherReference);
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<VoltageDropAllowance> All => [AbycCritical, AbycNonCritical, IsoVital, IsoOther];

@@ -38,15 +38,13 @@ internal sealed class TablePrepared : PreparedRating
 
     internal override DeratedAmpacity? Derate(Conductor conductor)
     {
-        if (!TryAmperes(conductor, out _) || !ConductorKey.TryGet(conductor, out double key))
+        if (!TryAmperes(conductor, out _))
         {
             return null;
         }
 
         Temperature column = Temperature.FromDegreesCelsius(LimitCelsius);
-        TableRating rating = conductor.System is SizeSystem.AmericanWireGauge or SizeSystem.AircraftWire
-            ? table.Rating(AwgSize.FromNumber((int)key), column)
-            : table.Rating(MetricSize.FromSquareMillimeters(key), column);
+        TableRating rating = table.Rating(conductor.Size!.Value, column);
         DeratedAmpacity derated = DeratedAmpacity.From(rating);
         foreach (DeratingFactor factor in factors)
         {

@@ -11,6 +11,10 @@ namespace LowVoltage.Calc.Ampacity;
 /// </remarks>
 public sealed class VoltageDropAllowance
 {
+    internal VoltageDropAllowance()
+    {
+    }
+
     /// <summary>The circuits that it is for.</summary>
     public required string Circuit { get; init; }
 
@@ -38,6 +42,26 @@ public sealed class VoltageDropAllowance
     internal double Value { get; init; }
 
     internal double? NominalVolts { get; init; }
+
+    /// <summary>An allowance of the caller's in volts, over the way out and the way back.</summary>
+    /// <param name="circuit">What it is for: <c>charging lead</c>.</param>
+    /// <param name="drop">The drop allowed. Positive.</param>
+    /// <param name="reference">Where it comes from.</param>
+    /// <returns>The allowance, as guidance.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The drop is outside its range.</exception>
+    public static VoltageDropAllowance Create(string circuit, ElectricPotential drop, Reference reference) =>
+        Stated(circuit, AllowanceBase.Volts, Accept.Volts(drop, nameof(drop)), reference);
+
+    /// <summary>An allowance of the caller's as a share of the nominal voltage, over the way out and the way back.</summary>
+    /// <param name="circuit">What it is for: <c>navigation lights</c>.</param>
+    /// <param name="share">The share allowed, above 0 to 100 %.</param>
+    /// <param name="reference">Where it comes from.</param>
+    /// <returns>The allowance, as guidance.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The share is outside its range.</exception>
+    public static VoltageDropAllowance Create(string circuit, Ratio share, Reference reference) =>
+        Stated(circuit, AllowanceBase.NominalVoltage, Accept.Positive(Accept.Raw(share), 100, "%", nameof(share)), reference);
 
     /// <summary>The allowance in volts for a system.</summary>
     /// <param name="baseVoltage">The voltage that the allowance is a share of (nominal or regulated), or the nominal voltage that an allowance in volts belongs to.</param>
@@ -71,4 +95,14 @@ public sealed class VoltageDropAllowance
     /// <summary>The allowance in one line.</summary>
     public override string ToString() =>
         $"{Circuit}: {Accept.Text(Value)} " + (Base == AllowanceBase.Volts ? $"V at {Accept.Text(NominalVolts ?? 0)} V" : "%") + $": {Reference}";
+
+    private static VoltageDropAllowance Stated(string circuit, AllowanceBase basis, double value, Reference reference) => new()
+    {
+        Circuit = circuit ?? throw new ArgumentNullException(nameof(circuit)),
+        Reference = reference ?? throw new ArgumentNullException(nameof(reference)),
+        Status = AllowanceStatus.Guidance,
+        Base = basis,
+        Path = AllowancePath.OutAndBack,
+        Value = value,
+    };
 }

@@ -49,7 +49,7 @@ public static partial class Battery
             + "are this library's own margin, no published source.",
     };
 
-    /// <summary>A lead-acid starter battery, from its cold-cranking current.</summary>
+    /// <summary>A lead-acid battery (flooded, AGM or gel), from its cold-cranking current (CCA).</summary>
     /// <param name="coldCranking">Cold-cranking current of one 12 V block, positive.</param>
     /// <param name="standard">The test behind that current; ratings of different tests are not interchangeable.</param>
     /// <param name="blocksInSeries">12 V blocks in series: 1 for 12 V, 2 for 24 V; 1 to 1000.</param>
@@ -64,6 +64,8 @@ public static partial class Battery
     /// <para><b>Least</b> (what a fuse must break): new and warm, Rc over 2.5, behind the charging voltage. For 600 A: 3.6 mΩ, at the low end of the 3 to 8 mΩ of new batteries.
     /// <b>Greatest</b> (does a fuse still open): aged and cold, twice Rc. For 600 A: 18 mΩ, within the 10 to 20 mΩ of aged ones.</para>
     /// <para>Between −18 °C and +25 °C the factor is taken as exponential in temperature. Per block: 11.89 V at rest when empty (minimum), 12 V nominal, 14.4 V on charge (maximum).</para>
+    /// <para>The resistance follows from the test, whatever the construction; the voltages are those of a flooded battery. A sealed one (AGM, gel) rests and charges some tenths of a volt higher, from
+    /// memory: state its voltages with <see cref="Source.BehindResistance(ElectricPotential, ElectricPotential, ElectricPotential, ElectricResistance, ElectricResistance)"/> where that counts.</para>
     /// <para><b>Accuracy.</b> A factor of two either way; that is why two values are kept.</para>
     /// </remarks>
     public static Source LeadAcid(

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Quantities;
 using UnitsNet;
 
@@ -47,6 +48,19 @@ public sealed class CircuitPath
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static CircuitPath Create(Segment feed, ReturnPath returnPath) =>
         Create([feed ?? throw new ArgumentNullException(nameof(feed))], returnPath);
+
+    /// <summary>A two-wire path in one call: out and back in the same conductor, each way of the same length.</summary>
+    /// <param name="conductor">The conductor of both ways.</param>
+    /// <param name="oneWay">Length of one way, from the source to the load; the path has twice as much conductor. Positive.</param>
+    /// <returns>The path.</returns>
+    /// <exception cref="ArgumentNullException">The conductor is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The length is not positive or is absurdly large.</exception>
+    public static CircuitPath TwoWire(Conductor conductor, Length oneWay)
+    {
+        _ = conductor ?? throw new ArgumentNullException(nameof(conductor));
+        double meters = Accept.Meters(oneWay, nameof(oneWay));
+        return Create(Segment.Create(conductor, Length.FromMeters(meters)), ReturnPath.Wire(Length.FromMeters(meters)));
+    }
 
     /// <summary>A path of a chain of feed segments and a return.</summary>
     /// <param name="feed">The way out, at least one segment.</param>

@@ -6,6 +6,10 @@ namespace LowVoltage.Calc.Circuits;
 /// <summary>The conditions of a cold-cranking test of a 12 V battery.</summary>
 public sealed class ColdCrankingTest
 {
+    internal ColdCrankingTest()
+    {
+    }
+
     internal double EndVolts { get; init; }
 
     internal double Seconds { get; init; }

@@ -12,7 +12,7 @@ internal sealed class ConductorMarks
 
     internal string Of(Conductor conductor)
     {
-        int at = known.FindIndex(other => ReferenceEquals(other, conductor));
+        int at = known.IndexOf(conductor);
         if (at < 0)
         {
             at = known.Count;

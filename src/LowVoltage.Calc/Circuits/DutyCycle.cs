@@ -17,12 +17,16 @@ public readonly struct DutyCycle
 
     private DutyCycle(double fraction, double heatFraction)
     {
-        Fraction = fraction;
+        Share = fraction;
         HeatFraction = heatFraction;
     }
 
     /// <summary>The share of the time, above 0 to 1.</summary>
-    public double Fraction { get; }
+    /// <exception cref="InvalidOperationException">This is a <c>default</c>, which is no duty cycle.</exception>
+    public double Fraction => Share > 0 ? Share : throw NoValue.Read(nameof(DutyCycle));
+
+    /// <summary>The share, or zero where there is no duty cycle.</summary>
+    internal double Share { get; }
 
     /// <summary>The share that thins the heat: 1 for pulses too long to be averaged.</summary>
     internal double HeatFraction { get; }

@@ -116,7 +116,7 @@ public abstract class Load
     public Load WithDutyCycle(DutyCycle dutyCycle)
     {
         Load copy = (Load)MemberwiseClone();
-        _ = Accept.Positive(dutyCycle.Fraction, 1, "", nameof(dutyCycle));
+        _ = Accept.Positive(dutyCycle.Share, 1, "", nameof(dutyCycle));
         copy.duty = dutyCycle;
         return copy;
     }
@@ -196,7 +196,7 @@ public abstract class Load
     /// <summary>Writes down what the caller stated of the load.</summary>
     internal void Describe(LoadSymbols symbols)
     {
-        if (duty.Fraction is > 0 and < 1)
+        if (duty.Share is > 0 and < 1)
         {
             symbols.Duty(duty);
         }

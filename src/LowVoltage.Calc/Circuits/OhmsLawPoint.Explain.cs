@@ -54,7 +54,7 @@ public readonly partial struct OhmsLawPoint
 
     private (Symbol First, Symbol Second) Givens(SolutionBuilder board)
     {
-        double v = volts, i = amperes, r = ohms, p = watts;
+        double v = Made(volts), i = amperes, r = ohms, p = watts;
         Symbol voltage() => board.Given("voltage", "V", v, "V");
         Symbol current() => board.Given("current", "I", i, "A");
         Symbol resistance() => board.Given("resistance", "R", r, "Ω");

@@ -16,13 +16,7 @@ public readonly partial struct OpposingSources
     public WorkedSolution Explain()
     {
         SolutionBuilder board = new("Two voltages against each other");
-        if (!(ohms > 0))
-        {
-            board.State("current", "No circuit is given.");
-            return board.Build();
-        }
-
-        Symbol v1 = board.Given("voltage that drives the current", "V_1", first, "V"), v2 = board.Given("voltage against it", "V_2", second, "V");
+        Symbol v1 = board.Given("voltage that drives the current", "V_1", Made(first), "V"), v2 = board.Given("voltage against it", "V_2", second, "V");
         Symbol r = board.Given("all the resistance of the loop", "R", ohms, "Ω");
         Symbol i = board.Step("current", "I", (v1 - v2) / r, amperes, "A", Loop, "Round the loop only the difference of the voltages drives the current.");
         board.Step("power turned into heat", "P_R", (v1 - v2) * i, (double)Lost.Watts, "W", Loop);

@@ -5,6 +5,10 @@ namespace LowVoltage.Calc.Circuits;
 /// <summary>One part of a path at an operating point: its drop, its heat and, for a conductor, its temperature.</summary>
 public sealed class PathElement
 {
+    internal PathElement()
+    {
+    }
+
     internal double Ohms { get; init; }
 
     internal double Amperes { get; init; }

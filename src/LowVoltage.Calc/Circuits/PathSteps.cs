@@ -61,7 +61,7 @@ internal sealed class PathSteps(SolutionBuilder board, ConductorMarks names)
     internal Formula Stretch(Segment segment, double celsius, string where, Symbol? theta = null, string mark = "")
     {
         string part = Text(parts.Count + 1);
-        Symbol? meter = perMeter.Find(known => ReferenceEquals(known.Conductor, segment.Conductor) && known.Celsius.Equals(celsius)).Meter;
+        Symbol? meter = perMeter.Find(known => known.Conductor.Equals(segment.Conductor) && known.Celsius.Equals(celsius)).Meter;
         if (meter is null)
         {
             string pair = (perMeter.Count == 0 ? "" : Text(perMeter.Count + 1)) + mark;

@@ -5,6 +5,10 @@ namespace LowVoltage.Calc.Circuits;
 /// <summary>Voltages, currents and losses of a run that feeds loads along its length.</summary>
 public sealed class RunSolution
 {
+    internal RunSolution()
+    {
+    }
+
     internal double NearAmperes { get; init; }
 
     internal double FarAmperes { get; init; }

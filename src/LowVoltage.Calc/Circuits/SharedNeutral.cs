@@ -9,6 +9,7 @@ namespace LowVoltage.Calc.Circuits;
 /// <para><b>Symbols.</b> V voltage of each side, Ip and In currents of the positive and the negative side, Ro resistance of an outer wire, Rn that of the middle wire.</para>
 /// <para>The side with less load may get more than V. With the middle wire broken two resistances share 2·V in series: the lighter load, which has the higher
 /// resistance, takes most of it and may burn out.</para>
+/// <para>A <c>default</c> holds no answer: <see cref="Exists"/> is false and every other member refuses.</para>
 /// <para><b>Source.</b> Principles of Power System, chapter on direct-current distribution (three-wire system).</para>
 /// </remarks>
 public readonly struct SharedNeutral
@@ -16,22 +17,24 @@ public readonly struct SharedNeutral
     private readonly double positive;
     private readonly double negative;
     private readonly double neutral;
+    private readonly bool made;
 
     private SharedNeutral(double positive, double negative, double neutral)
     {
         this.positive = positive;
         this.negative = negative;
         this.neutral = neutral;
+        made = true;
     }
 
     /// <summary>Voltage at the load of the positive side.</summary>
-    public ElectricPotential PositiveVoltage => ElectricPotential.FromVolts(positive);
+    public ElectricPotential PositiveVoltage => ElectricPotential.FromVolts(Made(positive));
 
     /// <summary>Voltage at the load of the negative side.</summary>
-    public ElectricPotential NegativeVoltage => ElectricPotential.FromVolts(negative);
+    public ElectricPotential NegativeVoltage => ElectricPotential.FromVolts(Made(negative));
 
     /// <summary>Current in the middle wire back to the source; negative when the negative side draws more, zero when the wire is broken.</summary>
-    public ElectricCurrent NeutralCurrent => ElectricCurrent.FromAmperes(neutral);
+    public ElectricCurrent NeutralCurrent => ElectricCurrent.FromAmperes(Made(neutral));
 
     /// <summary>Whether both loads have a voltage above zero; when false the currents cannot flow.</summary>
     public bool Exists => positive > 0 && negative > 0;
@@ -65,4 +68,6 @@ public readonly struct SharedNeutral
         double rp = Accept.Ohms(positiveLoad, nameof(positiveLoad)), rn = Accept.Ohms(negativeLoad, nameof(negativeLoad));
         return new SharedNeutral(all * (rp / (rp + rn)), all * (rn / (rp + rn)), 0);
     }
+
+    private double Made(double value) => made ? value : throw NoValue.Read(nameof(SharedNeutral));
 }

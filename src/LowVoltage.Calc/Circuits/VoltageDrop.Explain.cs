@@ -16,8 +16,8 @@ public static partial class VoltageDrop
         Title = "FAA AC 43.13-1B", Locator = "paragraph 11-66", Kind = ReferenceKind.Handbook, Note = "Voltage drop from resistance per foot, length and current; Ohm's law.",
     };
 
-    /// <summary>The working of <see cref="Along"/>.</summary>
-    /// <inheritdoc cref="Along"/>
+    /// <summary>The working of <see cref="Along(LinearResistance, Length, ElectricCurrent)"/>.</summary>
+    /// <inheritdoc cref="Along(LinearResistance, Length, ElectricCurrent)"/>
     /// <returns>The steps, ΔV last.</returns>
     public static WorkedSolution ExplainAlong(LinearResistance resistance, Length length, ElectricCurrent current)
     {

@@ -34,28 +34,28 @@ public readonly partial struct AircraftWireSize : IFormattable
     public static AircraftWireSize Parse(ReadOnlySpan<char> s, IFormatProvider? provider) =>
         TryParse(s, provider, out AircraftWireSize result) ? result : throw SizeText.Refusal(s, "an aircraft wire size", Accepted);
 
-    /// <summary>Reads an aircraft wire size, in the invariant culture; says no instead of throwing.</summary>
+    /// <summary>Reads an aircraft wire size, in the invariant culture; answers false instead of throwing.</summary>
     /// <param name="s">The text; may be null.</param>
-    /// <param name="result">The size, or the default.</param>
+    /// <param name="result">The size, or no size.</param>
     /// <returns>Whether the text is an aircraft wire size.</returns>
     public static bool TryParse(string? s, out AircraftWireSize result) => TryParse(s.AsSpan(), CultureInfo.InvariantCulture, out result);
 
-    /// <summary>Reads an aircraft wire size; says no instead of throwing.</summary>
+    /// <summary>Reads an aircraft wire size; answers false instead of throwing.</summary>
     /// <param name="s">The text; may be null.</param>
     /// <param name="provider">A culture. The culture is not used.</param>
-    /// <param name="result">The size, or the default.</param>
+    /// <param name="result">The size, or no size.</param>
     /// <returns>Whether the text is an aircraft wire size.</returns>
     public static bool TryParse(string? s, IFormatProvider? provider, out AircraftWireSize result) => TryParse(s.AsSpan(), provider, out result);
 
-    /// <summary>Reads an aircraft wire size; says no instead of throwing.</summary>
+    /// <summary>Reads an aircraft wire size; answers false instead of throwing.</summary>
     /// <param name="s">The text.</param>
     /// <param name="provider">A culture. The culture is not used.</param>
-    /// <param name="result">The size, or the default.</param>
+    /// <param name="result">The size, or no size.</param>
     /// <returns>Whether the text is an aircraft wire size.</returns>
     public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out AircraftWireSize result) => TryRead(s, provider, out result);
 
     /// <summary>The size as text, in the invariant culture.</summary>
-    /// <returns>A text that <see cref="Parse(string, IFormatProvider)"/> reads back.</returns>
+    /// <returns>A text that <see cref="Parse(string, IFormatProvider)"/> reads back; <c>no size</c> where it is none, which no parser reads.</returns>
     public override string ToString() => ToString(null, CultureInfo.InvariantCulture);
 
     /// <summary>The size as text.</summary>

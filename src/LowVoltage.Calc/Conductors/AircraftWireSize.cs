@@ -10,7 +10,7 @@ namespace LowVoltage.Calc.Conductors;
 /// at 20 °C, printed to 0.01 Ω/1000 ft: one or two digits for size 4 and larger, so up to 8 % off at 4/0. The 28.40 Ω/1000 ft of size 24
 /// belongs to high-strength alloy (26.2 for soft copper, from memory); the printed, larger figure is used.</para>
 /// <para>Texts need the word: <c>20 aircraft</c>. A number alone is read by <see cref="AwgSize"/> only.</para>
-/// <para>Stored as the number, so equality is exact; ordered by copper. <c>default</c> is size 1/0.</para>
+/// <para>Stored as the number, so equality is exact; ordered by copper. <c>default</c> is no size (<see cref="IsNone"/>): it prints <c>no size</c>, comes before every size and is refused wherever a size is needed.</para>
 /// </remarks>
 public readonly partial struct AircraftWireSize
 {
@@ -36,9 +36,12 @@ public readonly partial struct AircraftWireSize
         new(-3, 210900 * CircularMil.SquareMillimeters, 2109, 0.06),
     ];
 
-    private readonly sbyte number;
+    private const int Beyond = 41;
 
-    private AircraftWireSize(int number) => this.number = (sbyte)number;
+    // 41 less the number, so that a zero is no size and the order is that of copper.
+    private readonly byte place;
+
+    private AircraftWireSize(int number) => place = (byte)(Beyond - number);
 
     /// <summary>The source of areas and resistances.</summary>
     public static Reference Reference { get; } = new()
@@ -51,10 +54,14 @@ public readonly partial struct AircraftWireSize
     };
 
     /// <summary>All sizes, 24 to 2 even, 1 and 1/0 to 4/0, from the least copper to the most.</summary>
-    public static IReadOnlyList<AircraftWireSize> All { get; } = Array.AsReadOnly(Array.ConvertAll(Table, row => new AircraftWireSize(row.Number)));
+    public static IReadOnlyList<AircraftWireSize> All { get; } = Array.AsReadOnly(Every());
 
     /// <summary>The number: −3 for 4/0, −2 for 3/0, −1 for 2/0, 0 for 1/0, else as printed.</summary>
-    public int Number => number;
+    /// <exception cref="InvalidOperationException">This is no size (<see cref="IsNone"/>); so for every property of a size.</exception>
+    public int Number => place > 0 ? Beyond - place : throw NoSize.Read(nameof(AircraftWireSize));
+
+    /// <summary>Whether this is no size: a <c>default</c>, or what a <c>TryParse</c> left that answered false.</summary>
+    public bool IsNone => place == 0;
 
     /// <summary>Nominal conductor area, from the printed circular mils.</summary>
     public Area Area => Area.FromSquareMillimeters(AreaSquareMillimeters);
@@ -64,7 +71,7 @@ public readonly partial struct AircraftWireSize
 
     internal double AreaSquareMillimeters => Row.SquareMillimeters;
 
-    internal GaugeRow Row => GaugeRow.TryFind(Table, number, out GaugeRow row) ? row : default;
+    internal GaugeRow Row => GaugeRow.TryFind(Table, Number, out GaugeRow row) ? row : default;
 
     /// <summary>A size from its number.</summary>
     /// <param name="number">−3 for 4/0, −2 for 3/0, −1 for 2/0, 0 for 1/0, else as printed.</param>
@@ -76,15 +83,29 @@ public readonly partial struct AircraftWireSize
             : throw new ArgumentOutOfRangeException(nameof(number), number, $"number must be a size of the table ({Accepted}); it was {Accept.Text(number)}.");
 
     /// <inheritdoc/>
-    public bool Equals(AircraftWireSize other) => number == other.number;
+    public bool Equals(AircraftWireSize other) => place == other.place;
 
     /// <inheritdoc/>
-    public override int GetHashCode() => number;
+    public override int GetHashCode() => place;
 
-    /// <summary>Orders by copper: the highest number first, 4/0 last.</summary>
+    /// <summary>Orders by copper: no size first, then the highest number, 4/0 last.</summary>
     /// <param name="other">Another size.</param>
     /// <returns>Negative when this size holds less copper.</returns>
-    public int CompareTo(AircraftWireSize other) => other.number.CompareTo(number);
+    public int CompareTo(AircraftWireSize other) => place.CompareTo(other.place);
+
+    /// <summary>This size, or a refusal of no size that names the parameter.</summary>
+    internal AircraftWireSize Need(string name) => place > 0 ? this : throw NoSize.Argument(name, nameof(AircraftWireSize));
+
+    private static AircraftWireSize[] Every()
+    {
+        AircraftWireSize[] sizes = new AircraftWireSize[Table.Length];
+        for (int i = 0; i < sizes.Length; i++)
+        {
+            sizes[i] = new AircraftWireSize(Table[i].Number);
+        }
+
+        return sizes;
+    }
 
     private static bool TryRead(ReadOnlySpan<char> text, IFormatProvider? provider, out AircraftWireSize result)
     {
@@ -97,6 +118,6 @@ public readonly partial struct AircraftWireSize
     private string Write(string? format, IFormatProvider provider)
     {
         _ = provider;
-        return SizeText.Gauge(number, "aircraft", format);
+        return SizeText.Gauge(IsNone ? null : Number, "aircraft", format);
     }
 }

@@ -29,7 +29,7 @@ public readonly partial struct AwgSize
 
     private Symbol Thickness(SolutionBuilder board)
     {
-        Symbol n = board.Given("gauge number (4/0 is -3, 1/0 is 0)", "n", number, "");
+        Symbol n = board.Given("gauge number (4/0 is -3, 1/0 is 0)", "n", Number, "");
         return board.Step(
             "diameter", "d", Formula.FromNumber(0.127, "mm") * Formula.Power(92, (36 - n) / 39), DiameterMillimeters, "mm", Reference,
             "39 equal ratios lie between 36 gauge, 0.127 mm, and 4/0, 92 times as thick.");

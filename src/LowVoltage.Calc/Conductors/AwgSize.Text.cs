@@ -34,28 +34,28 @@ public readonly partial struct AwgSize : IFormattable
     public static AwgSize Parse(ReadOnlySpan<char> s, IFormatProvider? provider) =>
         TryParse(s, provider, out AwgSize result) ? result : throw SizeText.Refusal(s, "an AWG size", Accepted);
 
-    /// <summary>Reads an AWG size, in the invariant culture; says no instead of throwing.</summary>
+    /// <summary>Reads an AWG size, in the invariant culture; answers false instead of throwing.</summary>
     /// <param name="s">The text; may be null.</param>
-    /// <param name="result">The size, or the default.</param>
+    /// <param name="result">The size, or no size.</param>
     /// <returns>Whether the text is an AWG size.</returns>
     public static bool TryParse(string? s, out AwgSize result) => TryParse(s.AsSpan(), CultureInfo.InvariantCulture, out result);
 
-    /// <summary>Reads an AWG size; says no instead of throwing.</summary>
+    /// <summary>Reads an AWG size; answers false instead of throwing.</summary>
     /// <param name="s">The text; may be null.</param>
     /// <param name="provider">A culture. The culture is not used.</param>
-    /// <param name="result">The size, or the default.</param>
+    /// <param name="result">The size, or no size.</param>
     /// <returns>Whether the text is an AWG size.</returns>
     public static bool TryParse(string? s, IFormatProvider? provider, out AwgSize result) => TryParse(s.AsSpan(), provider, out result);
 
-    /// <summary>Reads an AWG size; says no instead of throwing.</summary>
+    /// <summary>Reads an AWG size; answers false instead of throwing.</summary>
     /// <param name="s">The text.</param>
     /// <param name="provider">A culture. The culture is not used.</param>
-    /// <param name="result">The size, or the default.</param>
+    /// <param name="result">The size, or no size.</param>
     /// <returns>Whether the text is an AWG size.</returns>
     public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out AwgSize result) => TryRead(s, provider, out result);
 
     /// <summary>The size as text, in the invariant culture.</summary>
-    /// <returns>A text that <see cref="Parse(string, IFormatProvider)"/> reads back.</returns>
+    /// <returns>A text that <see cref="Parse(string, IFormatProvider)"/> reads back; <c>no size</c> where it is none, which no parser reads.</returns>
     public override string ToString() => ToString(null, CultureInfo.InvariantCulture);
 
     /// <summary>The size as text.</summary>

@@ -11,13 +11,20 @@ public sealed partial class Conductor
 
     private static readonly Reference CallerGeometry = Reference.CommonPractice("R = ρL/A of a geometry given by the caller");
 
+    /// <summary>An AWG wire in one call: stranded annealed copper of a gauge number, concentric lay of 2 %.</summary>
+    /// <param name="number">Gauge number: −3 for 4/0, −2 for 3/0, −1 for 2/0, 0 for 1/0, else 1 to 40.</param>
+    /// <returns>The conductor, as <see cref="Stranded(AwgSize, ConductorMaterial)"/> makes it; <see cref="Solid(AwgSize, ConductorMaterial)"/> for solid wire.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not from −3 to 40.</exception>
+    public static Conductor Awg(int number) => Stranded(AwgSize.FromNumber(number), ConductorMaterial.Copper);
+
     /// <summary>A round solid wire of a gauge size.</summary>
     /// <param name="size">The gauge.</param>
     /// <param name="material">The metal.</param>
     /// <returns>The conductor: R′20 = ρ20/A with the exact-formula area.</returns>
     /// <exception cref="ArgumentNullException">The material is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public static Conductor Solid(AwgSize size, ConductorMaterial material) =>
-        Round($"{size} {Need(material).Name}", size, size.AreaSquareMillimeters, material, AwgSize.Reference);
+        Round($"{size.Need(nameof(size))} {Need(material).Name}", size, size.AreaSquareMillimeters, material, AwgSize.Reference);
 
     /// <summary>A round solid wire of a kcmil size.</summary>
     /// <param name="size">The size.</param>
@@ -26,7 +33,7 @@ public sealed partial class Conductor
     /// <exception cref="ArgumentNullException">The material is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public static Conductor Solid(KcmilSize size, ConductorMaterial material) =>
-        Round($"{size} {Need(material).Name}", size, size.AreaSquareMillimeters, material, KcmilSize.Reference);
+        Round($"{size.Need(nameof(size))} {Need(material).Name}", size, size.AreaSquareMillimeters, material, KcmilSize.Reference);
 
     /// <summary>A round solid wire of a stated diameter.</summary>
     /// <param name="diameter">The diameter. Positive, at most 1 m.</param>
@@ -57,6 +64,7 @@ public sealed partial class Conductor
     /// <param name="material">The metal.</param>
     /// <returns>The conductor.</returns>
     /// <exception cref="ArgumentNullException">The material is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public static Conductor Stranded(AwgSize size, ConductorMaterial material) => Stranded(size, material, Stranding.ConcentricLay);
 
     /// <summary>A stranded conductor of a gauge size.</summary>
@@ -65,12 +73,12 @@ public sealed partial class Conductor
     /// <param name="layFactor">Length of strand per length of conductor, 1 to 1.10: 1.02 concentric or bunched, 1.03 to 1.07 rope lay (from memory).</param>
     /// <returns>The conductor: R′20 = ρ20 · lay/A.</returns>
     /// <exception cref="ArgumentNullException">The material is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The lay factor is outside that range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The lay factor is outside that range, or the size is a <c>default</c>.</exception>
     /// <remarks>
     /// The 2 % is ASTM B8 and B496. The diameter is that of class B stranding (7 strands up to 2 AWG, 19 above); finer strands come out up to 2 % thicker.
     /// </remarks>
     public static Conductor Stranded(AwgSize size, ConductorMaterial material, double layFactor) =>
-        Rope($"{size} stranded {Need(material).Name}", size, size.AreaSquareMillimeters, Stranding.ClassB(size), material, layFactor);
+        Rope($"{size.Need(nameof(size))} stranded {Need(material).Name}", size, size.AreaSquareMillimeters, Stranding.ClassB(size), material, layFactor);
 
     /// <summary>A stranded conductor of a kcmil size, concentric lay of 2 %.</summary>
     /// <param name="size">The size: the strands together have its area.</param>
@@ -88,7 +96,7 @@ public sealed partial class Conductor
     /// <exception cref="ArgumentNullException">The material is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The lay factor is outside that range, or the size is a <c>default</c>.</exception>
     public static Conductor Stranded(KcmilSize size, ConductorMaterial material, double layFactor) =>
-        Rope($"{size} stranded {Need(material).Name}", size, size.AreaSquareMillimeters, Stranding.ClassB(size), material, layFactor);
+        Rope($"{size.Need(nameof(size))} stranded {Need(material).Name}", size, size.AreaSquareMillimeters, Stranding.ClassB(size), material, layFactor);
 
     /// <summary>A conductor of equal strands, lay of 2 %.</summary>
     /// <param name="strands">Number of strands, 1 to 100 000.</param>
@@ -115,32 +123,6 @@ public sealed partial class Conductor
         double area = Accept.Positive(count * Math.PI / 4 * millimeters * millimeters, Accept.MostSquareMillimeters, "mm² of all strands", nameof(strandDiameter));
         string name = $"{count.ToString(CultureInfo.InvariantCulture)} × {Accept.Text(millimeters)} mm {Need(material).Name}";
         return Rope(name, null, area, count, material, layFactor);
-    }
-
-    /// <summary>A conductor of a resistance per length that the caller knows, measured or from a data sheet.</summary>
-    /// <param name="resistance">Resistance per length at 20 °C. From 1e-12 Ω/m.</param>
-    /// <param name="area">Cross-section of the metal. Positive, at most 1e6 mm².</param>
-    /// <param name="material">The metal.</param>
-    /// <returns>The conductor.</returns>
-    /// <exception cref="ArgumentNullException">The material is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">
-    /// A number is outside its range, or the resistance is more than 10 % below what that area of that metal can have.
-    /// </exception>
-    public static Conductor Stated(LinearResistance resistance, Area area, ConductorMaterial material)
-    {
-        double squareMillimeters = Accept.SquareMillimeters(area, nameof(area));
-        double least = Need(material).OhmMeters20 * 1e6 / squareMillimeters / 1.10;
-        return new Conductor
-        {
-            Name = $"{Accept.Text(squareMillimeters)} mm² {material.Name}, {Accept.Text(resistance.OhmsPerKilometer)} Ω/km",
-            System = SizeSystem.Geometry,
-            Basis = ResistanceBasis.Stated,
-            Material = material,
-            AreaSquareMillimeters = squareMillimeters,
-            DiameterMillimeters = CircleDiameter(squareMillimeters),
-            OhmsPerMeter20 = Accept.Within(resistance.OhmsPerMeter, Math.Max(least, Accept.Least), Accept.MostOhms, "Ω/m", nameof(resistance)),
-            Reference = Reference.CommonPractice("resistance per length stated by the caller"),
-        };
     }
 
     private static Conductor Round(string name, ConductorSize? size, double area, ConductorMaterial material, Reference reference) => new()

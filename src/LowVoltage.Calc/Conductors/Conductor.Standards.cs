@@ -41,10 +41,10 @@ public sealed partial class Conductor
     /// <param name="metal">Plain copper, coated copper or aluminium.</param>
     /// <param name="conductor">The conductor, or null.</param>
     /// <returns>Whether the standard has it.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An enumeration value is not defined.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An enumeration value is not defined, or the size is a <c>default</c>, which is no size.</exception>
     public static bool TryIec60228(MetricSize size, Iec60228Class conductorClass, Iec60228Metal metal, [NotNullWhen(true)] out Conductor? conductor)
     {
-        bool found = Iec60228Table.TryFind(size, conductorClass, metal, out double ohmsPerKilometer, out int strands);
+        bool found = Iec60228Table.TryFind(size.Need(nameof(size)), conductorClass, metal, out double ohmsPerKilometer, out int strands);
         conductor = found
             ? Maximum(
                 $"{size} class {(int)conductorClass} {Describe(metal)}",
@@ -86,9 +86,10 @@ public sealed partial class Conductor
     /// <param name="tinned">Whether the copper is tinned.</param>
     /// <param name="conductor">The conductor, or null.</param>
     /// <returns>Whether it is known.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public static bool TryIso6722(MetricSize size, bool tinned, [NotNullWhen(true)] out Conductor? conductor)
     {
-        bool found = Iso6722Table.TryFind(size, tinned, out double ohmsPerKilometer, out double diameter);
+        bool found = Iso6722Table.TryFind(size.Need(nameof(size)), tinned, out double ohmsPerKilometer, out double diameter);
         ConductorMaterial material = tinned ? ConductorMaterial.CoatedCopper : ConductorMaterial.Copper;
         conductor = found
             ? Maximum($"{size} road-vehicle {material.Name}", size, SizeSystem.RoadVehicle, material, (size.SquareMillimeters, diameter, ohmsPerKilometer / 1000), Iso6722Table.Reference)
@@ -101,9 +102,10 @@ public sealed partial class Conductor
     /// <param name="material">The metal.</param>
     /// <returns>The conductor: R′20 = ρ20 · 1.02/A.</returns>
     /// <exception cref="ArgumentNullException">The material is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public static Conductor VehicleGauge(VehicleGaugeSize size, ConductorMaterial material) => new()
     {
-        Name = $"{size} {Need(material).Name}",
+        Name = $"{size.Need(nameof(size))} {Need(material).Name}",
         Size = size,
         System = SizeSystem.VehicleGauge,
         Basis = ResistanceBasis.StrandedGeometry,
@@ -118,8 +120,9 @@ public sealed partial class Conductor
     /// <summary>An aircraft wire of FAA AC 43.13-1B Table 11-9: tin-plated copper at the largest resistance of the table.</summary>
     /// <param name="size">The aircraft wire size.</param>
     /// <returns>The conductor.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public static Conductor AircraftWire(AircraftWireSize size) => Maximum(
-        $"aircraft wire size {size.ToString().Replace(" aircraft", "")}",
+        $"aircraft wire size {size.Need(nameof(size)).ToString("N", null)}",
         size,
         SizeSystem.AircraftWire,
         ConductorMaterial.CoatedCopper,

@@ -8,7 +8,7 @@ namespace LowVoltage.Calc.Conductors;
 /// <remarks>
 /// <code>R′(θ) = R′20 · [1 + α20 · (θ − 20 °C)];  geometry: R′20 = ρ20 · lay/A;  a standard's size: R′20 from its table</code>
 /// Says which size system it is on (<see cref="System"/>) and where its resistance comes from (<see cref="Basis"/>).
-/// Immutable and thread-safe.
+/// Immutable and thread-safe; equal by value.
 /// </remarks>
 public sealed partial class Conductor
 {
@@ -106,6 +106,11 @@ public sealed partial class Conductor
     {
         double ohms = Accept.Ohms(measured, nameof(measured));
         double ohmsAt20 = OhmsPerMeter20 * Accept.Meters(length, nameof(length));
+        if (Material.HasConstantResistance)
+        {
+            throw new ArgumentOutOfRangeException(nameof(measured), ohms, $"measured must be of a conductor whose resistance changes with temperature; that of {Name} does not, and says nothing about it.");
+        }
+
         double celsius = CelsiusFromRatio(ohms / ohmsAt20);
         return IsValid(celsius)
             ? Temperature.FromDegreesCelsius(celsius)
@@ -126,7 +131,7 @@ public sealed partial class Conductor
     public bool TryTemperatureFromResistance(ElectricResistance measured, Length length, out Temperature temperature)
     {
         double celsius = CelsiusFromRatio(Accept.Ohms(measured, nameof(measured)) / (OhmsPerMeter20 * Accept.Meters(length, nameof(length))));
-        bool valid = IsValid(celsius);
+        bool valid = !Material.HasConstantResistance && IsValid(celsius);
         temperature = valid ? Temperature.FromDegreesCelsius(celsius) : default;
         return valid;
     }

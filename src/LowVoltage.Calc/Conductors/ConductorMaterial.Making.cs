@@ -69,7 +69,7 @@ public sealed partial class ConductorMaterial
     /// <summary>A metal of the caller's.</summary>
     /// <param name="name">What it is called.</param>
     /// <param name="resistivity">ρ20 at 20 °C, from 1e-9 to 1e-2 Ω·m.</param>
-    /// <param name="temperatureCoefficient">α20 at 20 °C, from 0.00001 to 0.008 per kelvin; the inferred zero follows from it as 20 °C − 1/α20.</param>
+    /// <param name="temperatureCoefficient">α20 at 20 °C, from 0.00001 to 0.008 per kelvin, or 0 for a metal whose resistance does not change (constantan, manganin); the inferred zero follows from it as 20 °C − 1/α20.</param>
     /// <param name="density">Density, from 100 to 30 000 kg/m³.</param>
     /// <param name="volumetricHeatCapacity">σ, from 1e5 to 1e7 J/(m³·K).</param>
     /// <param name="meltingPoint">Upper end of the range, from 100 °C to 4000 °C.</param>
@@ -87,13 +87,13 @@ public sealed partial class ConductorMaterial
         Temperature meltingPoint,
         Reference reference)
     {
-        double coefficient = Accept.Within(temperatureCoefficient, 1e-5, 0.008, "1/K", nameof(temperatureCoefficient));
+        double coefficient = temperatureCoefficient == 0 ? 0 : Accept.Within(temperatureCoefficient, 1e-5, 0.008, "1/K", nameof(temperatureCoefficient));
         return new ConductorMaterial
         {
             Name = Named(name),
             OhmMeters20 = Accept.Within(Accept.Raw(resistivity), 1e-9, 1e-2, "Ω·m", nameof(resistivity)),
             TemperatureCoefficient = coefficient,
-            InferredZeroCelsius = 20 - (1 / coefficient),
+            InferredZeroCelsius = coefficient == 0 ? NoInferredZero : 20 - (1 / coefficient),
             DensityKilogramsPerCubicMeter = Accept.Within(Accept.Raw(density), 100, 30_000, "kg/m³", nameof(density)),
             HeatCapacityJoulesPerCubicMeterKelvin = Accept.Within(
                 Accept.Raw(volumetricHeatCapacity), 1e5, 1e7, "J/(m³·K)", nameof(volumetricHeatCapacity)),

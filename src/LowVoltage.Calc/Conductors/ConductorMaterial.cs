@@ -12,12 +12,15 @@ namespace LowVoltage.Calc.Conductors;
 /// resistance near the melting point.</para>
 /// <para>α20 and β (minus the <see cref="InferredZero"/>) both stand as published: 1/0.00393 − 20 is 234.45 where IEC prints 234.5. Resistance
 /// uses α20; adiabatic heating uses β.</para>
-/// Immutable and thread-safe.
+/// Immutable and thread-safe; equal by value.
 /// </remarks>
 public sealed partial class ConductorMaterial
 {
     /// <summary>The lower end of the straight-line law, °C.</summary>
     internal const double LowestCelsius = -100;
+
+    // Where the line of a constant resistance would reach zero: nowhere. The adiabatic law, which computes with differences, keeps all its digits this far off.
+    private const double NoInferredZero = -1e12;
 
     internal ConductorMaterial()
     {
@@ -47,7 +50,13 @@ public sealed partial class ConductorMaterial
     public double TemperatureCoefficient { get; internal init; }
 
     /// <summary>The temperature at which a straight line through the resistance would reach zero, −β: −234.5 °C for copper.</summary>
-    public Temperature InferredZero => Temperature.FromDegreesCelsius(InferredZeroCelsius);
+    /// <exception cref="InvalidOperationException">The resistance of the metal does not change, so there is no such temperature.</exception>
+    public Temperature InferredZero => HasConstantResistance
+        ? throw new InvalidOperationException($"The resistance of {Name} does not change with temperature, so its line reaches zero nowhere.")
+        : Temperature.FromDegreesCelsius(InferredZeroCelsius);
+
+    /// <summary>Whether the resistance does not change with temperature: α20 is 0.</summary>
+    public bool HasConstantResistance => TemperatureCoefficient == 0;
 
     /// <summary>Density at 20 °C.</summary>
     public Density Density => Density.FromKilogramsPerCubicMeter(DensityKilogramsPerCubicMeter);

@@ -5,47 +5,23 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Conductors;
 
-/// <summary>A standard series of ready-made conductors, smallest first, for a designer to walk.</summary>
-/// <remarks>Built once, immutable and thread-safe.</remarks>
-public sealed class ConductorSeries
+/// <summary>A series of conductors, smallest first, for a designer to walk: one of a standard, some of its sizes (<see cref="Only"/>), or the caller's own (<see cref="Create"/>).</summary>
+/// <remarks>
+/// <para>A standard's series has sizes that no shop carries: <see cref="AwgStranded"/> goes through every number, 11 and 13 too. Give a design those that can be had:
+/// <see cref="AwgTrade"/>, or <c>series.Only("on the shelf", AwgSize.Parse("14"), AwgSize.Parse("12"))</c>.</para>
+/// Made when first asked for, immutable and thread-safe.
+/// </remarks>
+public sealed partial class ConductorSeries
 {
     private readonly Conductor[] conductors;
 
-    private ConductorSeries(string name, Reference reference, IEnumerable<Conductor> conductors)
+    private ConductorSeries(string name, Reference reference, Conductor[] conductors)
     {
         Name = name;
         Reference = reference;
-        this.conductors = [.. conductors];
-        Conductors = Array.AsReadOnly(this.conductors);
+        this.conductors = conductors;
+        Conductors = Array.AsReadOnly(conductors);
     }
-
-    /// <summary>Stranded annealed copper, 30 AWG to 4/0 AWG, concentric lay of 2 %.</summary>
-    public static ConductorSeries AwgStranded { get; } = new(
-        "AWG, stranded copper", AwgSize.Reference, AwgSize.All.Where(size => size.Number <= 30).Select(size => Conductor.Stranded(size, ConductorMaterial.Copper)));
-
-    /// <summary>Solid annealed copper, 40 AWG to 4/0 AWG.</summary>
-    public static ConductorSeries AwgSolid { get; } = new(
-        "AWG, solid copper", AwgSize.Reference, AwgSize.All.Select(size => Conductor.Solid(size, ConductorMaterial.Copper)));
-
-    /// <summary>Plain copper road-vehicle conductors, 0.13 to 120 mm², largest resistance of ISO 6722. From memory.</summary>
-    public static ConductorSeries RoadVehicle { get; } = new(
-        "road-vehicle plain copper", Iso6722Table.Reference, MetricSize.RoadVehicleSeries.Select(Conductor.Iso6722));
-
-    /// <summary>Flexible plain copper conductors of IEC 60228 class 5, 0.5 to 400 mm², largest resistance.</summary>
-    public static ConductorSeries Iec60228Class5 { get; } = new(
-        "IEC 60228 class 5 plain copper", Iec60228Table.Reference, MetricSize.Iec60228Series.Select(size => Conductor.Iec60228(size, Iec60228Class.Flexible)));
-
-    /// <summary>Stranded plain copper conductors of IEC 60228 class 2, 0.5 to 400 mm², largest resistance.</summary>
-    public static ConductorSeries Iec60228Class2 { get; } = new(
-        "IEC 60228 class 2 plain copper", Iec60228Table.Reference, MetricSize.Iec60228Series.Select(size => Conductor.Iec60228(size, Iec60228Class.Stranded)));
-
-    /// <summary>Annealed copper in vehicle gauges, 20 to 4/0 (SAE J1127, J1128); least areas from memory.</summary>
-    public static ConductorSeries VehicleGauge { get; } = new(
-        "vehicle gauge, copper", VehicleGaugeSize.Reference, VehicleGaugeSize.All.Select(size => Conductor.VehicleGauge(size, ConductorMaterial.Copper)));
-
-    /// <summary>Tin-plated copper aircraft wire, 24 to 4/0, largest resistance of FAA AC 43.13-1B Table 11-9.</summary>
-    public static ConductorSeries AircraftWire { get; } = new(
-        "aircraft wire, tinned copper", AircraftWireSize.Reference, AircraftWireSize.All.Select(Conductor.AircraftWire));
 
     /// <summary>What the series is called.</summary>
     public string Name { get; }
@@ -68,14 +44,14 @@ public sealed class ConductorSeries
         _ = sizes ?? throw new ArgumentNullException(nameof(sizes));
         foreach (ConductorSize size in sizes)
         {
-            if (!TryGet(size, out _))
+            if (size.IsNone || !TryGet(size, out _))
             {
                 throw new ArgumentException($"{size} is not a size of {Name}.", nameof(sizes));
             }
         }
 
         return sizes.Length > 0
-            ? new ConductorSeries(name, Reference, conductors.Where(conductor => Array.IndexOf(sizes, conductor.Size!.Value) >= 0))
+            ? new ConductorSeries(name, Reference, Array.FindAll(conductors, conductor => conductor.Size is { } own && Array.IndexOf(sizes, own) >= 0))
             : throw new ArgumentException("At least one size is needed.", nameof(sizes));
     }
 
@@ -83,6 +59,7 @@ public sealed class ConductorSeries
     /// <param name="area">The section needed, compared with <see cref="Conductor.Area"/> (for a standard's size the nominal one). Positive.</param>
     /// <returns>The conductor.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The area is outside its range, or larger than the largest of the series.</exception>
+    /// <remarks>Not for a voltage drop: a standard's largest resistance is not ρ/S. <see cref="SmallestFor"/> goes by the resistance.</remarks>
     public Conductor SmallestAtLeast(Area area) =>
         TrySmallestAtLeast(area, out Conductor? conductor)
             ? conductor
@@ -108,14 +85,16 @@ public sealed class ConductorSeries
     /// <param name="size">The size, of any system; nothing is converted.</param>
     /// <param name="conductor">The conductor, or null.</param>
     /// <returns>Whether the series has it.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public bool TryGet(ConductorSize size, [NotNullWhen(true)] out Conductor? conductor)
     {
-        conductor = Array.Find(conductors, c => c.Size.GetValueOrDefault().Equals(size));
+        ConductorSize needed = size.Need(nameof(size));
+        conductor = Array.Find(conductors, c => c.Size is { } own && own.Equals(needed));
         return conductor is not null;
     }
 
     /// <summary>The next larger conductor of the series.</summary>
-    /// <param name="conductor">A conductor of the series.</param>
+    /// <param name="conductor">A conductor of the series: one that equals it by value, wherever it was made.</param>
     /// <returns>The next larger one, or null for the largest.</returns>
     /// <exception cref="ArgumentNullException">The conductor is null.</exception>
     /// <exception cref="ArgumentException">The conductor is not one of the series.</exception>

@@ -32,30 +32,30 @@ public readonly partial struct ConductorSize : IFormattable
     /// <returns>The size.</returns>
     /// <exception cref="FormatException">The text is not a size of any system; the message quotes it and says what is accepted.</exception>
     public static ConductorSize Parse(ReadOnlySpan<char> s, IFormatProvider? provider) =>
-        TryParse(s, provider, out ConductorSize result) ? result : throw SizeText.Refusal(s, "a size of any system", Accepted);
+        TryParse(s, provider, out ConductorSize result) ? result : throw SizeText.RefusalIn(s, "a size of any system", Accepted, provider);
 
-    /// <summary>Reads a size of any system, in the invariant culture; says no instead of throwing.</summary>
+    /// <summary>Reads a size of any system, in the invariant culture; answers false instead of throwing.</summary>
     /// <param name="s">The text; may be null.</param>
-    /// <param name="result">The size, or the default.</param>
+    /// <param name="result">The size, or no size.</param>
     /// <returns>Whether the text is a size of any system.</returns>
     public static bool TryParse(string? s, out ConductorSize result) => TryParse(s.AsSpan(), CultureInfo.InvariantCulture, out result);
 
-    /// <summary>Reads a size of any system; says no instead of throwing.</summary>
+    /// <summary>Reads a size of any system; answers false instead of throwing.</summary>
     /// <param name="s">The text; may be null.</param>
     /// <param name="provider">A culture. The decimal separator of kcmil and mm²; <c>null</c> means the invariant one.</param>
-    /// <param name="result">The size, or the default.</param>
+    /// <param name="result">The size, or no size.</param>
     /// <returns>Whether the text is a size of any system.</returns>
     public static bool TryParse(string? s, IFormatProvider? provider, out ConductorSize result) => TryParse(s.AsSpan(), provider, out result);
 
-    /// <summary>Reads a size of any system; says no instead of throwing.</summary>
+    /// <summary>Reads a size of any system; answers false instead of throwing.</summary>
     /// <param name="s">The text.</param>
     /// <param name="provider">A culture. The decimal separator of kcmil and mm²; <c>null</c> means the invariant one.</param>
-    /// <param name="result">The size, or the default.</param>
+    /// <param name="result">The size, or no size.</param>
     /// <returns>Whether the text is a size of any system.</returns>
     public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out ConductorSize result) => TryRead(s, provider, out result);
 
     /// <summary>The size as text, in the invariant culture.</summary>
-    /// <returns>A text that <see cref="Parse(string, IFormatProvider)"/> reads back.</returns>
+    /// <returns>A text that <see cref="Parse(string, IFormatProvider)"/> reads back; <c>no size</c> where it is none, which no parser reads.</returns>
     public override string ToString() => ToString(null, CultureInfo.InvariantCulture);
 
     /// <summary>The size as text.</summary>

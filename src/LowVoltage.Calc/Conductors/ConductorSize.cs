@@ -6,8 +6,8 @@ namespace LowVoltage.Calc.Conductors;
 /// <summary>A conductor size of any system, with the system as part of its identity.</summary>
 /// <remarks>
 /// 14 AWG, 14 SAE and 14 aircraft are three sizes and never equal; nothing converts one system into another by equivalence.
-/// <c>default</c> is no size (<see cref="SizeSystem.Geometry"/>, an empty designation). Sizes of different systems have no order:
-/// compare <see cref="NominalArea"/>.
+/// <c>default</c> is no size (<see cref="IsNone"/>): it prints <c>no size</c> and is refused wherever a size is needed. Sizes of different systems
+/// have no order: compare <see cref="NominalArea"/>.
 /// </remarks>
 public readonly partial struct ConductorSize
 {
@@ -20,16 +20,20 @@ public readonly partial struct ConductorSize
         this.value = value;
     }
 
-    /// <summary>The system. Nominal square millimetres of whichever standard are <see cref="SizeSystem.Metric"/>.</summary>
+    /// <summary>Whether this is no size: a <c>default</c>, or what a <c>TryParse</c> left that answered false.</summary>
+    public bool IsNone => System == SizeSystem.Geometry;
+
+    /// <summary>The system; <see cref="SizeSystem.Geometry"/> for no size. Nominal square millimetres of whichever standard are <see cref="SizeSystem.Metric"/>.</summary>
     public SizeSystem System { get; }
 
     /// <summary>The gauge number, kcmil or nominal mm², as the tables key it.</summary>
     internal double Value => value;
 
-    /// <summary>The size as text with its system, invariant: <c>14 AWG</c>, <c>2.5 mm²</c>. Empty for <c>default</c>.</summary>
+    /// <summary>The size as text with its system, invariant: <c>14 AWG</c>, <c>2.5 mm²</c>; <c>no size</c> for <c>default</c>.</summary>
     public string Designation => ToString(null, CultureInfo.InvariantCulture);
 
-    /// <summary>The nominal cross-section that goes with the size; zero for <c>default</c>.</summary>
+    /// <summary>The nominal cross-section that goes with the size.</summary>
+    /// <exception cref="InvalidOperationException">This is no size.</exception>
     public Area NominalArea => Area.FromSquareMillimeters(System switch
     {
         SizeSystem.AmericanWireGauge => AwgSize.FromNumber((int)value).AreaSquareMillimeters,
@@ -37,20 +41,22 @@ public readonly partial struct ConductorSize
         SizeSystem.Metric => value,
         SizeSystem.VehicleGauge => VehicleGaugeSize.FromNumber((int)value).AreaSquareMillimeters,
         SizeSystem.AircraftWire => AircraftWireSize.FromNumber((int)value).AreaSquareMillimeters,
-        _ => 0,
+        _ => throw NoSize.Read(nameof(ConductorSize)),
     });
 
     /// <summary>An AWG size as a size of any system.</summary>
     /// <param name="size">The size.</param>
     /// <returns>The same size.</returns>
-    public static ConductorSize FromAwg(AwgSize size) => new(SizeSystem.AmericanWireGauge, size.Number);
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
+    public static ConductorSize FromAwg(AwgSize size) => new(SizeSystem.AmericanWireGauge, size.Need(nameof(size)).Number);
 
     /// <summary>An AWG size as a size of any system; the same as <see cref="FromAwg"/>.</summary>
     /// <param name="size">The size.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public static implicit operator ConductorSize(AwgSize size) => FromAwg(size);
 
     /// <summary>The size as an AWG size, if it is one; no conversion between systems.</summary>
-    /// <param name="size">The size, or the default.</param>
+    /// <param name="size">The size, or no size.</param>
     /// <returns>Whether the size is of that system.</returns>
     public bool TryGetAwg(out AwgSize size)
     {
@@ -63,7 +69,7 @@ public readonly partial struct ConductorSize
     /// <param name="size">The size.</param>
     /// <returns>The same size.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
-    public static ConductorSize FromKcmil(KcmilSize size) => new(SizeSystem.Kcmil, KcmilSize.FromKcmil(size.Kcmil).Kcmil);
+    public static ConductorSize FromKcmil(KcmilSize size) => new(SizeSystem.Kcmil, size.Need(nameof(size)).Kcmil);
 
     /// <summary>A kcmil size as a size of any system; the same as <see cref="FromKcmil"/>.</summary>
     /// <param name="size">The size.</param>
@@ -71,7 +77,7 @@ public readonly partial struct ConductorSize
     public static implicit operator ConductorSize(KcmilSize size) => FromKcmil(size);
 
     /// <summary>The size as a kcmil size, if it is one; no conversion between systems.</summary>
-    /// <param name="size">The size, or the default.</param>
+    /// <param name="size">The size, or no size.</param>
     /// <returns>Whether the size is of that system.</returns>
     public bool TryGetKcmil(out KcmilSize size)
     {
@@ -85,7 +91,7 @@ public readonly partial struct ConductorSize
     /// <returns>The same size.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public static ConductorSize FromMetric(MetricSize size) =>
-        new(SizeSystem.Metric, Quantities.Accept.Positive(size.SquareMillimeters, Quantities.Accept.MostSquareMillimeters, "mm²", nameof(size)));
+        new(SizeSystem.Metric, size.Need(nameof(size)).SquareMillimeters);
 
     /// <summary>A metric size as a size of any system; the same as <see cref="FromMetric"/>.</summary>
     /// <param name="size">The size.</param>
@@ -93,7 +99,7 @@ public readonly partial struct ConductorSize
     public static implicit operator ConductorSize(MetricSize size) => FromMetric(size);
 
     /// <summary>The size as a metric size, if it is one; no conversion between systems.</summary>
-    /// <param name="size">The size, or the default.</param>
+    /// <param name="size">The size, or no size.</param>
     /// <returns>Whether the size is of that system.</returns>
     public bool TryGetMetric(out MetricSize size)
     {
@@ -105,14 +111,16 @@ public readonly partial struct ConductorSize
     /// <summary>A vehicle gauge as a size of any system.</summary>
     /// <param name="size">The size.</param>
     /// <returns>The same size.</returns>
-    public static ConductorSize FromVehicleGauge(VehicleGaugeSize size) => new(SizeSystem.VehicleGauge, size.Number);
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
+    public static ConductorSize FromVehicleGauge(VehicleGaugeSize size) => new(SizeSystem.VehicleGauge, size.Need(nameof(size)).Number);
 
     /// <summary>A vehicle gauge as a size of any system; the same as <see cref="FromVehicleGauge"/>.</summary>
     /// <param name="size">The size.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public static implicit operator ConductorSize(VehicleGaugeSize size) => FromVehicleGauge(size);
 
     /// <summary>The size as a vehicle gauge, if it is one; no conversion between systems.</summary>
-    /// <param name="size">The size, or the default.</param>
+    /// <param name="size">The size, or no size.</param>
     /// <returns>Whether the size is of that system.</returns>
     public bool TryGetVehicleGauge(out VehicleGaugeSize size)
     {
@@ -124,14 +132,16 @@ public readonly partial struct ConductorSize
     /// <summary>An aircraft wire size as a size of any system.</summary>
     /// <param name="size">The size.</param>
     /// <returns>The same size.</returns>
-    public static ConductorSize FromAircraft(AircraftWireSize size) => new(SizeSystem.AircraftWire, size.Number);
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
+    public static ConductorSize FromAircraft(AircraftWireSize size) => new(SizeSystem.AircraftWire, size.Need(nameof(size)).Number);
 
     /// <summary>An aircraft wire size as a size of any system; the same as <see cref="FromAircraft"/>.</summary>
     /// <param name="size">The size.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The size is a <c>default</c>, which is no size.</exception>
     public static implicit operator ConductorSize(AircraftWireSize size) => FromAircraft(size);
 
     /// <summary>The size as an aircraft wire size, if it is one; no conversion between systems.</summary>
-    /// <param name="size">The size, or the default.</param>
+    /// <param name="size">The size, or no size.</param>
     /// <returns>Whether the size is of that system.</returns>
     public bool TryGetAircraft(out AircraftWireSize size)
     {
@@ -146,6 +156,9 @@ public readonly partial struct ConductorSize
     /// <inheritdoc/>
     public override int GetHashCode() => (System, value).GetHashCode();
 
+    /// <summary>This size, or a refusal of no size that names the parameter.</summary>
+    internal ConductorSize Need(string name) => IsNone ? throw NoSize.Argument(name, nameof(ConductorSize)) : this;
+
     private static bool TryRead(ReadOnlySpan<char> text, IFormatProvider? provider, out ConductorSize result)
     {
         // A bare gauge number is an AWG size to AwgSize, and ambiguous here.
@@ -157,7 +170,7 @@ public readonly partial struct ConductorSize
         {
             result = kcmil;
         }
-        else if (MetricSize.TryParse(text, provider, out MetricSize metric))
+        else if (MetricSize.TryRead(text, provider, needsUnit: true, out MetricSize metric))
         {
             result = metric;
         }
@@ -174,7 +187,7 @@ public readonly partial struct ConductorSize
             result = default;
         }
 
-        return result.System != SizeSystem.Geometry;
+        return !result.IsNone;
     }
 
     private string Write(string? format, IFormatProvider provider)
@@ -191,7 +204,7 @@ public readonly partial struct ConductorSize
             SizeSystem.Metric => MetricSize.FromSquareMillimeters(value).ToString(null, provider),
             SizeSystem.VehicleGauge => VehicleGaugeSize.FromNumber((int)value).ToString(null, provider),
             SizeSystem.AircraftWire => AircraftWireSize.FromNumber((int)value).ToString(null, provider),
-            _ => "",
+            _ => NoSize.Text,
         };
     }
 }

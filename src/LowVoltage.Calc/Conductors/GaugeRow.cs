@@ -15,8 +15,16 @@ internal readonly struct GaugeRow(int number, double squareMillimeters, int stra
 
     internal static bool TryFind(GaugeRow[] rows, int number, out GaugeRow row)
     {
-        int index = Array.FindIndex(rows, r => r.Number == number);
-        row = index >= 0 ? rows[index] : default;
-        return index >= 0;
+        foreach (GaugeRow candidate in rows)
+        {
+            if (candidate.Number == number)
+            {
+                row = candidate;
+                return true;
+            }
+        }
+
+        row = default;
+        return false;
     }
 }

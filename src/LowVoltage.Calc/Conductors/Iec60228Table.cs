@@ -42,7 +42,12 @@ internal static class Iec60228Table
     /// <summary>The limit in Ω/km and the number of strands that sets the diameter; false where the table has no value.</summary>
     internal static bool TryFind(MetricSize size, Iec60228Class conductorClass, Iec60228Metal metal, out double ohmsPerKilometer, out int strands)
     {
-        int index = Array.FindIndex(Rows, r => r.SquareMillimeters.Equals(size.SquareMillimeters));
+        int index = Rows.Length - 1;
+        while (index >= 0 && !Rows[index].SquareMillimeters.Equals(size.SquareMillimeters))
+        {
+            index--;
+        }
+
         Row row = index >= 0 ? Rows[index] : default;
         ohmsPerKilometer = row.Limit(conductorClass, metal);
         strands = row.Strands(conductorClass);

@@ -22,7 +22,7 @@ public sealed partial class InsulationMaterial
     private static readonly Reference Overload = new()
     {
         Title = "ISO 6722-1",
-        Edition = "2011",
+        Edition = Editions.Iso6722,
         Kind = ReferenceKind.FromMemory,
         Note = "No short-circuit limit is standardised: the 6 h thermal-overload temperature, class + 50 K, stands in for it; on the safe side for seconds.",
     };
@@ -38,18 +38,21 @@ public sealed partial class InsulationMaterial
     private static readonly Thermal UnknownThermal = new(6.0, 0.93e6, 0.85, Cautious("compound not known: the worst of the common insulations in each value"));
 
     private static readonly InsulationMaterial[] RoadVehicleClasses =
-        [.. new[] { 85, 100, 125, 150, 175, 200, 225, 250 }.Select(RoadVehicleOf)];
+    [
+        RoadVehicleOf(85, 'A'), RoadVehicleOf(100, 'B'), RoadVehicleOf(125, 'C'), RoadVehicleOf(150, 'D'),
+        RoadVehicleOf(175, 'E'), RoadVehicleOf(200, 'F'), RoadVehicleOf(225, 'G'), RoadVehicleOf(250, 'H'),
+    ];
 
-    /// <summary>General-purpose plasticised PVC: 70 °C continuous, 160 °C at the end of a short circuit (140 °C above 300 mm²).</summary>
+    /// <summary>General-purpose plasticised PVC (polyvinyl chloride): 70 °C continuous, 160 °C at the end of a short circuit (140 °C above 300 mm²).</summary>
     public static InsulationMaterial PolyvinylChloride { get; } = Make("PVC (70 °C)", 70, 160, PvcThermal, Table52, TableA54, 140);
 
     /// <summary>Heat-resistant PVC: 90 °C continuous, 160 °C at the end of a short circuit (140 °C above 300 mm²).</summary>
     public static InsulationMaterial HeatResistantPolyvinylChloride { get; } = Make("PVC (90 °C)", 90, 160, PvcThermal, TableA54, TableA54, 140);
 
-    /// <summary>Cross-linked polyethylene: 90 °C continuous, 250 °C at the end of a short circuit.</summary>
+    /// <summary>Cross-linked polyethylene (XLPE): 90 °C continuous, 250 °C at the end of a short circuit.</summary>
     public static InsulationMaterial CrossLinkedPolyethylene { get; } = Make("XLPE (90 °C)", 90, 250, XlpeThermal, Table52, TableA54);
 
-    /// <summary>Ethylene-propylene rubber: 90 °C continuous, 250 °C at the end of a short circuit.</summary>
+    /// <summary>Ethylene-propylene rubber (EPR): 90 °C continuous, 250 °C at the end of a short circuit.</summary>
     public static InsulationMaterial EthylenePropyleneRubber { get; } = Make("EPR (90 °C)", 90, 250, EprThermal, Table52, TableA54);
 
     /// <summary>Rubber, 60 °C continuous, 200 °C at the end of a short circuit.</summary>
@@ -82,12 +85,12 @@ public sealed partial class InsulationMaterial
             : throw new ArgumentOutOfRangeException(
                 nameof(temperatureClass), temperatureClass, $"temperatureClass must be A to H; it was {Quantities.Accept.Text((int)temperatureClass)}.");
 
-    private static InsulationMaterial RoadVehicleOf(int celsius, int index) => Make(
-        $"road-vehicle class {(char)('A' + index)} ({celsius} °C)",
+    private static InsulationMaterial RoadVehicleOf(int celsius, char letter) => Make(
+        $"road-vehicle class {letter} ({celsius} °C)",
         celsius,
         celsius + 50,
         UnknownThermal,
-        new Reference { Title = "ISO 6722-1", Edition = "2011", Locator = "temperature classes", Kind = ReferenceKind.Standard, Note = "Read in a cable specification that quotes it." },
+        new Reference { Title = "ISO 6722-1", Edition = Editions.Iso6722, Locator = "temperature classes", Kind = ReferenceKind.Standard, Note = "Read in a cable specification that quotes it." },
         Overload,
         published: false);
 

@@ -17,7 +17,7 @@ public static class InsulationWall
     /// <summary>Where the walls come from.</summary>
     public static Reference Reference { get; } = new()
     {
-        Title = "ISO 6722-1", Edition = "2011", Locator = "thin-wall insulation", Kind = ReferenceKind.FromMemory,
+        Title = "ISO 6722-1", Edition = Editions.Iso6722, Locator = "thin-wall insulation", Kind = ReferenceKind.FromMemory,
         Note = "Ten sizes agree with a retrieved sheet of outer diameters. Used for wires of every system where the wall is not stated.",
     };
 

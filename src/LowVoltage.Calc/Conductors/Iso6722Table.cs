@@ -2,7 +2,7 @@ using LowVoltage.Calc.References;
 
 namespace LowVoltage.Calc.Conductors;
 
-/// <summary>Largest resistances of road-vehicle conductors at 20 °C. All from memory. A zero is "not known".</summary>
+/// <summary>Largest resistances and diameters of road-vehicle conductors at 20 °C. All from memory. A zero is "not known".</summary>
 internal static class Iso6722Table
 {
     // mm²; mΩ/m: bare copper, tinned copper; largest conductor diameter mm.
@@ -41,16 +41,22 @@ internal static class Iso6722Table
     internal static Reference Reference { get; } = new()
     {
         Title = "ISO 6722-1",
-        Edition = "2011",
+        Edition = Editions.Iso6722,
         Kind = ReferenceKind.FromMemory,
-        Note = "Every value from memory; the 15 sizes shared with IEC 60228 equal that standard's class 5 limit divided by 1.05 within 0.8 %. "
-            + "0.35 mm² follows the editions from 2006 on (54.4; 52.0 in 2002). Superseded by ISO 19642-3.",
+        Note = "Every value from memory; the 15 sizes shared with IEC 60228 equal that standard's class 5 limit divided by 1.05 within 0.8 %. 13 of the plain resistances and 10 of the "
+            + "diameters agree with an independent transcription, 2026-11. 0.35 mm² follows the editions from 2006 on (54.4; 52.0 in 2002). Largest diameters of 16, 25 and 35 mm²: 5.8, 7.2 and "
+            + "8.5 mm here; a handbook reprint of an older edition, thick wall, prints 6.3, 7.8 and 9.0 mm. The smaller are kept, which cool less.",
     };
 
     /// <summary>The limit in Ω/km and the conductor diameter in mm; false where the table has no value.</summary>
     internal static bool TryFind(MetricSize size, bool tinned, out double ohmsPerKilometer, out double diameter)
     {
-        int index = Array.FindIndex(Rows, r => r.SquareMillimeters.Equals(size.SquareMillimeters));
+        int index = Rows.Length - 1;
+        while (index >= 0 && !Rows[index].SquareMillimeters.Equals(size.SquareMillimeters))
+        {
+            index--;
+        }
+
         ohmsPerKilometer = index < 0 ? 0 : tinned ? Rows[index].Tinned : Rows[index].Bare;
         diameter = index < 0 ? 0 : Diameter(index);
         return ohmsPerKilometer > 0;

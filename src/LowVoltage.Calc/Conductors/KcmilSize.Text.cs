@@ -32,30 +32,30 @@ public readonly partial struct KcmilSize : IFormattable
     /// <returns>The size.</returns>
     /// <exception cref="FormatException">The text is not a kcmil size; the message quotes it and says what is accepted.</exception>
     public static KcmilSize Parse(ReadOnlySpan<char> s, IFormatProvider? provider) =>
-        TryParse(s, provider, out KcmilSize result) ? result : throw SizeText.Refusal(s, "a kcmil size", Accepted);
+        TryParse(s, provider, out KcmilSize result) ? result : throw SizeText.RefusalIn(s, "a kcmil size", Accepted, provider);
 
-    /// <summary>Reads a kcmil size, in the invariant culture; says no instead of throwing.</summary>
+    /// <summary>Reads a kcmil size, in the invariant culture; answers false instead of throwing.</summary>
     /// <param name="s">The text; may be null.</param>
-    /// <param name="result">The size, or the default.</param>
+    /// <param name="result">The size, or no size.</param>
     /// <returns>Whether the text is a kcmil size.</returns>
     public static bool TryParse(string? s, out KcmilSize result) => TryParse(s.AsSpan(), CultureInfo.InvariantCulture, out result);
 
-    /// <summary>Reads a kcmil size; says no instead of throwing.</summary>
+    /// <summary>Reads a kcmil size; answers false instead of throwing.</summary>
     /// <param name="s">The text; may be null.</param>
     /// <param name="provider">A culture. Its decimal separator is used; <c>null</c> means the invariant one.</param>
-    /// <param name="result">The size, or the default.</param>
+    /// <param name="result">The size, or no size.</param>
     /// <returns>Whether the text is a kcmil size.</returns>
     public static bool TryParse(string? s, IFormatProvider? provider, out KcmilSize result) => TryParse(s.AsSpan(), provider, out result);
 
-    /// <summary>Reads a kcmil size; says no instead of throwing.</summary>
+    /// <summary>Reads a kcmil size; answers false instead of throwing.</summary>
     /// <param name="s">The text.</param>
     /// <param name="provider">A culture. Its decimal separator is used; <c>null</c> means the invariant one.</param>
-    /// <param name="result">The size, or the default.</param>
+    /// <param name="result">The size, or no size.</param>
     /// <returns>Whether the text is a kcmil size.</returns>
     public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out KcmilSize result) => TryRead(s, provider, out result);
 
     /// <summary>The size as text, in the invariant culture.</summary>
-    /// <returns>A text that <see cref="Parse(string, IFormatProvider)"/> reads back.</returns>
+    /// <returns>A text that <see cref="Parse(string, IFormatProvider)"/> reads back; <c>no size</c> where it is none, which no parser reads.</returns>
     public override string ToString() => ToString(null, CultureInfo.InvariantCulture);
 
     /// <summary>The size as text.</summary>

@@ -7,7 +7,8 @@ namespace LowVoltage.Calc.Conductors;
 /// <summary>A conductor size above 4/0 AWG in thousands of circular mils (kcmil, formerly MCM).</summary>
 /// <remarks>
 /// <code>A = kcmil · 1000 · π/4 · (0.0254 mm)²</code>
-/// Stored as one number in kcmil. Accepted: above 211.6 (4/0 AWG) and at most 1e6. <c>default</c> is 0 and no size; nothing accepts it.
+/// Stored as one number in kcmil. Accepted: above 211.6 (4/0 AWG) and at most 1e6. <c>default</c> is no size (<see cref="IsNone"/>): it
+/// prints <c>no size</c>, comes before every size and is refused wherever a size is needed.
 /// </remarks>
 public readonly partial struct KcmilSize
 {
@@ -18,7 +19,9 @@ public readonly partial struct KcmilSize
 
     private static readonly double[] Standard = [250, 300, 350, 400, 500, 600, 700, 750, 800, 900, 1000];
 
-    private KcmilSize(double kcmil) => Kcmil = kcmil;
+    private readonly double kcmil;
+
+    private KcmilSize(double kcmil) => this.kcmil = kcmil;
 
     /// <summary>The source of the series.</summary>
     public static Reference Reference { get; } = new()
@@ -27,10 +30,14 @@ public readonly partial struct KcmilSize
     };
 
     /// <summary>The usual sizes, 250 to 1000 kcmil, in ascending order.</summary>
-    public static IReadOnlyList<KcmilSize> All { get; } = Array.AsReadOnly(Array.ConvertAll(Standard, kcmil => new KcmilSize(kcmil)));
+    public static IReadOnlyList<KcmilSize> All { get; } = Array.AsReadOnly(Every(Standard));
+
+    /// <summary>Whether this is no size: a <c>default</c>, or what a <c>TryParse</c> left that answered false.</summary>
+    public bool IsNone => kcmil == 0;
 
     /// <summary>Thousands of circular mils.</summary>
-    public double Kcmil { get; }
+    /// <exception cref="InvalidOperationException">This is no size (<see cref="IsNone"/>); so for every property of a size.</exception>
+    public double Kcmil => kcmil > 0 ? kcmil : throw NoSize.Read(nameof(KcmilSize));
 
     /// <summary>Circular mils.</summary>
     public double CircularMils => Kcmil * 1000;
@@ -53,15 +60,29 @@ public readonly partial struct KcmilSize
                 $"value must be above {Accept.Text(FourOughtKcmil)} kcmil (4/0 AWG) and at most {Accept.Text(Most)} kcmil; it was {Accept.Text(value)} kcmil.");
 
     /// <inheritdoc/>
-    public bool Equals(KcmilSize other) => Kcmil.Equals(other.Kcmil);
+    public bool Equals(KcmilSize other) => kcmil.Equals(other.kcmil);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => Kcmil.GetHashCode();
+    public override int GetHashCode() => kcmil.GetHashCode();
 
-    /// <summary>Orders by metal.</summary>
+    /// <summary>Orders by metal, no size first.</summary>
     /// <param name="other">Another size.</param>
     /// <returns>Negative when this size holds less metal.</returns>
-    public int CompareTo(KcmilSize other) => Kcmil.CompareTo(other.Kcmil);
+    public int CompareTo(KcmilSize other) => kcmil.CompareTo(other.kcmil);
+
+    /// <summary>This size, or a refusal of no size that names the parameter.</summary>
+    internal KcmilSize Need(string name) => kcmil > 0 ? this : throw NoSize.Argument(name, nameof(KcmilSize));
+
+    private static KcmilSize[] Every(double[] values)
+    {
+        KcmilSize[] sizes = new KcmilSize[values.Length];
+        for (int i = 0; i < sizes.Length; i++)
+        {
+            sizes[i] = new KcmilSize(values[i]);
+        }
+
+        return sizes;
+    }
 
     private static bool TryRead(ReadOnlySpan<char> text, IFormatProvider? provider, out KcmilSize result)
     {
@@ -73,5 +94,9 @@ public readonly partial struct KcmilSize
 
     private static bool IsUnit(ReadOnlySpan<char> unit) => SizeText.Same(unit, "kcmil") || SizeText.Same(unit, "MCM");
 
-    private string Write(string? format, IFormatProvider provider) => SizeText.Number(Kcmil, format, provider) + " kcmil";
+    private string Write(string? format, IFormatProvider provider)
+    {
+        string number = SizeText.Number(kcmil, format, provider);
+        return IsNone ? NoSize.Text : number + " kcmil";
+    }
 }

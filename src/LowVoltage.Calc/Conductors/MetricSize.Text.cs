@@ -8,16 +8,16 @@ public readonly partial struct MetricSize : ISpanParsable<MetricSize>, ISpanForm
 public readonly partial struct MetricSize : IFormattable
 #endif
 {
-    private const string Accepted = "2.5 mm², 2.5mm2, 2.5 mm^2 or 2.5 sqmm";
+    private const string Accepted = "2.5 mm², 2.5mm2, 2.5 mm^2, 2.5 sqmm or 2.5";
 
-    /// <summary>Reads a metric size, in the invariant culture: <c>2.5 mm²</c>, <c>2.5mm2</c>, <c>2.5 mm^2</c>, <c>2.5 sqmm</c>; any case.</summary>
+    /// <summary>Reads a metric size, in the invariant culture: <c>2.5 mm²</c>, <c>2.5mm2</c>, <c>2.5 mm^2</c>, <c>2.5 sqmm</c>, <c>2.5</c>; any case.</summary>
     /// <param name="s">The text.</param>
     /// <returns>The size.</returns>
     /// <exception cref="ArgumentNullException">The text is null.</exception>
     /// <exception cref="FormatException">The text is not a metric size; the message quotes it and says what is accepted.</exception>
     public static MetricSize Parse(string s) => Parse(s, CultureInfo.InvariantCulture);
 
-    /// <summary>Reads a metric size: <c>2.5 mm²</c>, <c>2.5mm2</c>, <c>2.5 mm^2</c>, <c>2.5 sqmm</c>; any case.</summary>
+    /// <summary>Reads a metric size: <c>2.5 mm²</c>, <c>2.5mm2</c>, <c>2.5 mm^2</c>, <c>2.5 sqmm</c>, <c>2.5</c>; any case.</summary>
     /// <param name="s">The text.</param>
     /// <param name="provider">A culture. Its decimal separator is used, and never a thousands separator; <c>null</c> means the invariant one, which refuses <c>2,5</c>.</param>
     /// <returns>The size.</returns>
@@ -26,36 +26,36 @@ public readonly partial struct MetricSize : IFormattable
     public static MetricSize Parse(string s, IFormatProvider? provider) =>
         Parse((s ?? throw new ArgumentNullException(nameof(s))).AsSpan(), provider);
 
-    /// <summary>Reads a metric size: <c>2.5 mm²</c>, <c>2.5mm2</c>, <c>2.5 mm^2</c>, <c>2.5 sqmm</c>; any case.</summary>
+    /// <summary>Reads a metric size: <c>2.5 mm²</c>, <c>2.5mm2</c>, <c>2.5 mm^2</c>, <c>2.5 sqmm</c>, <c>2.5</c>; any case.</summary>
     /// <param name="s">The text.</param>
     /// <param name="provider">A culture. Its decimal separator is used, and never a thousands separator; <c>null</c> means the invariant one, which refuses <c>2,5</c>.</param>
     /// <returns>The size.</returns>
     /// <exception cref="FormatException">The text is not a metric size; the message quotes it and says what is accepted.</exception>
     public static MetricSize Parse(ReadOnlySpan<char> s, IFormatProvider? provider) =>
-        TryParse(s, provider, out MetricSize result) ? result : throw SizeText.Refusal(s, "a metric size", Accepted);
+        TryParse(s, provider, out MetricSize result) ? result : throw SizeText.RefusalIn(s, "a metric size", Accepted, provider);
 
-    /// <summary>Reads a metric size, in the invariant culture; says no instead of throwing.</summary>
+    /// <summary>Reads a metric size, in the invariant culture; answers false instead of throwing.</summary>
     /// <param name="s">The text; may be null.</param>
-    /// <param name="result">The size, or the default.</param>
+    /// <param name="result">The size, or no size.</param>
     /// <returns>Whether the text is a metric size.</returns>
     public static bool TryParse(string? s, out MetricSize result) => TryParse(s.AsSpan(), CultureInfo.InvariantCulture, out result);
 
-    /// <summary>Reads a metric size; says no instead of throwing.</summary>
+    /// <summary>Reads a metric size; answers false instead of throwing.</summary>
     /// <param name="s">The text; may be null.</param>
     /// <param name="provider">A culture. Its decimal separator is used, and never a thousands separator; <c>null</c> means the invariant one, which refuses <c>2,5</c>.</param>
-    /// <param name="result">The size, or the default.</param>
+    /// <param name="result">The size, or no size.</param>
     /// <returns>Whether the text is a metric size.</returns>
     public static bool TryParse(string? s, IFormatProvider? provider, out MetricSize result) => TryParse(s.AsSpan(), provider, out result);
 
-    /// <summary>Reads a metric size; says no instead of throwing.</summary>
+    /// <summary>Reads a metric size; answers false instead of throwing.</summary>
     /// <param name="s">The text.</param>
     /// <param name="provider">A culture. Its decimal separator is used, and never a thousands separator; <c>null</c> means the invariant one, which refuses <c>2,5</c>.</param>
-    /// <param name="result">The size, or the default.</param>
+    /// <param name="result">The size, or no size.</param>
     /// <returns>Whether the text is a metric size.</returns>
     public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out MetricSize result) => TryRead(s, provider, out result);
 
     /// <summary>The size as text, in the invariant culture.</summary>
-    /// <returns>A text that <see cref="Parse(string, IFormatProvider)"/> reads back.</returns>
+    /// <returns>A text that <see cref="Parse(string, IFormatProvider)"/> reads back; <c>no size</c> where it is none, which no parser reads.</returns>
     public override string ToString() => ToString(null, CultureInfo.InvariantCulture);
 
     /// <summary>The size as text.</summary>

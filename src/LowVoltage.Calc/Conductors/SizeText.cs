@@ -48,10 +48,10 @@ internal static class SizeText
             : (1 - number).ToString(CultureInfo.InvariantCulture) + "/0";
 
     /// <summary>A gauge as text: with its system's word for the general format, without it for <c>N</c>.</summary>
-    internal static string Gauge(int number, string word, string? format) => format switch
+    internal static string Gauge(int? number, string word, string? format) => format switch
     {
-        null or "" or "G" or "g" => GaugeNumber(number) + " " + word,
-        "N" or "n" => GaugeNumber(number),
+        null or "" or "G" or "g" => number is { } n ? GaugeNumber(n) + " " + word : NoSize.Text,
+        "N" or "n" => number is { } n ? GaugeNumber(n) : NoSize.Text,
         _ => throw new FormatException($"The format \"{format}\" is not known; G and N are."),
     };
 
@@ -68,6 +68,15 @@ internal static class SizeText
 
     internal static FormatException Refusal(ReadOnlySpan<char> text, string what, string accepted) =>
         new($"\"{text.ToString()}\" is not {what}. Accepted: {accepted}.");
+
+    /// <summary>The same where a culture's decimal separator counts: the examples are written with it.</summary>
+    internal static FormatException RefusalIn(ReadOnlySpan<char> text, string what, string accepted, IFormatProvider? provider)
+    {
+        string separator = NumberFormatInfo.GetInstance(provider ?? CultureInfo.InvariantCulture).NumberDecimalSeparator;
+        return separator == "."
+            ? Refusal(text, what, accepted)
+            : Refusal(text, what, accepted.Replace("2.5", "2" + separator + "5").Replace("211.6", "211" + separator + "6") + $" (the decimal separator of this culture is \"{separator}\")");
+    }
 
     private static int NumberLength(ReadOnlySpan<char> text, ReadOnlySpan<char> separator)
     {

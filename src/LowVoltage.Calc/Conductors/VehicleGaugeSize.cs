@@ -10,7 +10,7 @@ namespace LowVoltage.Calc.Conductors;
 /// (6 to 4/0, retail reprints; 1 and 3/0 from memory). For size 6 two figures circulate, 24 538 and 25 910 cmil: the smaller is used.
 /// Size 22 is left out because its least area is not known.</para>
 /// <para>Texts need the word: <c>14 SAE</c>. A number alone is read by <see cref="AwgSize"/> only.</para>
-/// <para>Stored as the number, so equality is exact; ordered by copper. <c>default</c> is size 1/0.</para>
+/// <para>Stored as the number, so equality is exact; ordered by copper. <c>default</c> is no size (<see cref="IsNone"/>): it prints <c>no size</c>, comes before every size and is refused wherever a size is needed.</para>
 /// </remarks>
 public readonly partial struct VehicleGaugeSize
 {
@@ -34,9 +34,12 @@ public readonly partial struct VehicleGaugeSize
         new(-3, 205500 * CircularMil.SquareMillimeters, 259),
     ];
 
-    private readonly sbyte number;
+    private const int Beyond = 41;
 
-    private VehicleGaugeSize(int number) => this.number = (sbyte)number;
+    // 41 less the number, so that a zero is no size and the order is that of copper.
+    private readonly byte place;
+
+    private VehicleGaugeSize(int number) => place = (byte)(Beyond - number);
 
     /// <summary>The source of the areas.</summary>
     public static Reference Reference { get; } = new()
@@ -48,20 +51,24 @@ public readonly partial struct VehicleGaugeSize
     };
 
     /// <summary>All sizes, 20 to 8 even, 6, 4, 2, 1 and 1/0 to 4/0, from the least copper to the most.</summary>
-    public static IReadOnlyList<VehicleGaugeSize> All { get; } = Array.AsReadOnly(Array.ConvertAll(Table, row => new VehicleGaugeSize(row.Number)));
+    public static IReadOnlyList<VehicleGaugeSize> All { get; } = Array.AsReadOnly(Every());
 
     /// <summary>The number: −3 for 4/0, −2 for 3/0, −1 for 2/0, 0 for 1/0, else as printed.</summary>
-    public int Number => number;
+    /// <exception cref="InvalidOperationException">This is no size (<see cref="IsNone"/>); so for every property of a size.</exception>
+    public int Number => place > 0 ? Beyond - place : throw NoSize.Read(nameof(VehicleGaugeSize));
+
+    /// <summary>Whether this is no size: a <c>default</c>, or what a <c>TryParse</c> left that answered false.</summary>
+    public bool IsNone => place == 0;
 
     /// <summary>The copper: the standard's least area for 20 to 8 (from memory), the published circular-mil area for 6 to 4/0.</summary>
     public Area Area => Area.FromSquareMillimeters(AreaSquareMillimeters);
 
     /// <summary>Whether <see cref="Area"/> is the standard's least area (from memory) and not a published nominal one.</summary>
-    public bool IsLeastArea => number >= 8;
+    public bool IsLeastArea => Number >= 8;
 
     internal double AreaSquareMillimeters => Row.SquareMillimeters;
 
-    internal GaugeRow Row => GaugeRow.TryFind(Table, number, out GaugeRow row) ? row : default;
+    internal GaugeRow Row => GaugeRow.TryFind(Table, Number, out GaugeRow row) ? row : default;
 
     /// <summary>A size from its number.</summary>
     /// <param name="number">−3 for 4/0, −2 for 3/0, −1 for 2/0, 0 for 1/0, else as printed.</param>
@@ -73,15 +80,29 @@ public readonly partial struct VehicleGaugeSize
             : throw new ArgumentOutOfRangeException(nameof(number), number, $"number must be a size of the table ({Accepted}); it was {Quantities.Accept.Text(number)}.");
 
     /// <inheritdoc/>
-    public bool Equals(VehicleGaugeSize other) => number == other.number;
+    public bool Equals(VehicleGaugeSize other) => place == other.place;
 
     /// <inheritdoc/>
-    public override int GetHashCode() => number;
+    public override int GetHashCode() => place;
 
-    /// <summary>Orders by copper: the highest number first, 4/0 last.</summary>
+    /// <summary>Orders by copper: no size first, then the highest number, 4/0 last.</summary>
     /// <param name="other">Another size.</param>
     /// <returns>Negative when this size holds less copper.</returns>
-    public int CompareTo(VehicleGaugeSize other) => other.number.CompareTo(number);
+    public int CompareTo(VehicleGaugeSize other) => place.CompareTo(other.place);
+
+    /// <summary>This size, or a refusal of no size that names the parameter.</summary>
+    internal VehicleGaugeSize Need(string name) => place > 0 ? this : throw NoSize.Argument(name, nameof(VehicleGaugeSize));
+
+    private static VehicleGaugeSize[] Every()
+    {
+        VehicleGaugeSize[] sizes = new VehicleGaugeSize[Table.Length];
+        for (int i = 0; i < sizes.Length; i++)
+        {
+            sizes[i] = new VehicleGaugeSize(Table[i].Number);
+        }
+
+        return sizes;
+    }
 
     private static bool TryRead(ReadOnlySpan<char> text, IFormatProvider? provider, out VehicleGaugeSize result)
     {
@@ -94,6 +115,6 @@ public readonly partial struct VehicleGaugeSize
     private string Write(string? format, IFormatProvider provider)
     {
         _ = provider;
-        return SizeText.Gauge(number, "SAE", format);
+        return SizeText.Gauge(IsNone ? null : Number, "SAE", format);
     }
 }

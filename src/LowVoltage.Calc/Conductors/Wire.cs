@@ -4,7 +4,8 @@ using UnitsNet;
 namespace LowVoltage.Calc.Conductors;
 
 /// <summary>An insulated wire: a conductor in an insulation of a given wall thickness.</summary>
-public sealed class Wire
+/// <remarks>Immutable and thread-safe; equal by value.</remarks>
+public sealed partial class Wire
 {
     private Wire(Conductor conductor, InsulationMaterial insulation, double wallMillimeters)
     {
@@ -28,6 +29,17 @@ public sealed class Wire
     internal double WallMillimeters { get; }
 
     internal double OuterDiameterMillimeters => Conductor.DiameterMillimeters + (2 * WallMillimeters);
+
+    /// <summary>An insulated wire with the usual wall for its conductor, <see cref="InsulationWall.UsualFor"/>.</summary>
+    /// <param name="conductor">The conductor.</param>
+    /// <param name="insulation">The insulation.</param>
+    /// <returns>The wire.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <remarks>The usual wall is that of thin-wall road-vehicle cable: an assumption for heat calculations, and a thin one. Measure it where it counts.</remarks>
+    public static Wire Create(Conductor conductor, InsulationMaterial insulation) => new(
+        conductor ?? throw new ArgumentNullException(nameof(conductor)),
+        insulation ?? throw new ArgumentNullException(nameof(insulation)),
+        InsulationWall.UsualMillimeters(conductor.AreaSquareMillimeters));
 
     /// <summary>An insulated wire with a stated wall.</summary>
     /// <param name="conductor">The conductor.</param>

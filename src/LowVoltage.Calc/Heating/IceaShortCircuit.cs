@@ -26,8 +26,8 @@ public static class IceaShortCircuit
     {
         Title = "ICEA P-32-382",
         Edition = "2007",
-        Kind = ReferenceKind.Standard,
-        Note = "As quoted in a cable data sheet; the aluminium coefficient 0.0125 from memory.",
+        Kind = ReferenceKind.FromMemory,
+        Note = "The copper coefficient as quoted in a cable data sheet; the aluminium coefficient 0.0125 from memory, which makes the kind of both.",
     };
 
     /// <summary>The current that takes a copper conductor to a temperature in a time.</summary>

@@ -7,6 +7,10 @@ namespace LowVoltage.Calc.Heating;
 /// <remarks>The constants and the rounded coefficients are from memory; all 14 pairs of coefficients follow from the constants to the printed digits.</remarks>
 public sealed class NonAdiabaticInsulation
 {
+    internal NonAdiabaticInsulation()
+    {
+    }
+
     internal double HeatCapacityJoulesPerCubicMeterKelvin { get; private init; }
 
     /// <summary>What the insulation is: <c>PVC, cables up to 3 kV</c>.</summary>

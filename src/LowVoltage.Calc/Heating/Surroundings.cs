@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using LowVoltage.Calc.Quantities;
 using UnitsNet;
 
@@ -5,12 +6,28 @@ namespace LowVoltage.Calc.Heating;
 
 /// <summary>What a wire gives its heat to: still or moving air of a temperature at an altitude, and walls that it radiates to.</summary>
 /// <remarks>Immutable and thread-safe. Every property is checked when it is set.</remarks>
-public sealed class Surroundings
+public sealed partial class Surroundings
 {
     internal const double LeastCelsius = -70;
     internal const double MostCelsius = 300;
     internal const double MostCoefficient = 1e6;
     private const double MostSpeed = 100;
+
+    /// <summary>Surroundings to be filled by an initialiser; <see cref="Create"/> does without.</summary>
+    public Surroundings()
+    {
+    }
+
+    [SetsRequiredMembers]
+    private Surroundings(Surroundings other)
+    {
+        Ambient = other.Ambient;
+        Altitude = other.Altitude;
+        Emissivity = other.Emissivity;
+        RadiatingSurroundings = other.RadiatingSurroundings;
+        AirSpeed = other.AirSpeed;
+        SurfaceCoefficient = other.SurfaceCoefficient;
+    }
 
     /// <summary>Temperature of the air around the wire, −70 °C to 300 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is outside its range.</exception>

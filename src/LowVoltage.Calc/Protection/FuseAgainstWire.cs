@@ -28,7 +28,7 @@ public static class FuseAgainstWire
         OverloadHeating.Reference,
         new()
         {
-            Title = "IEC 60364-4-43", Edition = "2008", Locator = "434.5.2", Kind = ReferenceKind.FromMemory,
+            Title = "IEC 60364-4-43", Edition = Editions.Iec60364Part443, Locator = "434.5.2", Kind = ReferenceKind.FromMemory,
             Note = "Short-circuit limit temperatures hold for at most 5 s.",
         },
     ]);

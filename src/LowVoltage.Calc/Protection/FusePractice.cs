@@ -33,7 +33,7 @@ public sealed class FusePractice
     /// <summary>Source of <see cref="ShareOfAmpacity"/>.</summary>
     public Reference ShareReference { get; init => field = value ?? throw new ArgumentNullException(nameof(ShareReference)); } = new()
     {
-        Title = "IEC 60364-4-43", Edition = "2008", Locator = "433.1", Kind = ReferenceKind.FromMemory,
+        Title = "IEC 60364-4-43", Edition = Editions.Iec60364Part443, Locator = "433.1", Kind = ReferenceKind.FromMemory,
         Note = "Load current at most the fuse rating, fuse rating at most the continuous current of the wire.",
     };
 
@@ -53,7 +53,7 @@ public sealed class FusePractice
     /// <summary>Source of <see cref="FaultTime"/>.</summary>
     public Reference FaultReference { get; init => field = value ?? throw new ArgumentNullException(nameof(FaultReference)); } = new()
     {
-        Title = "IEC 60364-4-43", Edition = "2008", Locator = "434.5.2", Kind = ReferenceKind.FromMemory,
+        Title = "IEC 60364-4-43", Edition = Editions.Iec60364Part443, Locator = "434.5.2", Kind = ReferenceKind.FromMemory,
         Note = "The adiabatic equation is valid up to 5 s.",
     };
 

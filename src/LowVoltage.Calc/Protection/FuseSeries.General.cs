@@ -21,6 +21,12 @@ public sealed partial class FuseSeries
         Note = "Standard ampere ratings as two summaries print them. Voltage rating and breaking capacity belong to the device.",
     };
 
+    private static readonly Reference NecBreakers = new()
+    {
+        Title = "NFPA 70 (National Electrical Code)", Edition = "2023", Locator = "240.6(A)", Kind = ReferenceKind.FromMemory,
+        Note = "10 A, new in 2023, is from memory; the others as two summaries print them. Voltage rating and breaking capacity belong to the device.",
+    };
+
     /// <summary>IEC 60127-2 sheet 1: 5 mm × 20 mm, quick-acting, high breaking capacity (1500 A a.c.), 50 mA to 6.3 A.</summary>
     public static FuseSeries Iec60127Sheet1 { get; } =
         Miniature("sheet 1", "quick-acting miniature fuse", StandardRatings.Iec60127Sheet1, 1500, 0, OperatingTimeLimits.Iec60127Sheet1);
@@ -50,23 +56,23 @@ public sealed partial class FuseSeries
         Rerating = AmbientRerating.IndustrialGg,
     });
 
-    /// <summary>Standard ratings of fuses, NEC 240.6(A), with those that are for fuses only (1, 3, 6, 10 and 601 A).</summary>
+    /// <summary>Standard ratings of fuses, NEC 240.6(A), with those that are for fuses only (1, 3, 6 and 601 A).</summary>
     public static FuseSeries NationalElectricalCodeFuses { get; } = Create(Plain(
         "NEC 240.6(A)",
         "fuse",
         Nec,
         [.. StandardRatings.NationalElectricalCode.Concat(StandardRatings.NationalElectricalCodeFusesOnly).OrderBy(a => a)]));
 
-    /// <summary>Standard ratings of inverse-time circuit-breakers, NEC 240.6(A).</summary>
+    /// <summary>Standard ratings of inverse-time circuit-breakers, NEC 240.6(A) of 2023: from 10 A, which earlier editions do not have.</summary>
     public static FuseSeries NationalElectricalCodeBreakers { get; } =
-        Create(Plain("NEC 240.6(A) breakers", "circuit-breaker", Nec, StandardRatings.NationalElectricalCode));
+        Create(Plain("NEC 240.6(A) breakers", "circuit-breaker", NecBreakers, StandardRatings.NationalElectricalCode));
 
     private static FuseSeries Miniature(string sheet, string kind, double[] amperes, double breaking, double multiple, OperatingTimeLimits limits) =>
         Create(new FuseSeriesDefinition
         {
             Name = "IEC 60127-2 " + sheet,
             Kind = kind,
-            Reference = Standard("IEC 60127-2", "", sheet, MiniatureNote),
+            Reference = new() { Title = "IEC 60127-2", Locator = sheet, Kind = ReferenceKind.FromMemory, Note = MiniatureNote },
             Ratings = ToCurrents(amperes),
             VoltageRating = ElectricPotential.FromVolts(250),
             VoltageBasis = RatingBasis.AlternatingCurrent,

@@ -9,17 +9,20 @@ public sealed partial class FuseSeries
     private const string BladeNote =
         "Ratings as several published lists agree; 32 V or 58 V d.c. and 1000 A from the abstract of a national adoption (GB/T 31465.3-2015).";
 
-    private static readonly Reference BladeC = Standard("ISO 8820-3", "2010", "type C", BladeNote + " 35 A stands in one list only.");
+    private static readonly Reference BladeC = Standard("ISO 8820-3", Editions.Iso8820Part3, "type C", BladeNote + " 35 A stands in one list only.");
 
-    private static readonly Reference BladeF = Standard("ISO 8820-3", "2010", "type F", BladeNote);
+    private static readonly Reference BladeF = Standard("ISO 8820-3", Editions.Iso8820Part3, "type F", BladeNote);
 
     private static readonly Reference BladeE = Standard(
-        "ISO 8820-3", "2010", "type E", BladeNote + " 100 A stands in one list only and is the end of the standard's scope; its operating times are not known.");
+        "ISO 8820-3", Editions.Iso8820Part3, "type E", BladeNote + " 100 A stands in one list only and is the end of the standard's scope; its operating times are not known.");
 
-    private static readonly Reference BladeCapacity = Standard("ISO 8820-3", "2010", "scope", "1000 A, from the abstract of a national adoption (GB/T 31465.3-2015).");
+    private static readonly Reference BladeCapacity = Standard("ISO 8820-3", Editions.Iso8820Part3, "scope", "1000 A, from the abstract of a national adoption (GB/T 31465.3-2015).");
 
-    private static readonly Reference Strip = Standard(
-        "ISO 8820-5", "2015", "scope", "30 A to 500 A, 32 V and 2000 A from the abstract; the single ratings from memory. Operating times are not carried.");
+    private static readonly Reference Strip = new()
+    {
+        Title = "ISO 8820-5", Edition = "2015", Kind = ReferenceKind.FromMemory,
+        Note = "The single ratings are from memory; 30 A to 500 A, 32 V and 2000 A from the abstract. Operating times are not carried.",
+    };
 
     private static readonly Reference BoltedMemory = new()
     {

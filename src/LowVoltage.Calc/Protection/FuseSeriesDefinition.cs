@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using LowVoltage.Calc.References;
 using UnitsNet;
 
@@ -7,6 +8,30 @@ namespace LowVoltage.Calc.Protection;
 /// <remarks>Leave out what is not known. A check that needs it then says that it could not be made, and never passes.</remarks>
 public sealed class FuseSeriesDefinition
 {
+    /// <summary>A definition to be filled by an initialiser; <see cref="Create"/> does without.</summary>
+    public FuseSeriesDefinition()
+    {
+    }
+
+    [SetsRequiredMembers]
+    private FuseSeriesDefinition(FuseSeriesDefinition other)
+    {
+        Name = other.Name;
+        Kind = other.Kind;
+        Reference = other.Reference;
+        Ratings = other.Ratings;
+        VoltageRating = other.VoltageRating;
+        VoltageBasis = other.VoltageBasis;
+        BreakingCapacity = other.BreakingCapacity;
+        BreakingCapacityBasis = other.BreakingCapacityBasis;
+        BreakingCapacityReference = other.BreakingCapacityReference;
+        BreakingMultiple = other.BreakingMultiple;
+        BodyMillimeters = other.BodyMillimeters;
+        Limits = other.Limits;
+        Rerating = other.Rerating;
+        Curves = other.Curves;
+    }
+
     /// <summary>The standard or other name: <c>ISO 8820-3 type C</c>.</summary>
     public required string Name { get; init; }
 
@@ -48,20 +73,53 @@ public sealed class FuseSeriesDefinition
 
     internal IReadOnlyList<double>? BodyMillimeters { get; init; }
 
-    internal FuseSeriesDefinition With(OperatingTimeLimits limits) => new()
+    /// <summary>The same with other limits and without curves, which would go before them.</summary>
+    internal FuseSeriesDefinition With(OperatingTimeLimits limits) => new(this) { Limits = limits, Curves = null };
+
+    /// <summary>A definition, for every .NET language; the rest by <c>With…</c>.</summary>
+    /// <param name="name">The standard or other name.</param>
+    /// <param name="kind">What one of them is called.</param>
+    /// <param name="ratings">Rated currents, rising.</param>
+    /// <param name="reference">Source of the ratings.</param>
+    /// <returns>The definition; <see cref="FuseSeries.Create"/> checks it.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static FuseSeriesDefinition Create(string name, string kind, IReadOnlyList<ElectricCurrent> ratings, Reference reference) => new()
     {
-        Name = Name,
-        Kind = Kind,
-        Reference = Reference,
-        Ratings = Ratings,
-        VoltageRating = VoltageRating,
-        VoltageBasis = VoltageBasis,
-        BreakingCapacity = BreakingCapacity,
-        BreakingCapacityBasis = BreakingCapacityBasis,
-        BreakingCapacityReference = BreakingCapacityReference,
-        BreakingMultiple = BreakingMultiple,
-        BodyMillimeters = BodyMillimeters,
-        Rerating = Rerating,
-        Limits = limits,
+        Name = name ?? throw new ArgumentNullException(nameof(name)),
+        Kind = kind ?? throw new ArgumentNullException(nameof(kind)),
+        Ratings = ratings ?? throw new ArgumentNullException(nameof(ratings)),
+        Reference = reference ?? throw new ArgumentNullException(nameof(reference)),
     };
+
+    /// <summary>The same with a rated voltage.</summary>
+    /// <param name="voltageRating">Rated voltage.</param>
+    /// <param name="voltageBasis">What it was stated for.</param>
+    /// <returns>A copy with it.</returns>
+    public FuseSeriesDefinition WithVoltageRating(ElectricPotential voltageRating, RatingBasis voltageBasis) => new(this) { VoltageRating = voltageRating, VoltageBasis = voltageBasis };
+
+    /// <summary>The same with a breaking capacity.</summary>
+    /// <param name="breakingCapacity">Breaking capacity at the rated voltage.</param>
+    /// <param name="breakingCapacityBasis">What it was stated for.</param>
+    /// <param name="breakingCapacityReference">Its source; null means that of the ratings.</param>
+    /// <returns>A copy with it.</returns>
+    public FuseSeriesDefinition WithBreakingCapacity(ElectricCurrent breakingCapacity, RatingBasis breakingCapacityBasis, Reference? breakingCapacityReference = null) =>
+        new(this) { BreakingCapacity = breakingCapacity, BreakingCapacityBasis = breakingCapacityBasis, BreakingCapacityReference = breakingCapacityReference };
+
+    /// <summary>The same with operating-time limits of a standard.</summary>
+    /// <param name="limits">The limits.</param>
+    /// <returns>A copy with them.</returns>
+    /// <exception cref="ArgumentNullException">The limits are null.</exception>
+    public FuseSeriesDefinition WithLimits(OperatingTimeLimits limits) => new(this) { Limits = limits ?? throw new ArgumentNullException(nameof(limits)) };
+
+    /// <summary>The same with a re-rating in hotter air.</summary>
+    /// <param name="rerating">How the fuses carry less of their rating.</param>
+    /// <returns>A copy with it.</returns>
+    /// <exception cref="ArgumentNullException">The re-rating is null.</exception>
+    public FuseSeriesDefinition WithRerating(AmbientRerating rerating) => new(this) { Rerating = rerating ?? throw new ArgumentNullException(nameof(rerating)) };
+
+    /// <summary>The same with a maker's curve for each rating.</summary>
+    /// <param name="curves">A curve for each rating, in the order of the ratings; null entries where there is none.</param>
+    /// <returns>A copy with them.</returns>
+    /// <exception cref="ArgumentNullException">The list is null.</exception>
+    public FuseSeriesDefinition WithCurves(IReadOnlyList<TimeCurrentCurve?> curves) => new(this) { Curves = curves ?? throw new ArgumentNullException(nameof(curves)) };
 }

@@ -7,6 +7,10 @@ namespace LowVoltage.Calc.Protection;
 /// <summary>One row of a standard's operating times: at this current a fuse of these ratings opens within these limits.</summary>
 public sealed class OperatingTimeGate
 {
+    internal OperatingTimeGate()
+    {
+    }
+
     internal double LeastRatingAmperes { get; init; }
 
     internal double MostRatingAmperes { get; init; }

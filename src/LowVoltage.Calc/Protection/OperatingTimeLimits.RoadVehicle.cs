@@ -8,12 +8,12 @@ public sealed partial class OperatingTimeLimits
     private const double HundredHours = 360_000;
     private const double FourHours = 14_400;
 
-    private static readonly Reference SmallBladeMemory = Memory("ISO 8820-3", "2010", "types C and F: medium confidence; least times at 350 % and 600 % differ between editions (0.08 s and 0.03 s in SAE J1284)");
+    private static readonly Reference SmallBladeMemory = Memory("ISO 8820-3", Editions.Iso8820Part3, "types C and F: medium confidence; least times at 350 % and 600 % differ between editions (0.08 s and 0.03 s in SAE J1284)");
 
     private static readonly Reference SmallBlade135 = new()
     {
-        Title = "ISO 8820-3", Edition = "2010", Kind = ReferenceKind.Standard,
-        Note = "0.75 s to 1800 s as a wiring page reproduces it. Earlier SAE and DIN texts are remembered with 600 s; the longer time is carried, which is the safer for the wire.",
+        Title = "ISO 8820-3", Edition = Editions.Iso8820Part3, Kind = ReferenceKind.FromMemory,
+        Note = "0.75 s to 1800 s: a wiring page prints the times but names neither the multiple nor the type; 135 % and the types are from memory. Earlier SAE and DIN texts are remembered with 600 s; the longer time is carried, which is the safer for the wire.",
     };
 
     private static readonly Reference FormE = new()
@@ -29,11 +29,11 @@ public sealed partial class OperatingTimeLimits
     private static readonly Reference Glass = Memory("SAE J554", "1987", "medium confidence; the limit at 200 % depends on the rating and is not carried");
 
     /// <summary>Blade fuses of ISO 8820-3 types C (3 A to 40 A) and F (2 A to 30 A).</summary>
-    /// <remarks>Only 0.75 s to 1800 s at 135 % was read in a reproduction; the other rows are from memory.</remarks>
+    /// <remarks>Every row is from memory. A wiring page prints the 0.75 s to 1800 s of 135 %, without naming the multiple or the type.</remarks>
     public static OperatingTimeLimits RoadVehicleBlade { get; } = SmallBlades("ISO 8820-3 type C", 3, 40);
 
     /// <summary>Small blade fuses of ISO 8820-3 type F (2 A to 30 A); the times of type C.</summary>
-    /// <remarks>Only 0.75 s to 1800 s at 135 % was read in a reproduction; the other rows are from memory.</remarks>
+    /// <remarks>Every row is from memory. A wiring page prints the 0.75 s to 1800 s of 135 %, without naming the multiple or the type.</remarks>
     public static OperatingTimeLimits RoadVehicleSmallBlade { get; } = SmallBlades("ISO 8820-3 type F", 2, 30);
 
     /// <summary>High-current blade fuses, DIN 72581-3 form E and ISO 8820-3 type E (20 A to 80 A).</summary>

@@ -15,14 +15,14 @@ public sealed partial class OperatingTimeLimits
     {
         this.fixedRatings = fixedRatings;
         Name = name;
-        Reference = reference;
+        Reference = reference.WithWeakest(gates.Select(gate => gate.Reference));
         Gates = gates;
     }
 
     /// <summary>The fuse type: <c>ISO 8820-3 types C and F</c>.</summary>
     public string Name { get; }
 
-    /// <summary>The source of the set; each row has its own besides.</summary>
+    /// <summary>The source of the set, of the kind of its weakest row; each row has its own besides.</summary>
     public Reference Reference { get; }
 
     /// <summary>All rows.</summary>

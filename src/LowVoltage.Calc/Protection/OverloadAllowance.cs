@@ -74,7 +74,7 @@ public sealed class OverloadAllowance
 
     private static Reference Ageing(string what) => new()
     {
-        Title = "ISO 6722-1", Edition = "2011", Locator = "short-term ageing and thermal overload", Kind = ReferenceKind.FromMemory,
+        Title = "ISO 6722-1", Edition = Editions.Iso6722, Locator = "short-term ageing and thermal overload", Kind = ReferenceKind.FromMemory,
         Note = what + "; also ISO 19642. Made for road-vehicle cable; other insulations by analogy.",
     };
 }

@@ -19,7 +19,7 @@ public static partial class OverloadCoordination
     /// <summary>The source.</summary>
     public static Reference Reference { get; } = new()
     {
-        Title = "IEC 60364-4-43", Edition = "2008", Locator = "433.1", Kind = ReferenceKind.FromMemory,
+        Title = "IEC 60364-4-43", Edition = Editions.Iec60364Part443, Locator = "433.1", Kind = ReferenceKind.FromMemory,
         Note = "Also read in application guidance for fuses.",
     };
 

@@ -26,7 +26,7 @@ public static class ParallelWireFault
     /// <summary>The source of the demand; the shares are Kirchhoff's laws.</summary>
     public static Reference Reference { get; } = new()
     {
-        Title = "IEC 60364-4-43", Edition = "2008", Locator = "434.4", Kind = ReferenceKind.FromMemory,
+        Title = "IEC 60364-4-43", Edition = Editions.Iec60364Part443, Locator = "434.4", Kind = ReferenceKind.FromMemory,
         Note = "Conductors in parallel protected by one device: a fault in one of them must be covered.",
     };
 

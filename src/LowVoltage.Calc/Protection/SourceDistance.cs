@@ -36,7 +36,7 @@ public sealed class SourceDistance
 
     /// <summary>ISO 10133, small craft: 200 mm, or any distance sheathed over the whole length. From memory; the edition was withdrawn in 2020 for ISO 13297.</summary>
     public static SourceDistance Iso10133 { get; } = new(
-        "ISO 10133", 0.200, double.PositiveInfinity, null, Memory("ISO 10133", "2012", "withdrawn 2020, successor ISO 13297"), "sheathed over the whole length");
+        "ISO 10133", 0.200, double.PositiveInfinity, null, Memory("ISO 10133", Editions.Iso10133, ""), "sheathed over the whole length");
 
     /// <summary>ABYC E-11, small craft: 7 in; 40 in when sheathed; 72 in when sheathed and connected at the battery post. From memory.</summary>
     public static SourceDistance AbycE11 { get; } = new(
@@ -44,7 +44,7 @@ public sealed class SourceDistance
 
     /// <summary>IEC 60364-4-43, 434.2.1: 3 m where the danger of a short circuit and of fire is kept least. From memory.</summary>
     public static SourceDistance Iec60364 { get; } = new(
-        "IEC 60364-4-43", 0, 3, null, Memory("IEC 60364-4-43", "2008", "434.2.1"), "short circuit and fire unlikely by the way it is laid, and no combustible material near");
+        "IEC 60364-4-43", 0, 3, null, Memory("IEC 60364-4-43", Editions.Iec60364Part443, "434.2.1"), "short circuit and fire unlikely by the way it is laid, and no combustible material near");
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<SourceDistance> All { get; } = Array.AsReadOnly([Cfr33, Iso13590, Iso10133, AbycE11, Iec60364]);

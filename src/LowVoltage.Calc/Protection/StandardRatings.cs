@@ -37,13 +37,14 @@ internal static class StandardRatings
 
     internal static readonly double[] Iec60127Sheet5 = [1, 1.25, 1.6, 2, 2.5, 3.15, 4, 5, 6.3];
 
+    // 10 A is new in 2023.
     internal static readonly double[] NationalElectricalCode =
     [
-        15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400, 450, 500, 600, 700, 800,
+        10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400, 450, 500, 600, 700, 800,
         1000, 1200, 1600, 2000, 2500, 3000, 4000, 5000, 6000,
     ];
 
-    internal static readonly double[] NationalElectricalCodeFusesOnly = [1, 3, 6, 10, 601];
+    internal static readonly double[] NationalElectricalCodeFusesOnly = [1, 3, 6, 601];
 
     internal static readonly double[] IndustrialGg =
         [2, 4, 6, 8, 10, 12, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125, 160, 200, 250, 315, 400, 500, 630, 800, 1000, 1250];

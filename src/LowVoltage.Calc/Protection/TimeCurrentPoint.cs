@@ -4,7 +4,7 @@ using UnitsNet;
 namespace LowVoltage.Calc.Protection;
 
 /// <summary>A point of a time-current curve: an operating time at a constant current.</summary>
-/// <remarks>Stored in amperes and seconds, so equality is exact. <c>default</c> is no valid point and is refused by every curve.</remarks>
+/// <remarks>Stored in amperes and seconds, so equality is exact. <c>default</c> is no point: it prints <c>no point</c>, every curve refuses it, and its properties refuse to be read.</remarks>
 public readonly struct TimeCurrentPoint : IEquatable<TimeCurrentPoint>
 {
     internal TimeCurrentPoint(double amperes, double seconds)
@@ -14,10 +14,10 @@ public readonly struct TimeCurrentPoint : IEquatable<TimeCurrentPoint>
     }
 
     /// <summary>The current.</summary>
-    public ElectricCurrent Current => ElectricCurrent.FromAmperes(Amperes);
+    public ElectricCurrent Current => ElectricCurrent.FromAmperes(Amperes > 0 ? Amperes : throw NoValue.Read(nameof(TimeCurrentPoint)));
 
     /// <summary>The time.</summary>
-    public Duration Time => Duration.FromSeconds(Seconds);
+    public Duration Time => Duration.FromSeconds(Seconds > 0 ? Seconds : throw NoValue.Read(nameof(TimeCurrentPoint)));
 
     internal double Amperes { get; }
 
@@ -51,5 +51,5 @@ public readonly struct TimeCurrentPoint : IEquatable<TimeCurrentPoint>
     public static bool operator !=(TimeCurrentPoint left, TimeCurrentPoint right) => !left.Equals(right);
 
     /// <summary>The point as text: <c>20.25 A, 1800 s</c>.</summary>
-    public override string ToString() => $"{Accept.Text(Amperes)} A, {Accept.Text(Seconds)} s";
+    public override string ToString() => Amperes == 0 && Seconds == 0 ? "no point" : $"{Accept.Text(Amperes)} A, {Accept.Text(Seconds)} s";
 }

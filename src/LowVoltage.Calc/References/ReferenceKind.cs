@@ -20,4 +20,7 @@ public enum ReferenceKind
 
     /// <summary>A recollection of the document named; not read again. Confirm it in the document before relying on it.</summary>
     FromMemory,
+
+    /// <summary>A recollection whose every value was compared, cell by cell, with an independent public transcription in 2026-11, and agrees. The document named was not read again.</summary>
+    FromMemoryCompared,
 }

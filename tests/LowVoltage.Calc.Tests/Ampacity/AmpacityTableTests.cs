@@ -74,6 +74,34 @@ public class AmpacityTableTests
         Assert.False(Iec60364MethodC.Table.Accepts(SizeSystem.Kcmil));
     }
 
+    // 20 AWG has 1022 circular mils, aircraft size 20 has 1216: the same number is not the same copper.
+    [Fact]
+    public void Rating_AwgSizeInATableOfAircraftWire_IsRefused()
+    {
+        AmpacityTable[] aircraft = [FaaAc43Table11Dash9.Table, FaaFreeAir.Ambient25, FaaFreeAir.Ambient50, FaaFreeAir.Ambient60];
+        foreach (AmpacityTable table in aircraft)
+        {
+            foreach (double number in table.SizeKeys.ToArray())
+            {
+                Assert.False(table.TryRating(Awg((int)number), C(200), out _));
+                Assert.True(table.TryRating(Aircraft((int)number), C(200), out _));
+            }
+
+            string said = Assert.Throws<OutsidePublishedRangeException>(() => table.Rating(Awg(12), C(200))).Message;
+            Assert.Contains("12 AWG", said, StringComparison.Ordinal);
+            Assert.Contains(" aircraft", said, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Rating_NoSize_IsRefusedByName()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>("size", () => Cfr33Part183Table5.Table.TryRating(default, C(75), out _));
+        Assert.Throws<ArgumentOutOfRangeException>("size", () => Cfr33Part183Table5.Table.Rating(default, C(75)));
+        Assert.Throws<ArgumentOutOfRangeException>("size", () => FaaAc43Table11Dash3.TryFuse(default, out _));
+        Assert.Throws<ArgumentOutOfRangeException>("size", () => RoadVehicleCurrentDensity.TryCurrent(default, out _));
+    }
+
     [Fact]
     public void Rating_BlankCell_IsRefusedAndTheTableSaysItHasSome()
     {
@@ -108,7 +136,7 @@ public class AmpacityTableTests
         Assert.NotEmpty(table.Reference.Title);
         Assert.NotEmpty(table.Notes);
         Assert.Equal(table.Columns.Length, table.InsulationRatings.Count);
-        SizeSystem system = table.Accepts(SizeSystem.AmericanWireGauge) ? SizeSystem.AmericanWireGauge : SizeSystem.Iec60228;
+        SizeSystem system = Array.Find([SizeSystem.AmericanWireGauge, SizeSystem.AircraftWire, SizeSystem.Iec60228], table.Accepts);
         double[] keys = table.SizeKeys.ToArray(), columns = table.Columns.ToArray();
         for (int row = 0; row < keys.Length; row++)
         {
@@ -165,10 +193,10 @@ public class AmpacityTableTests
     [Fact]
     public void ProtectorsAndDensity_OutsideTheTable_AreRefused()
     {
-        Assert.Equal("size", Assert.Throws<OutsidePublishedRangeException>(() => FaaAc43Table11Dash3.Breaker(Awg(1))).ParamName);
-        Assert.Throws<OutsidePublishedRangeException>(() => FaaAc43Table11Dash3.Fuse(Awg(24)));
-        Assert.Throws<OutsidePublishedRangeException>(() => FaaAc43Table11Dash3.Fuse(Awg(3)));
-        Assert.Equal(7.5, FaaAc43Table11Dash3.Breaker(Awg(20)).Amperes);
+        Assert.Equal("size", Assert.Throws<OutsidePublishedRangeException>(() => FaaAc43Table11Dash3.Breaker(Aircraft(1))).ParamName);
+        Assert.Throws<OutsidePublishedRangeException>(() => FaaAc43Table11Dash3.Fuse(Aircraft(24)));
+        Assert.Throws<OutsidePublishedRangeException>(() => FaaAc43Table11Dash3.Fuse(Aircraft(-1)));
+        Assert.Equal(7.5, FaaAc43Table11Dash3.Breaker(Aircraft(20)).Amperes);
         Assert.False(RoadVehicleCurrentDensity.TryCurrent(Mm2(120), out ElectricCurrent none));
         Assert.Equal(0, none.Amperes);
         Assert.Contains("95 mm²", Assert.Throws<OutsidePublishedRangeException>(() => RoadVehicleCurrentDensity.Current(Mm2(0.75))).Covers, StringComparison.Ordinal);

@@ -61,7 +61,7 @@ public class DeratedAmpacityTests
     [Fact]
     public void With_AnyFactorOnTable11Dash9_IsRefusedEvenAsForeign()
     {
-        DeratedAmpacity derated = DeratedAmpacity.From(FaaAc43Table11Dash9.Table.Rating(Awg(20), C(200)));
+        DeratedAmpacity derated = DeratedAmpacity.From(FaaAc43Table11Dash9.Table.Rating(Aircraft(20), C(200)));
         DeratingFactor[] factors =
         [
             FaaBundle.Factor(5, Percent(40)), FaaAltitude.Factor(Feet(20_000)), NecConductorCount.Factor(4), NecAmbient.Factor(C(80), C(200), C(70)),

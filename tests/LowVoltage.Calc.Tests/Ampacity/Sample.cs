@@ -9,6 +9,8 @@ internal static class Sample
 
     public static AwgSize Awg(int number) => AwgSize.FromNumber(number);
 
+    public static AircraftWireSize Aircraft(int number) => AircraftWireSize.FromNumber(number);
+
     public static MetricSize Mm2(double value) => MetricSize.FromSquareMillimeters(value);
 
     public static ElectricCurrent A(double amperes) => ElectricCurrent.FromAmperes(amperes);

@@ -207,7 +207,7 @@ public class ConductorTests
         Assert.Throws<ArgumentOutOfRangeException>("area", () => series.SmallestAtLeast(Area.Zero));
         Assert.Throws<ArgumentException>("conductor", () => series.NextLarger(Conductor.OfArea(Area.FromSquareMillimeters(1), ConductorMaterial.Copper)));
         Assert.Throws<ArgumentNullException>("conductor", () => series.NextLarger(null!));
-        Assert.False(series.TryGet(default, out _));
+        Assert.Throws<ArgumentOutOfRangeException>("size", () => series.TryGet(default, out _));
     }
 
     [Fact]

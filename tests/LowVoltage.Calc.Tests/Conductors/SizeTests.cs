@@ -102,7 +102,6 @@ public class SizeTests
         Assert.True(ConductorSize.FromKcmil(KcmilSize.FromKcmil(250)).TryGetKcmil(out KcmilSize kcmil) && kcmil.Kcmil == 250);
         Assert.Equal(2.081, awg.NominalArea.SquareMillimeters, 5e-4); // 14 AWG
         Assert.Equal(1.85, vehicle.NominalArea.SquareMillimeters); // SAE J1128, from memory
-        Assert.Equal(0, default(ConductorSize).NominalArea.SquareMillimeters);
         Assert.False(awg.Equals((object)"14 AWG"));
         Assert.Throws<ArgumentOutOfRangeException>(() => ConductorSize.FromMetric(default));
         Assert.Throws<ArgumentOutOfRangeException>(() => ConductorSize.FromKcmil(default));

@@ -69,7 +69,7 @@ public class InfeasibleDesignTests
     [Fact]
     public void Place_TooHot_NamesTheReasonOfTheBasis()
     {
-        Assert.Contains("ends below 70 °C", Nothing(Circuit(Load.ConstantCurrent(A(5)), ambient: 80), DesignRules.RoadVehicle, CheckKind.ContinuousCurrent, "cooler place").Governing.Note, StringComparison.Ordinal);
+        Assert.Contains("at most 70 °C, the air is at 80 °C", Nothing(Circuit(Load.ConstantCurrent(A(5)), ambient: 80), DesignRules.RoadVehicle, CheckKind.ContinuousCurrent, "cooler place").Governing.Note, StringComparison.Ordinal);
         Assert.Contains("ends at 50 °C", Nothing(Circuit(Load.ConstantCurrent(A(5)), ambient: 60), DesignRules.SmallCraft, CheckKind.ContinuousCurrent, "cooler place").Governing.Note, StringComparison.Ordinal);
         Assert.Contains("not below the insulation's limit", Nothing(Circuit(Load.ConstantCurrent(A(5)), ambient: 70), Bench, CheckKind.ContinuousCurrent, "better insulation").Governing.Note, StringComparison.Ordinal);
         Assert.Contains("up to 70 °C", Nothing(Circuit(Load.ConstantCurrent(A(5)), ambient: 71, insulation: InsulationMaterial.Etfe), DesignRules.LightAircraft, CheckKind.ContinuousCurrent, "cooler place").Governing.Note, StringComparison.Ordinal);

@@ -11,7 +11,7 @@ public class ProtectionReferenceTests
     public void Tables_NameTheirSourceAndHowItIsKnown()
     {
         Assert.Equal("IEC 60949 (1988), clause 3 [from memory]", AdiabaticHeating.Reference.ToString());
-        Assert.Equal("ICEA P-32-382 (2007) [standard]", IceaShortCircuit.Reference.ToString());
+        Assert.Equal("ICEA P-32-382 (2007) [from memory]", IceaShortCircuit.Reference.ToString());
         Assert.Equal(ReferenceKind.Paper, FusingEstimates.OnderdonkReference.Kind);
         Assert.Equal("ABYC E-11, Table V-A [standard]", SmallCraftInterrupting.Reference.ToString());
         Assert.Equal(ReferenceKind.Handbook, PulseShape.Reference.Kind);
@@ -19,7 +19,7 @@ public class ProtectionReferenceTests
         Assert.Equal(ReferenceKind.FromMemory, PreferredNumbers.Reference.Kind);
         Assert.Equal("Fuse re-rating note", AmbientRerating.UlSmallFuse.Reference.Title);
         Assert.Equal(ReferenceKind.FromMemory, FuseSeries.RoadVehicleBoltInContacts.Reference.Kind);
-        Assert.Equal("ISO 8820-3 (2010), type C [standard]", FuseSeries.RoadVehicleBlade.Reference.ToString());
+        Assert.Equal("ISO 8820-3 (2010; the fourth edition, 2015, was not compared), type C [standard]", FuseSeries.RoadVehicleBlade.Reference.ToString());
     }
 
     [Fact]

@@ -102,7 +102,7 @@ public class TimeCurrentCurveBoundaryTests
     [Theory]
     [InlineData(0, 5, "0 A, 5 s")]
     [InlineData(5, 0, "5 A, 0 s")]
-    [InlineData(0, 0, "0 A, 0 s")]
+    [InlineData(0, 0, "no point")]
     public void Create_PointWithoutCurrentOrTime_IsRefused(double amperes, double seconds, string text)
     {
         TimeCurrentPoint point = new(amperes, seconds);

@@ -96,7 +96,7 @@ public class AmpacityTableValidationTests
         foreach (PublishedTable.Row row in rows)
         {
             Assert.True(FaaFreeAir.TryTable(C(row.Number("ambient_c")), out AmpacityTable? table));
-            Assert.Equal(row.Number("amperes"), table.Rating(Awg((int)row.Number("awg")), C(row.Number("rating_c"))).Current.Amperes);
+            Assert.Equal(row.Number("amperes"), table.Rating(Aircraft((int)row.Number("awg")), C(row.Number("rating_c"))).Current.Amperes);
             Assert.Equal(row.Number("ambient_c"), table.BaseAmbient.DegreesCelsius);
         }
 
@@ -112,7 +112,7 @@ public class AmpacityTableValidationTests
         Assert.Equal(13, rows.Count);
         foreach (PublishedTable.Row row in rows)
         {
-            AwgSize size = Awg((int)row.Number("awg"));
+            AircraftWireSize size = Aircraft((int)row.Number("awg"));
             Assert.Equal(row.Number("fuse"), FaaAc43Table11Dash3.Fuse(size).Amperes);
             Assert.Equal(row.Has("breaker"), FaaAc43Table11Dash3.TryBreaker(size, out ElectricCurrent breaker));
             Assert.Equal(row.Has("breaker") ? row.Number("breaker") : 0, breaker.Amperes);
@@ -127,7 +127,8 @@ public class AmpacityTableValidationTests
         int seen = 0;
         foreach (PublishedTable.Row row in rows)
         {
-            AwgSize size = Awg((int)row.Number("awg"));
+            int number = (int)row.Number("awg");
+            ConductorSize size = table.Accepts(SizeSystem.AircraftWire) ? Aircraft(number) : Awg(number);
             foreach (string column in columns)
             {
                 Temperature insulation = C(double.Parse(column, System.Globalization.CultureInfo.InvariantCulture));

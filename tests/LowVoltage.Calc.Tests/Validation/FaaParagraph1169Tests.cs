@@ -19,8 +19,8 @@ public class FaaParagraph1169Tests
         // Ten wires of size 20 and 25 of size 22, 200 °C wire in 60 °C; 7 of 35 wires loaded is 20 %.
         double bundle = FaaBundle.Factor(35, Percent(100 * 7 / 35.0)).Value;
         double altitude = FaaAltitude.Factor(Feet(feet)).Value;
-        double size20 = Rounded(Rounded(FaaFreeAir.Ambient60.Rating(Awg(20), C(200)).Current.Amperes * bundle) * altitude);
-        double size22 = Rounded(Rounded(FaaFreeAir.Ambient60.Rating(Awg(22), C(200)).Current.Amperes * bundle) * altitude);
+        double size20 = Rounded(Rounded(FaaFreeAir.Ambient60.Rating(Aircraft(20), C(200)).Current.Amperes * bundle) * altitude);
+        double size22 = Rounded(Rounded(FaaFreeAir.Ambient60.Rating(Aircraft(22), C(200)).Current.Amperes * bundle) * altitude);
         Assert.Equal(printed20, size20, 9);
         Assert.Equal(printed22, size22, 9);
         Assert.Equal(printedTotal, (10 * size20) + (25 * size22), 9);
@@ -30,7 +30,7 @@ public class FaaParagraph1169Tests
     [Fact]
     public void Example1_WithoutRoundingBetweenSteps_StaysWithinTheRoundingOfTheSource()
     {
-        DeratedAmpacity derated = DeratedAmpacity.From(FaaFreeAir.Ambient60.Rating(Awg(20), C(200)))
+        DeratedAmpacity derated = DeratedAmpacity.From(FaaFreeAir.Ambient60.Rating(Aircraft(20), C(200)))
             .With(FaaBundle.Factor(35, Percent(20)))
             .With(FaaAltitude.Factor(Feet(60_000)));
 
@@ -43,7 +43,7 @@ public class FaaParagraph1169Tests
     [Fact]
     public void Example2_TwelveWiresAllLoaded_GivesThePrintedCurrent()
     {
-        double inBundle = Rounded(FaaFreeAir.Ambient60.Rating(Awg(12), C(200)).Current.Amperes * FaaBundle.Factor(12, Percent(100)).Value);
+        double inBundle = Rounded(FaaFreeAir.Ambient60.Rating(Aircraft(12), C(200)).Current.Amperes * FaaBundle.Factor(12, Percent(100)).Value);
         Assert.Equal(26.2, inBundle, 9);
         Assert.Equal(23.8, Rounded(inBundle * FaaAltitude.Factor(Feet(20_000)).Value), 9);
     }
@@ -52,7 +52,7 @@ public class FaaParagraph1169Tests
     public void Page1127_EightWiresAtSixtyPercent_GivesThePrintedCurrentWithinTheReadingOfTheCurve()
     {
         // 47 A · 0.6 · 0.91 = 26 A printed; the digitised curve has 0.595 for the 0.6, one step of the reading (0.005) lower.
-        DeratedAmpacity derated = DeratedAmpacity.From(FaaFreeAir.Ambient50.Rating(Awg(14), C(200)))
+        DeratedAmpacity derated = DeratedAmpacity.From(FaaFreeAir.Ambient50.Rating(Aircraft(14), C(200)))
             .With(FaaBundle.Factor(8, Percent(60)))
             .With(FaaAltitude.Factor(Feet(20_000)));
         Assert.InRange(derated.Current.Amperes, 26 - 0.5 - (47 * 0.005 * 0.91), 26 + 0.5);

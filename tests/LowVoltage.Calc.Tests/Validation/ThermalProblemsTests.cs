@@ -1,7 +1,7 @@
 using System.Text.Json;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Heating;
-using LowVoltage.Calc.Tests.Heating;
+using LowVoltage.Calc.References;
 using static LowVoltage.Calc.Tests.Heating.TestWires;
 
 namespace LowVoltage.Calc.Tests.Validation;
@@ -51,9 +51,7 @@ public class ThermalProblemsTests
     private static (double Seconds, double Celsius) SixtyThreePercent(JsonElement given)
     {
         double ohms = Get(given, "R_per_m"), diameter = Get(given, "d");
-        double area = Math.PI / 4 * diameter * diameter * 1e-6;
-        ConductorMaterial metal = ConstantMetal(ohms * area, Get(given, "density") * Get(given, "c"));
-        Wire wire = Wire.Create(Bare(diameter, ohms, metal), TestWires.Insulation(5), Length.Zero);
+        Wire wire = Insulated(diameter, ohms, Length.Zero, heatCapacity: Get(given, "density") * Get(given, "c"));
         Surroundings room = Given(Get(given, "T_room"), Get(given, "h"));
         double room0 = Get(given, "T_room");
         ElectricCurrent current = A(Get(given, "P") / Get(given, "V"));
@@ -66,9 +64,7 @@ public class ThermalProblemsTests
 
     private static double CoolingTime(JsonElement given)
     {
-        ConductorMaterial metal = ConstantMetal(1.7e-8, Get(given, "density") * Get(given, "c"));
-        double diameter = Get(given, "d");
-        Wire wire = Wire.Create(Bare(diameter, 1.7e-8 / (Math.PI / 4 * diameter * diameter * 1e-6), metal), TestWires.Insulation(5), Length.Zero);
+        Wire wire = Insulated(Get(given, "d"), 0.01, Length.Zero, heatCapacity: Get(given, "density") * Get(given, "c"));
         Duration? time = OverloadHeating.TimeConstant(wire, Given(Get(given, "T_inf"), Get(given, "h")), A(0));
         Assert.NotNull(time);
         return time.Value.Seconds;
@@ -76,7 +72,7 @@ public class ThermalProblemsTests
 
     private static double HotWirePower(JsonElement given)
     {
-        Wire wire = Wire.Create(Bare(Get(given, "d"), 0.01), TestWires.Insulation(5), Length.Zero);
+        Wire wire = Insulated(Get(given, "d"), 0.01, Length.Zero);
         HeatBalanceState? state = HeatBalance.StateFor(wire, Given(Get(given, "T"), Get(given, "h")), C(Get(given, "Ts")));
         Assert.NotNull(state);
         return state.HeatPerLength.WattsPerMeter * Get(given, "L") * 1e-3;
@@ -98,17 +94,13 @@ public class ThermalProblemsTests
 
     private static double Current(JsonElement given, double diameter, double wall, string temperature, double ohms = 0.01)
     {
-        ConductorMaterial metal = ConstantMetal(1.7e-8, 3.4e6);
-        Wire wire = Wire.Create(Bare(diameter, ohms, metal), TestWires.Insulation(1 / Get(given, "k")), Length.FromMillimeters(wall));
+        Wire wire = Insulated(diameter, ohms, Length.FromMillimeters(wall), Get(given, "k"));
         return HeatBalance.CurrentFor(wire, Given(Get(given, "T"), Get(given, "h")), C(Get(given, temperature))).Amperes;
     }
 
     private static double RubberWire(JsonElement given)
     {
-        Wire wire = Wire.Create(
-            Bare(2 * Get(given, "r_wire"), Get(given, "R") / 100, ConstantMetal(1.7e-8, 3.4e6)),
-            TestWires.Insulation(1 / Get(given, "k_rubber")),
-            Length.FromMillimeters(Get(given, "t_rubber")));
+        Wire wire = Insulated(2 * Get(given, "r_wire"), Get(given, "R") / 100, Length.FromMillimeters(Get(given, "t_rubber")), Get(given, "k_rubber"));
         return HeatBalance.CurrentFor(wire, Given(Get(given, "T"), Get(given, "h")), C(Get(given, "T_max"))).Amperes;
     }
 
@@ -119,8 +111,21 @@ public class ThermalProblemsTests
         double film = (0.5 * (Get(given, "Ts") + Get(given, "T"))) + 273;
         double rayleigh = 9.81 / film * difference * Math.Pow(diameter, 3) / Math.Pow(Get(given, "nu"), 2) * Get(given, "Pr");
         double coefficient = 1.18 * Math.Pow(rayleigh, 1 / 8.0) * Get(given, "k") / diameter;
-        Wire wire = Wire.Create(Bare(Get(given, "d"), Get(given, "R_per_m"), ConstantMetal(1.7e-8, 3.4e6)), TestWires.Insulation(5), Length.Zero);
+        Wire wire = Insulated(Get(given, "d"), Get(given, "R_per_m"), Length.Zero);
         return HeatBalance.CurrentFor(wire, Given(Get(given, "T"), coefficient), C(Get(given, "Ts"))).Amperes;
+    }
+
+    // A solid wire of a metal whose resistance does not change, of the resistance per metre that the problem states; all through public members.
+    private static Wire Insulated(double diameter, double ohmsPerMeter, Length wall, double conductivity = 0.2, double heatCapacity = 3.4e6)
+    {
+        Reference stated = Reference.CommonPractice("stated in the problem");
+        double squareMeters = Math.PI / 4 * diameter * diameter * 1e-6;
+        ConductorMaterial metal = ConductorMaterial.Create(
+            "metal of the problem", ElectricResistivity.FromOhmMeters(ohmsPerMeter * squareMeters), 0, Density.FromKilogramsPerCubicMeter(8000),
+            VolumetricHeatCapacity.FromJoulesPerCubicMeterKelvin(heatCapacity), C(1400), stated);
+        InsulationMaterial insulation = InsulationMaterial.Create(
+            "insulation of the problem", C(200), C(250), ThermalConductivity.FromWattsPerMeterKelvin(conductivity), VolumetricHeatCapacity.FromJoulesPerCubicMeterKelvin(2e6), 0.9, stated);
+        return Wire.Create(Conductor.SolidOfDiameter(Length.FromMillimeters(diameter), metal), insulation, wall);
     }
 
     private static ThermalConductivity Conductivity(JsonElement given) => ThermalConductivity.FromWattsPerMeterKelvin(Get(given, "k"));
