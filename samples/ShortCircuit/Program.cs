@@ -1,1 +1,6 @@
-return LowVoltage.Calc.Samples.ShortCircuit.Sample.Run(args, Console.Out, Console.Error);
+using System.Text;
+using LowVoltage.Calc.Samples.ShortCircuit;
+
+// Some consoles start with a legacy code page, which has no Ω.
+Console.OutputEncoding = new UTF8Encoding(false);
+return Sample.Run(args, Console.Out, Console.Error);

@@ -26,7 +26,6 @@ internal static class Report
         Share(output, Invariant($"wire above {circuit.MostCelsius:0} °C"), cases, hot);
         Share(output, "fails either", cases, i => low(i) || hot(i));
         Share(output, "of these without any operating point", cases, none);
-        output.WriteLine();
     }
 
     /// <summary>The value that this per cent of the draws do not exceed: the nearest rank, so always one that was drawn.</summary>
