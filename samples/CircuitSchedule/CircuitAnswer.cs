@@ -16,8 +16,8 @@ internal sealed class CircuitAnswer
         if (design.Wire is { } wire)
         {
             (Wire, SectionSquareMillimeters) = (wire.Name, wire.Area.SquareMillimeters);
-            RatingAmperes = design.Check(CheckKind.ContinuousCurrent)?.Limit;
-            ConductorCelsius = design.Check(CheckKind.ConductorTemperature)?.Value;
+            RatingAmperes = Made(design, CheckKind.ContinuousCurrent)?.Limit;
+            ConductorCelsius = Made(design, CheckKind.ConductorTemperature)?.Value;
         }
 
         if (design.Fuse is { } fuse)
@@ -87,4 +87,8 @@ internal sealed class CircuitAnswer
     public IReadOnlyList<string> OwnCautions { get; }
 
     public static CircuitAnswer Of(CircuitDesign design) => new(design);
+
+    // A check that could not be made has no numbers.
+    private static CheckResult? Made(CircuitDesign design, CheckKind kind) =>
+        design.Check(kind) is { Outcome: not CheckOutcome.Undetermined } check ? check : null;
 }

@@ -15,6 +15,9 @@ internal enum Meaning
 /// <summary>One question about the short circuit, answered in a sentence.</summary>
 internal sealed record Answer(string Question, Meaning Meaning, string Sentence)
 {
+    /// <summary>The answer in one word.</summary>
+    internal string Word => Meaning switch { Meaning.Protected => "Yes.", Meaning.NotProtected => "NO.", _ => "Undetermined." };
+
     internal static Answer[] All(Scene scene) => [Opens(scene), Wire(scene), Breaks(scene), Voltage(scene)];
 
     /// <summary>The worst of all: one no is a no, and what is not known is no yes.</summary>
@@ -42,7 +45,7 @@ internal sealed record Answer(string Question, Meaning Meaning, string Sentence)
         return new Answer(
             Question,
             state.IsMelting ? Meaning.NotProtected : Meaning.Protected,
-            state.IsMelting ? Melting(scene) : $"Yes, {soonest}no later than after {Seconds(latest)}. Then the wire is at {Celsius(state.HottestTemperature)}.");
+            state.IsMelting ? Melting(scene) : $"It opens {soonest}no later than after {Seconds(latest)}; then the wire is at {Celsius(state.HottestTemperature)}.");
     }
 
     private static string Melting(Scene scene)
@@ -88,9 +91,9 @@ internal sealed record Answer(string Question, Meaning Meaning, string Sentence)
 
     private static string Seconds(Duration time) => time.Seconds < 1 ? $"{Figures(time.Milliseconds)} ms" : $"{Figures(time.Seconds)} s";
 
-    private static string Amperes(ElectricCurrent current) => $"{Figures(current.Amperes)} A";
+    private static string Amperes(ElectricCurrent current) => $"{current.Amperes.ToString("G4", CultureInfo.InvariantCulture)} A";
 
     private static string Celsius(Temperature temperature) => $"{temperature.DegreesCelsius.ToString("0", CultureInfo.InvariantCulture)} °C";
 
-    internal static string Figures(double value) => value.ToString(Math.Abs(value) >= 1000 ? "0" : "G3", CultureInfo.InvariantCulture);
+    private static string Figures(double value) => value.ToString(Math.Abs(value) >= 1000 ? "0" : "G3", CultureInfo.InvariantCulture);
 }

@@ -53,7 +53,7 @@ internal static class Charts
         var level = plot.Add.HorizontalLine(limit.DegreesCelsius, 2, Colors.Black, LinePattern.Dashed);
         level.LegendText = string.Create(CultureInfo.InvariantCulture, $"{(lasts ? "continuous" : "short-circuit")} limit of the insulation, {limit.DegreesCelsius:0} °C");
         LogAxis(plot.Axes.Bottom, 1);
-        plot.Axes.SetLimits(Math.Log10(start), Math.Log10(end * 1.2), 0, 1.1 * Math.Max(limit.DegreesCelsius, last.HottestTemperature.DegreesCelsius));
+        plot.Axes.SetLimits(Math.Log10(start), Math.Log10(end * 1.2), 0, 1.3 * Math.Max(limit.DegreesCelsius, last.HottestTemperature.DegreesCelsius));
         plot.ShowLegend(Alignment.UpperLeft);
         return plot;
     }

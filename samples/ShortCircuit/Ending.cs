@@ -25,7 +25,8 @@ internal sealed class Ending
         if (ends)
         {
             // Without a fuse that opens in time the wire melts within these seconds.
-            (Latest, Melts) = latest.Outcome == FaultOutcome.Opens ? (latest.State!.Time, false) : (null, true);
+            Melts = latest.Outcome != FaultOutcome.Opens;
+            Latest = Melts ? null : latest.State!.Time;
             return;
         }
 

@@ -19,7 +19,7 @@ internal static class Histogram
     private static Plot Draw(string title, string axis, double[] values, double limit, Func<double, bool> fails, string limitName, Alignment legend)
     {
         Plot plot = new();
-        plot.Title($"{title}, {values.Length.ToString(CultureInfo.InvariantCulture)} draws\n{Circuit.Caution.Replace(". ", ".\n", StringComparison.Ordinal)}", 15);
+        plot.Title($"{title}, {values.Length.ToString(CultureInfo.InvariantCulture)} draws\n{Circuit.Caution}", 15);
         plot.XLabel(axis);
         plot.YLabel("Share of the draws (%)");
 
