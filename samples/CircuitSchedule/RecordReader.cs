@@ -66,8 +66,16 @@ internal sealed class RecordReader : IDisposable
         text.Dispose();
     }
 
-    // The parser counts the lines it has read; a row begins before the line breaks inside its cells.
-    private int FirstLine(string[] cells) => Array.Exists(cells, cell => cell.AsSpan().ContainsAny('\n', '\r'))
-        ? parser.RawRow - parser.RawRecord.Trim('\r', '\n').Count(c => c == '\n')
-        : parser.RawRow;
+    // The parser counts the lines it has read; a row begins before the line breaks inside its cells. A quote that is not closed has taken the last one too.
+    private int FirstLine(string[] cells)
+    {
+        if (!Array.Exists(cells, cell => cell.AsSpan().ContainsAny('\n', '\r')))
+        {
+            return parser.RawRow;
+        }
+
+        ReadOnlySpan<char> raw = parser.RawRecord.AsSpan().TrimStart("\r\n");
+        bool endsRow = raw.EndsWith("\n") && raw.Count('"') % 2 == 0;
+        return parser.RawRow - (raw.Count('\n') - (endsRow ? 1 : 0));
+    }
 }

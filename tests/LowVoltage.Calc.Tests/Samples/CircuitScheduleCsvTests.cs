@@ -27,7 +27,7 @@ public sealed class CircuitScheduleCsvTests : ScheduleRunner
     [Fact]
     public void Csv_FileWithFaults_HasARowForEachCircuitWithItsVerdict()
     {
-        List<Dictionary<string, string>> rows = Results(";", Faults);
+        List<Dictionary<string, string>> rows = ResultsBetween(";", Faults);
 
         Assert.Equal(["pass", "fail", "undetermined", .. Enumerable.Repeat("bad input", 6)], rows.Select(row => row["verdict"]));
         Assert.Equal(["4", "5", "6", "7", "8", "9", "10", "11", "12"], rows.Select(row => row["line"]));
@@ -57,7 +57,7 @@ public sealed class CircuitScheduleCsvTests : ScheduleRunner
     {
         string path = FileOf(separator, With(("feed_m", feed)));
 
-        Dictionary<string, string> row = Assert.Single(Results(separator.ToString(), path));
+        Dictionary<string, string> row = Assert.Single(ResultsBetween(separator.ToString(), path));
 
         Assert.Matches($"^[0-9]+{System.Text.RegularExpressions.Regex.Escape(sign.ToString())}[0-9]+$", row["drop_V"]);
         Dictionary<string, string> plain = Assert.Single(Results(FileOf(With(("feed_m", "2.5")))));

@@ -64,9 +64,9 @@ public abstract class ScheduleRunner : IDisposable
         return path;
     }
 
-    private protected List<Dictionary<string, string>> Results(params string[] input) => Results(",", input);
+    private protected List<Dictionary<string, string>> Results(params string[] input) => ResultsBetween(",", input);
 
-    private protected List<Dictionary<string, string>> Results(string separator, params string[] input)
+    private protected List<Dictionary<string, string>> ResultsBetween(string separator, params string[] input)
     {
         string path = Path.Combine(Folder, "results.csv");
         Run([.. input, "--csv", path]);
