@@ -6,9 +6,11 @@ using LowVoltage.Calc.Protection;
 
 namespace CircuitSchedule;
 
-/// <summary>What the schedule shows of a design, each read from the library once: nothing else asks it.</summary>
+/// <summary>What the schedule shows of a design, each read from the library once, and the words only where they are shown: nothing else asks it.</summary>
 internal sealed class CircuitAnswer
 {
+    private readonly CircuitDesign design;
+
     private CircuitAnswer(CircuitDesign design)
     {
         (Practice, GovernedBy) = (design.Rules.Name, design.Governing.Name);
@@ -33,7 +35,7 @@ internal sealed class CircuitAnswer
             LowestLoadVolts = range.LeastVoltageAtLoad?.VoltageAtLoad.Volts;
         }
 
-        InWords = design.ToString();
+        this.design = design;
         Undetermined = [.. design.Undetermined.Select(check => check.ToString())];
         Advice = Verdict == Verdict.Fail ? design.Advice : [];
         OwnCautions = Verdict == Verdict.Pass ? [] : [.. design.Cautions.Except(Cautions.General)];
@@ -75,7 +77,7 @@ internal sealed class CircuitAnswer
     public double? LowestLoadVolts { get; }
 
     /// <summary>The design in one line, with the reason where it fails.</summary>
-    public string InWords { get; }
+    public string InWords => field ??= design.ToString();
 
     /// <summary>The checks that could not be made, each with what would settle it.</summary>
     public IReadOnlyList<string> Undetermined { get; }

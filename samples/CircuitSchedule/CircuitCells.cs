@@ -64,7 +64,7 @@ internal static class CircuitCells
     {
         if (!row.Has("loaded_conductors"))
         {
-            row.Take("conductors that run together", "two");
+            row.Assume("conductors that run together", "two");
         }
 
         return row.Count("loaded_conductors", 2);
@@ -81,7 +81,7 @@ internal static class CircuitCells
 
         if (given.Length == 0)
         {
-            row.Take("return", "a wire as long as the feed");
+            row.Assume("return", "a wire as long as the feed");
             return row.Build(() => ReturnPath.Wire(Length.FromMeters(feed)), ("length", "feed_m"));
         }
 
@@ -110,7 +110,7 @@ internal static class CircuitCells
             return row.Build(() => Joint.Create("joints", ElectricResistance.FromMilliohms(milliohms)), ("resistance", "joints_mOhm"));
         }
 
-        row.Take("crimps, connectors, switches, fuse and holder", "no resistance");
+        row.Assume("crimps, connectors, switches, fuse and holder", "no resistance");
         return null;
     }
 
@@ -119,7 +119,7 @@ internal static class CircuitCells
         string text = row.Text("insulation");
         if (text.Length == 0)
         {
-            row.Take("insulation", "PVC");
+            row.Assume("insulation", "PVC");
             return Words.Insulations["PVC"];
         }
 

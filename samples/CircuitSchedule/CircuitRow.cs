@@ -7,14 +7,14 @@ internal sealed class CircuitRow(int line, Header header, string[] cells, int gi
 {
     private readonly bool[] read = new bool[header.Count];
     private readonly List<Problem> problems = [];
-    private readonly List<Taken> taken = [];
+    private readonly List<Assumption> assumptions = [];
 
     public int Line => line;
 
     public IReadOnlyList<Problem> Problems => problems;
 
-    /// <summary>What the row does not say, and what is taken instead.</summary>
-    public IReadOnlyList<Taken> Taken => taken;
+    /// <summary>What the row does not say, and what is assumed instead.</summary>
+    public IReadOnlyList<Assumption> Assumptions => assumptions;
 
     /// <summary>How a cell is quoted in a message.</summary>
     public string Found(string column)
@@ -50,8 +50,8 @@ internal sealed class CircuitRow(int line, Header header, string[] cells, int gi
     /// <summary>A name: the line breaks that a cell may hold become blanks.</summary>
     public string Name(string column) => string.Join(' ', Text(column).Split(['\r', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
 
-    /// <summary>Notes what is taken where the row is silent, so that the schedule can say it.</summary>
-    public void Take(string what, string instead) => taken.Add(new Taken(what, instead));
+    /// <summary>Notes what is assumed where the row does not say, so that the schedule can tell.</summary>
+    public void Assume(string what, string value) => assumptions.Add(new Assumption(what, value));
 
     public string RequiredName(string column)
     {
@@ -111,7 +111,7 @@ internal sealed class CircuitRow(int line, Header header, string[] cells, int gi
             return Choice(column, words);
         }
 
-        Take($"kind of {column}", $"{implied}, from the columns filled in");
+        Assume($"kind of {column}", $"{implied}, from the columns filled in");
         return words[implied];
     }
 

@@ -3,6 +3,8 @@ namespace CircuitSchedule;
 /// <summary>The names of the columns in the order of the file.</summary>
 internal sealed class Header
 {
+    private const int MostFaults = 10;
+
     private readonly Dictionary<string, int> places = [];
 
     private Header(string[] names, int writtenCount)
@@ -39,7 +41,8 @@ internal sealed class Header
         faults.AddRange(names.Where(Column.IsKnown).GroupBy(name => name).Where(same => same.Count() > 1).Select(same => $"column '{same.Key}' is there {same.Count()} times."));
         return faults.Count == 0 ? new Header(names, record.Cells.Length) : throw new ScheduleFileException(
             $"'{path}', header in line {record.Line}, read with {Dialect.NameOf(separator)} between the names:"
-            + string.Concat(faults.Select(fault => "\n  " + fault)) + "\n--help lists the columns; their case counts.");
+            + string.Concat(faults.Take(MostFaults).Select(fault => "\n  " + fault))
+            + (faults.Count > MostFaults ? $"\n  and {faults.Count - MostFaults} more." : "") + "\n--help lists the columns; their case counts.");
     }
 
     /// <summary>A row of empty cells but for the name of the circuit: for a row whose cells don't fit the columns.</summary>

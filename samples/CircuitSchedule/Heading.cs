@@ -7,6 +7,7 @@ namespace CircuitSchedule;
 internal sealed record Heading(string File, string HowRead, bool IsInvented)
 {
     public const string Title = "Circuit schedule";
+    public const string Assumed = "Assumed where the file does not say";
 
     public string From => $"From {File}: {HowRead}.";
 

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Reflection;
+using System.Text.RegularExpressions;
 using LowVoltage.Calc;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Design;
@@ -7,7 +8,7 @@ using LowVoltage.Calc.Design;
 namespace CircuitSchedule;
 
 /// <summary>The schedule as one page without scripts, pictures or anything from elsewhere: to read on light and dark screens, and to print.</summary>
-internal sealed class HtmlSchedule(TextWriter output) : IScheduleWriter
+internal sealed partial class HtmlSchedule(TextWriter output) : IScheduleWriter
 {
     private Heading? heading;
 
@@ -54,7 +55,7 @@ internal sealed class HtmlSchedule(TextWriter output) : IScheduleWriter
         output.Write($"<tr class=\"{style}\"><th scope=\"row\">{Text(cells[0])}</th>");
         for (int i = 1; i < cells.Length; i++)
         {
-            output.Write($"<td>{Text(cells[i]).Replace("\n", "<br/>", StringComparison.Ordinal)}</td>");
+            output.Write($"<td>{Text(WithUnits(cells[i])).Replace("\n", "<br/>", StringComparison.Ordinal)}</td>");
         }
 
         output.WriteLine("</tr>");
@@ -63,7 +64,7 @@ internal sealed class HtmlSchedule(TextWriter output) : IScheduleWriter
     public void End(Tally tally)
     {
         output.WriteLine($"</tbody>\n</table>\n</div>\n<h2 id=\"summary\">Summary</h2>\n<p>{Text(tally.Summary)}</p>");
-        Section("Taken where the file does not say", tally.Taken.Select(pair => $"{pair.Taken.What}: {pair.Taken.Instead} ({Numbers.Count(pair.Rows, "row")})"));
+        Section(Heading.Assumed, tally.Assumptions);
         Section(
             Title("Circuits that fail", tally.FirstFailing.Count, tally.Failing),
             tally.FirstFailing.Select(entry => string.Join("\n", [$"{entry.Circuit}: {entry.Answer!.InWords}", .. entry.Answer.OwnCautions, .. entry.Answer.Advice.Select(advice => "What would help: " + advice)])));
@@ -81,6 +82,12 @@ internal sealed class HtmlSchedule(TextWriter output) : IScheduleWriter
     // Released versions carry the commit behind a plus sign.
     private static string Version { get; } =
         typeof(CircuitDesigner).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0] ?? "";
+
+    // A number stays beside its unit.
+    private static string WithUnits(string cell) => BeforeUnit().Replace(cell, "\u00A0");
+
+    [GeneratedRegex("(?<=[0-9]) (?=A|V|%|mm²|AWG)")]
+    private static partial Regex BeforeUnit();
 
     private static string Title(string title, int shown, int all) => shown == all ? title : $"{title} (the first {shown} of {all}; the CSV results have all)";
 

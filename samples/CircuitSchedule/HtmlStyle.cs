@@ -17,6 +17,7 @@ internal static class HtmlStyle
         table { border-collapse: collapse; width: 100%; font-variant-numeric: tabular-nums; }
         caption { text-align: left; padding: 1rem 0 .5rem; font-weight: bold; }
         th, td { border: 1px solid var(--line); padding: .3rem .5rem; text-align: left; vertical-align: top; font-weight: normal; }
+        td { min-width: 4.5rem; }
         thead th { background: var(--band); font-weight: bold; }
         tr > :last-child { font-weight: bold; }
         .pass > :last-child { color: var(--pass); }

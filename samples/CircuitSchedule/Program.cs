@@ -63,5 +63,7 @@ internal static class Program
         }
     }
 
-    private static IAnsiConsole ErrorTerminal() => AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(Console.Error) });
+    // Spectre asks the standard output whether anybody watches; here that is a file, and the error stream is the terminal.
+    private static IAnsiConsole ErrorTerminal() =>
+        AnsiConsole.Create(new AnsiConsoleSettings { Interactive = InteractionSupport.Yes, Out = new AnsiConsoleOutput(Console.Error) });
 }

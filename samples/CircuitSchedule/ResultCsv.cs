@@ -44,7 +44,7 @@ internal sealed class ResultCsv : IScheduleWriter
     }
 
     public void Begin(Heading heading) => WriteRow(
-        ["line", "circuit", "verdict", .. Texts.Select(column => column.Header), .. Values.Select(column => column.Header), "in_words", "undetermined", "advice", "taken", "bad_input"]);
+        ["line", "circuit", "verdict", .. Texts.Select(column => column.Header), .. Values.Select(column => column.Header), "in_words", "undetermined", "advice", "assumed", "bad_input"]);
 
     public void Row(ScheduleEntry entry)
     {
@@ -65,7 +65,7 @@ internal sealed class ResultCsv : IScheduleWriter
         WriteRow(
         [
             answer?.InWords ?? "", string.Join("; ", answer?.Undetermined ?? []), string.Join(" ", answer?.Advice ?? []),
-            string.Join("; ", entry.Taken.Select(taken => $"{taken.What}: {taken.Instead}")), string.Join(" ", entry.Problems),
+            string.Join("; ", entry.Assumptions.Select(one => $"{one.What}: {one.Value}")), string.Join(" ", entry.Problems),
         ]);
     }
 

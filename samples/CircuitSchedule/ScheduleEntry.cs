@@ -14,7 +14,7 @@ internal sealed class ScheduleEntry
 
     public IReadOnlyList<Problem> Problems { get; init; } = [];
 
-    public IReadOnlyList<Taken> Taken { get; init; } = [];
+    public IReadOnlyList<Assumption> Assumptions { get; init; } = [];
 
     public static ScheduleEntry From(CircuitRow row, DesignRules practice)
     {
@@ -25,7 +25,7 @@ internal sealed class ScheduleEntry
             Circuit = row.Name("circuit"),
             Answer = design is null ? null : CircuitAnswer.Of(design),
             Problems = row.Problems,
-            Taken = design is null ? [] : row.Taken,
+            Assumptions = design is null ? [] : row.Assumptions,
         };
     }
 
@@ -34,7 +34,7 @@ internal sealed class ScheduleEntry
         DesignRules? rules = row.Has("practice") ? row.Choice("practice", Words.Practices) : practice;
         if (!row.Has("practice"))
         {
-            row.Take("practice", practice.Name);
+            row.Assume("practice", practice.Name);
         }
 
         CircuitRequirements? requirements = CircuitCells.Read(row);

@@ -84,7 +84,7 @@ internal sealed class ScheduleFile : IDisposable
         CircuitRow row = new(record.Line, header, fits ? cells : header.NameOnly(cells), record.Cells.Length, Dialect);
         if (record.IsTorn)
         {
-            row.Report("", "a quote (\") stands in the middle of a cell or is not closed. A cell that holds quotes is written in quotes, each of its own doubled.");
+            row.Report("", "a quotation mark stands in the middle of a cell, or is not closed. Put a cell that holds quotation marks in quotation marks, and double those inside.");
         }
         else if (!fits)
         {
@@ -93,7 +93,7 @@ internal sealed class ScheduleFile : IDisposable
         }
         else if (record.Cells.Length < header.Count)
         {
-            row.Take("cells missing at the end of a row", "empty");
+            row.Assume("cells missing at the end of a row", "empty");
         }
 
         return row;

@@ -58,7 +58,7 @@ internal sealed class ScreenSchedule(Screen screen) : IScheduleWriter
         }
 
         screen.WriteItem("", tally.Summary);
-        WriteTaken(tally);
+        WriteAssumptions(tally);
         WriteFailing(tally);
         WriteUndetermined(tally);
         WriteBadRows(tally);
@@ -89,15 +89,15 @@ internal sealed class ScreenSchedule(Screen screen) : IScheduleWriter
         Output.WriteLine();
     }
 
-    private void WriteTaken(Tally tally)
+    private void WriteAssumptions(Tally tally)
     {
-        if (tally.Taken.Count > 0)
+        if (tally.Assumptions.Count > 0)
         {
             Output.WriteLine();
-            Output.WriteLine("Taken where the file does not say");
-            foreach ((Taken taken, int rows) in tally.Taken)
+            Output.WriteLine(Heading.Assumed);
+            foreach (string assumption in tally.Assumptions)
             {
-                screen.WriteItem("  - ", $"{taken.What}: {taken.Instead} ({Numbers.Count(rows, "row")})");
+                screen.WriteItem("  - ", assumption);
             }
         }
     }

@@ -2,11 +2,11 @@ using LowVoltage.Calc.Checks;
 
 namespace CircuitSchedule;
 
-/// <summary>What adds up while the rows go by: counts, the circuits to talk about below the table, and what was taken for what the file does not say.</summary>
+/// <summary>What adds up while the rows go by: counts, the circuits to talk about below the table, and what was assumed where the file does not say.</summary>
 /// <param name="list">How many circuits each list keeps.</param>
 internal sealed class Tally(int list)
 {
-    private readonly Dictionary<Taken, int> taken = [];
+    private readonly Dictionary<Assumption, int> assumptions = [];
     private readonly List<ScheduleEntry> failing = [], undetermined = [], bad = [];
 
     public int Circuits { get; private set; }
@@ -30,8 +30,8 @@ internal sealed class Tally(int list)
     /// <summary>The first bad rows.</summary>
     public IReadOnlyList<ScheduleEntry> FirstBad => bad;
 
-    /// <summary>What was taken where rows are silent, with the number of rows.</summary>
-    public IReadOnlyList<(Taken Taken, int Rows)> Taken => [.. taken.Select(pair => (pair.Key, pair.Value))];
+    /// <summary>What was assumed where rows do not say, with the number of rows.</summary>
+    public IReadOnlyList<string> Assumptions => [.. assumptions.Select(pair => $"{pair.Key.What}: {pair.Key.Value} ({Numbers.Count(pair.Value, "row")})")];
 
     public string Summary => $"{Numbers.Count(Circuits, "circuit")}: {Passing} pass, {Undetermined} undetermined, {Failing} fail, {Numbers.Count(BadRows, "bad row")}";
 
@@ -63,9 +63,9 @@ internal sealed class Tally(int list)
             kept.Add(entry);
         }
 
-        foreach (Taken one in entry.Taken)
+        foreach (Assumption one in entry.Assumptions)
         {
-            taken[one] = taken.GetValueOrDefault(one) + 1;
+            assumptions[one] = assumptions.GetValueOrDefault(one) + 1;
         }
     }
 }

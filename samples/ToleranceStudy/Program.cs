@@ -11,7 +11,9 @@ internal static class Program
         Console.OutputEncoding = new UTF8Encoding(false);
 
         // The progress is for a person who waits: none where the error stream goes to a file.
-        IAnsiConsole? progress = Console.IsErrorRedirected ? null : AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(Console.Error) });
+        IAnsiConsole? progress = Console.IsErrorRedirected
+            ? null
+            : AnsiConsole.Create(new AnsiConsoleSettings { Interactive = InteractionSupport.Yes, Out = new AnsiConsoleOutput(Console.Error) });
         return Sample.Run(args, Console.Out, Console.Error, progress);
     }
 }
