@@ -134,7 +134,7 @@ internal sealed class CircuitRow(int line, Header header, string[] cells, int gi
         {
             return make();
         }
-        catch (ArgumentOutOfRangeException refusal)
+        catch (ArgumentException refusal)
         {
             string column = Array.Find(columns, pair => pair.Parameter == refusal.ParamName).Column ?? "";
             Report(column, Without(refusal.ParamName, refusal.Message.Split(" (Parameter")[0]));
