@@ -46,11 +46,11 @@ internal sealed class BreakingCapacityCheck()
         }
         else if (fuse.BreakingAmperes is not double capacity || fuse.BreakingCapacityBasis != RatingBasis.DirectCurrent)
         {
-            result = Unknown(reference, CheckSubject.Of((byte)Word.NoCapacity, fuse));
+            result = Unknown(reference, CheckSubject.Of((byte)Word.NoCapacity, fuse), prospective);
         }
         else if (prospective > capacity && at.UpstreamOhms is null)
         {
-            result = Unknown(reference, CheckSubject.Of((byte)Word.BreaksLess, prospective, capacity));
+            result = Unknown(reference, CheckSubject.Of((byte)Word.BreaksLess, null, capacity), prospective);
         }
         else
         {
@@ -64,7 +64,7 @@ internal sealed class BreakingCapacityCheck()
     {
         Word.IdealSource => "the source is given without internal resistance, so its short-circuit current is not known",
         Word.NoCapacity => $"no d.c. breaking capacity is published for the {result.About}",
-        Word.BreaksLess => $"up to {Accept.Short((double)result.About!)} A at the source's terminals, the fuse breaks {Accept.Short(result.Number)} A: state the resistance of the supply lead to the fuse, "
+        Word.BreaksLess => $"up to {Accept.Short(result.Value!.Value)} A at the source's terminals, the fuse breaks {Accept.Short(result.Number)} A: state the resistance of the supply lead to the fuse, "
             + "or protect the lead by a main fuse at the source that breaks that current",
         _ => "",
     };

@@ -69,9 +69,9 @@ internal abstract class Check(int order, string id, string name, string unit, bo
     private protected CheckResult InWords(CheckOutcome outcome, Reference reference, in CheckSubject about) =>
         new(this, double.NaN, double.NaN, outcome, reference, about);
 
-    /// <summary>No answer, because something is missing; the note says what.</summary>
-    private protected CheckResult Unknown(Reference reference, in CheckSubject about) =>
-        new(this, double.NaN, double.NaN, CheckOutcome.Undetermined, reference, about);
+    /// <summary>No answer, because something is missing; the note says what. What the circuit has may be known all the same.</summary>
+    private protected CheckResult Unknown(Reference reference, in CheckSubject about, double value = double.NaN) =>
+        new(this, value, double.NaN, CheckOutcome.Undetermined, reference, about);
 
     private bool Passes(double value, double limit) => LimitIsLeast ? value >= limit : value <= limit;
 }

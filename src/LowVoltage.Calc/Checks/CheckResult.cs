@@ -44,14 +44,14 @@ public readonly struct CheckResult : IEquatable<CheckResult>
     /// <summary>Pass, fail, or undetermined.</summary>
     public CheckOutcome Outcome => outcome;
 
-    /// <summary>What the circuit has, in <see cref="Unit"/>; <c>null</c> when there is no number: undetermined, or a fuse that never opens.</summary>
-    public double? Value => HasNumbers ? value : null;
+    /// <summary>What the circuit has, in <see cref="Unit"/>; <c>null</c> when there is no number: a fuse that never opens, a wire that is not rated.</summary>
+    public double? Value => HasValue ? value : null;
 
-    /// <summary>What is allowed, in <see cref="Unit"/>; <c>null</c> when there is no number.</summary>
-    public double? Limit => HasNumbers ? limit : null;
+    /// <summary>What is allowed, in <see cref="Unit"/>; <c>null</c> when the check is undetermined or there is no number.</summary>
+    public double? Limit => check is not null && !double.IsNaN(limit) ? limit : null;
 
     /// <summary><see cref="Value"/> as a quantity.</summary>
-    public IQuantity? Quantity => HasNumbers ? CheckUnit.Quantity(Unit, value) : null;
+    public IQuantity? Quantity => HasValue ? CheckUnit.Quantity(Unit, value) : null;
 
     /// <summary><see cref="Limit"/> as a quantity.</summary>
     public IQuantity? LimitQuantity => HasNumbers ? CheckUnit.Quantity(Unit, limit) : null;
@@ -90,6 +90,8 @@ public readonly struct CheckResult : IEquatable<CheckResult>
     internal object? About => about;
 
     internal double Number => number;
+
+    internal bool HasValue => check is not null && !double.IsNaN(value);
 
     internal bool HasNumbers => check is not null && !double.IsNaN(value) && !double.IsNaN(limit);
 

@@ -65,6 +65,9 @@ internal sealed class StalledMotorCheck()
         }
 
         double celsius = found.Reached ?? at.Stretches[stretch].Conductor.Material.MeltingPointCelsius;
+
+        // A wire that starts above its limit fails there, whatever it cools to.
+        celsius = found.Outcome == StallOutcome.WireTooHot ? Math.Max(celsius, at.FaultStartCelsius(stretch)) : celsius;
         Word word = found.Reached is null ? Word.Melts : found.Outcome == StallOutcome.WireBears ? Word.CutOut : Word.None;
         return Judged(
             found.Outcome != StallOutcome.WireTooHot, celsius, found.Limit, Protection.StalledMotor.Reference,

@@ -27,7 +27,7 @@ internal sealed class VoltageDropCheck()
 
         result = at.DropLimit.TryVolts(at.Source.NominalVolts, at.Intermittent, out double most)
             ? Judge(duty.DropVolts, most, at.DropLimit.Reference, CheckSubject.At(duty.DropLevel))
-            : Unknown(at.DropLimit.Reference, new CheckSubject { Number = at.Source.NominalVolts, Level = duty.DropLevel });
+            : Unknown(at.DropLimit.Reference, new CheckSubject { Number = at.Source.NominalVolts, Level = duty.DropLevel }, duty.DropVolts);
         return true;
     }
 

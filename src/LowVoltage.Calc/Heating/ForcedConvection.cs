@@ -28,8 +28,8 @@ public static class ForcedConvection
     public static Reference ChurchillBernsteinReference { get; } = new()
     {
         Title = "S. W. Churchill and M. Bernstein, A correlating equation for forced convection from gases and liquids to a circular cylinder in crossflow",
-        Edition = "J. Heat Transfer 99, 1977", Locator = "pages 300 to 306", Kind = ReferenceKind.Paper,
-        Note = "Formula as restated in heat-transfer textbooks, from memory.",
+        Edition = "J. Heat Transfer 99, 1977", Locator = "pages 300 to 306", Kind = ReferenceKind.FromMemory,
+        Note = "Formula as restated in heat-transfer textbooks.",
     };
 
     /// <summary>Nusselt number by Churchill and Bernstein.</summary>

@@ -7,7 +7,7 @@ namespace LowVoltage.Calc.Networks;
 /// <remarks>Made by the factories here. Immutable. Names are compared letter by letter; a node exists because an element names it.</remarks>
 public sealed class NetworkElement
 {
-    private NetworkElement(NetworkElementKind kind, string id, string first, string second, double value, double ohms)
+    private NetworkElement(NetworkElementKind kind, string id, string first, string second, double value, double ohms, string secondName = "second")
     {
         Kind = kind;
         Id = Named(id, nameof(id));
@@ -17,7 +17,7 @@ public sealed class NetworkElement
         Ohms = ohms;
         if (string.Equals(first, second, StringComparison.Ordinal))
         {
-            throw new ArgumentException($"Element {id} runs from node {first} to itself; it needs two different nodes.", nameof(second));
+            throw new ArgumentException($"Element {id} runs from node {first} to itself; it needs two different nodes.", secondName);
         }
     }
 
@@ -68,7 +68,7 @@ public sealed class NetworkElement
     /// <exception cref="ArgumentException">A name is empty, or both nodes are the same.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive or is absurdly large.</exception>
     public static NetworkElement VoltageSource(string id, string positive, string negative, ElectricPotential voltage) => new(
-        NetworkElementKind.VoltageSource, id, Named(positive, nameof(positive)), Named(negative, nameof(negative)), Accept.Volts(voltage, nameof(voltage)), 0);
+        NetworkElementKind.VoltageSource, id, Named(positive, nameof(positive)), Named(negative, nameof(negative)), Accept.Volts(voltage, nameof(voltage)), 0, nameof(negative));
 
     /// <summary>A voltage behind a resistance: a battery, which takes current where others push more than it gives.</summary>
     /// <param name="id">Its name; not empty.</param>
@@ -87,7 +87,8 @@ public sealed class NetworkElement
         Named(positive, nameof(positive)),
         Named(negative, nameof(negative)),
         Accept.Volts(voltage, nameof(voltage)),
-        Given(Accept.OhmsOrZero(resistance, nameof(resistance)), "Ω", nameof(resistance)));
+        Given(Accept.OhmsOrZero(resistance, nameof(resistance)), "Ω", nameof(resistance)),
+        nameof(negative));
 
     /// <summary>A stated current from one node to the other: a load that draws it, or a source that drives it.</summary>
     /// <param name="id">Its name; not empty.</param>
@@ -99,7 +100,7 @@ public sealed class NetworkElement
     /// <exception cref="ArgumentException">A name is empty, or both nodes are the same.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The current is not positive or is absurdly large.</exception>
     public static NetworkElement Current(string id, string from, string to, ElectricCurrent current) => new(
-        NetworkElementKind.Current, id, Named(from, nameof(from)), Named(to, nameof(to)), Accept.Amperes(current, nameof(current)), 0);
+        NetworkElementKind.Current, id, Named(from, nameof(from)), Named(to, nameof(to)), Accept.Amperes(current, nameof(current)), 0, nameof(to));
 
     /// <summary>A load that draws the same power at any voltage, such as a converter.</summary>
     /// <param name="id">Its name; not empty.</param>
@@ -111,7 +112,7 @@ public sealed class NetworkElement
     /// <exception cref="ArgumentException">A name is empty, or both nodes are the same.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The power is not positive or is absurdly large.</exception>
     public static NetworkElement ConstantPower(string id, string positive, string negative, Power power) => new(
-        NetworkElementKind.ConstantPower, id, Named(positive, nameof(positive)), Named(negative, nameof(negative)), Accept.Watts(power, nameof(power)), 0);
+        NetworkElementKind.ConstantPower, id, Named(positive, nameof(positive)), Named(negative, nameof(negative)), Accept.Watts(power, nameof(power)), 0, nameof(negative));
 
     /// <inheritdoc/>
     public override string ToString() => Kind switch

@@ -3,8 +3,8 @@ using UnitsNet;
 namespace LowVoltage.Calc.Networks;
 
 /// <summary>What a network is, seen from two of its nodes: one voltage behind one resistance.</summary>
-/// <remarks>Exact for resistances and sources. With a load of constant power the resistance is that of a small change.</remarks>
-public readonly struct TheveninEquivalent
+/// <remarks>Exact for resistances and sources. With a load of constant power the resistance is that of a small change. Immutable.</remarks>
+public sealed class TheveninEquivalent
 {
     private readonly double volts;
     private readonly double ohms;

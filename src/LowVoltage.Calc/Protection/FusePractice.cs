@@ -6,11 +6,32 @@ namespace LowVoltage.Calc.Protection;
 
 /// <summary>How a field chooses fuses: how far one may be loaded, how large it may be for its wire, how soon a fault must open it.</summary>
 /// <remarks>Immutable; every value carries its source. What an initialiser leaves out keeps its default.</remarks>
-public sealed class FusePractice
+public sealed partial class FusePractice
 {
     private readonly double loading = 0.8;
     private readonly double shareOfAmpacity = 1;
     private readonly double faultSeconds = 5;
+
+    /// <summary>The usual practice; an initialiser or the <c>With…</c> methods change it.</summary>
+    public FusePractice()
+    {
+    }
+
+    /// <summary>A copy of another practice, to be changed in its initialiser.</summary>
+    /// <param name="basis">The practice to start from.</param>
+    /// <exception cref="ArgumentNullException">The practice is null.</exception>
+    public FusePractice(FusePractice basis)
+    {
+        _ = basis ?? throw new ArgumentNullException(nameof(basis));
+        loading = basis.loading;
+        shareOfAmpacity = basis.shareOfAmpacity;
+        faultSeconds = basis.faultSeconds;
+        LoadingReference = basis.LoadingReference;
+        ShareReference = basis.ShareReference;
+        Overload = basis.Overload;
+        FaultReference = basis.FaultReference;
+        Distance = basis.Distance;
+    }
 
     /// <summary>Largest continuous load as a share of the fuse rating, above 0 to 1: 0.8 means the fuse is at least 1.25 times the load.</summary>
     public double Loading

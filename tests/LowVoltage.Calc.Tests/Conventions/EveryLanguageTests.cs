@@ -22,8 +22,8 @@ public class EveryLanguageTests
     public static TheoryData<string> Names => [.. Described.Select(type => type.Name)];
 
     [Fact]
-    public void TypesThatCallersFill_AreFour() =>
-        Assert.Equal(["FuseSeriesDefinition", "Place", "Reference", "Surroundings"], Described.Select(type => type.Name).Order(StringComparer.Ordinal));
+    public void TypesThatCallersFill_AreFive() =>
+        Assert.Equal(["FusePractice", "FuseSeriesDefinition", "Place", "Reference", "Surroundings"], Described.Select(type => type.Name).Order(StringComparer.Ordinal));
 
     [Theory, MemberData(nameof(Names))]
     public void EverySettableProperty_IsAParameterOfCreateOrWith(string name)
@@ -107,6 +107,10 @@ public class EveryLanguageTests
             _ when asked == typeof(bool) => !second,
             _ when asked == typeof(Temperature) => Temperature.FromDegreesCelsius(second ? 40 : 30),
             _ when asked == typeof(Length) => Length.FromMeters(second ? 4000 : 3000),
+            _ when asked == typeof(Speed) => Speed.FromMetersPerSecond(second ? 4 : 3),
+            _ when asked == typeof(Duration) => Duration.FromSeconds(second ? 4 : 3),
+            _ when asked == typeof(OverloadAllowance) => second ? OverloadAllowance.Ageing240Hours : OverloadAllowance.None,
+            _ when asked == typeof(SourceDistance) => second ? SourceDistance.Cfr33 : SecondDistance,
             _ when asked == typeof(HeatTransferCoefficient) => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(second ? 40 : 30),
             _ when asked == typeof(ElectricPotential) => ElectricPotential.FromVolts(second ? 32 : 58),
             _ when asked == typeof(ElectricCurrent) => ElectricCurrent.FromAmperes(second ? 1000 : 2000),
@@ -119,6 +123,8 @@ public class EveryLanguageTests
             _ => throw new NotSupportedException($"{type.Name}.{name} is of a type that this test has no value for: {asked}."),
         };
     }
+
+    private static readonly SourceDistance SecondDistance = SourceDistance.Create("own", Length.FromMeters(1), Length.FromMeters(2), Reference.CommonPractice("own"));
 
     private static readonly TimeCurrentCurve?[] FirstCurves = [null];
 

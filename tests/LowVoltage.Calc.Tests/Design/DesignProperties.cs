@@ -18,7 +18,7 @@ public class DesignProperties
         CircuitRequirements asked = c.Requirements();
         CircuitDesign design = CircuitDesigner.Design(asked, c.Rules);
         IReadOnlyList<Conductor> sizes = c.Rules.Conductors.Conductors;
-        int chosen = design.Wire is null ? sizes.Count : design.Rejected.Count;
+        int chosen = design.Rejected.Count;
         for (int i = 0; i < chosen; i++)
         {
             Assert.Same(sizes[i], design.Rejected[i].Conductor);
@@ -27,26 +27,28 @@ public class DesignProperties
             // With any fuse of the series a smaller size fails, or its rating is not known.
             foreach (Calc.Protection.FuseRating fuse in i < chosen - 3 ? [] : c.Rules.Fuses.Ratings)
             {
+                if (fuse.Curve is null)
+                {
+                    // A fuse of unknown times is no way round a smaller one that failed.
+                    continue;
+                }
+
                 CircuitDesign verified = CircuitDesigner.Verify(asked, sizes[i], fuse, c.Rules);
                 bool unrated = verified.Find(CheckKind.ContinuousCurrent) is { Outcome: CheckOutcome.Undetermined };
                 Assert.True(!verified.IsFeasible || unrated, $"{design}; but {verified}");
             }
         }
 
-        if (design.Wire is null)
-        {
-            Assert.Equal(Verdict.Fail, design.Verdict);
-            Assert.NotEmpty(design.Advice);
-            Assert.NotEqual(CheckOutcome.Pass, design.Governing.Outcome);
-            return;
-        }
-
+        Assert.Equal(design.Verdict == Verdict.Pass, design.Advice.Count == 0);
         Assert.Same(sizes[chosen], design.Wire);
-        Assert.NotEqual(Verdict.Fail, design.Verdict);
-        Assert.Empty(design.Advice);
-        CircuitDesign same = CircuitDesigner.Verify(asked, design.Wire, design.Fuse!, c.Rules);
-        Assert.Equal(design.Checks, same.Checks);
-        Assert.Equal(design.Verdict, same.Verdict);
+
+        // A choice fails only on what no size or rating cures.
+        Assert.All(
+            design.IsNearest ? [] : design.Checks.Where(check => check.Outcome == CheckOutcome.Fail),
+            check => Assert.Contains(check.Kind, new[] { CheckKind.BreakingCapacity, CheckKind.FuseDistance, CheckKind.LoadVoltage, CheckKind.StartVoltage }));
+        CircuitDesign same = CircuitDesigner.Verify(asked, design.Wire, design.Fuse, c.Rules);
+        Assert.Equal(design.Checks, same.Checks.Where(check => check.Kind != CheckKind.OvercurrentProtection));
+        Assert.True(design.Verdict == same.Verdict || design.Fuse is null);
     }
 
     [Property]
@@ -61,10 +63,10 @@ public class DesignProperties
             foreach (CheckResult check in d.Checks)
             {
                 bool within = check.LimitIsLeast ? check.Value >= check.Limit : check.Value <= check.Limit;
-                Assert.True(check.Outcome != CheckOutcome.Pass || within, check.ToString());
-                Assert.True(check.Outcome != CheckOutcome.Pass || check.Margin >= 0, check.ToString());
-                Assert.True(check.Outcome != CheckOutcome.Fail || check.Margin < 0, check.ToString());
-                Assert.True(check.Outcome != CheckOutcome.Undetermined || (check.Note.Length > 0 && check.Limit == 0), check.ToString());
+                Assert.True(check.Outcome != CheckOutcome.Pass || within || check.Value is null, check.ToString());
+                Assert.True(check.Outcome != CheckOutcome.Pass || check.Margin is null or >= 0, check.ToString());
+                Assert.True(check.Outcome != CheckOutcome.Fail || check.Margin is null or < 0, check.ToString());
+                Assert.True(check.Outcome != CheckOutcome.Undetermined || (check.Note.Length > 0 && check.Limit is null && check.Margin is null), check.ToString());
             }
 
             Assert.Equal(d.Checks.Select(check => check.Kind).Distinct().Count(), d.Checks.Count);
@@ -97,6 +99,11 @@ public class DesignProperties
         }
 
         int size = Size(c);
+        if (CircuitDesigner.Design(c.Requirements(), c.Rules).IsNearest)
+        {
+            return;
+        }
+
         Assert.True(Size(c, load: 1.3) >= size, "larger load");
 
         // Resistances aside: behind more resistance they draw less, so where the drop does not govern a smaller fuse and with it a smaller wire can do.
@@ -132,8 +139,8 @@ public class DesignProperties
         {
             Assert.Equal(x.Kind, y.Kind);
             Assert.Equal(x.Outcome, y.Outcome);
-            Near(x.Value, y.Value, 1e-9);
-            Near(x.Limit, y.Limit, 1e-9);
+            Same(x.Value, y.Value);
+            Same(x.Limit, y.Limit);
         }
     }
 
@@ -160,13 +167,14 @@ public class DesignProperties
     public void SupplyRange_AgreesWithTheChecks(AnyCircuit c)
     {
         CircuitDesign design = CircuitDesigner.Design(c.Requirements(), c.Rules);
-        if (design.SupplyRange is not { } range)
+        SupplyRange range = design.SupplyRange;
+        Assert.Equal(range.Exists, design.Find(CheckKind.PowerDelivery) is null);
+        if (!range.Exists || design.Find(CheckKind.ContinuousCurrent) is { Outcome: CheckOutcome.Undetermined } || design.Fuse is null)
         {
             return;
         }
 
         OperatingPoint[] points = [range.Minimum, range.Nominal, range.Maximum];
-        Assert.True(range.Exists);
         Near(points.Max(p => p.Drop.Volts), design.Of(CheckKind.VoltageDrop).Value, 1e-9);
         if (design.Find(CheckKind.LoadVoltage) is { } load)
         {
@@ -178,7 +186,8 @@ public class DesignProperties
         bool shared = c.ReturnKind == 4;
         Assert.True(Math.Abs(value - heating) <= 1e-9 * value || (shared && Math.Abs(value - heating - others) <= 1e-9 * value), $"{value} of {heating} and {others}");
         Near(points.Max(p => p.Current.Amperes) / c.Rules.FusePractice.Loading, design.Of(CheckKind.FuseCarriesLoad).Limit, 1e-8);
-        if (c.IsTable && c.ReturnKind is not (4 or 5))
+        // The small-craft preset takes the lower of its table and the heat balance.
+        if (c.IsTable && c.Preset != 1 && c.ReturnKind is not (4 or 5))
         {
             Near(design.Ampacity!.Current.Amperes, design.Of(CheckKind.ContinuousCurrent).Limit, 1e-12);
             Near(points.Max(p => p.HottestConductor.DegreesCelsius), design.Of(CheckKind.ConductorTemperature).Value, 1e-9);
@@ -190,24 +199,33 @@ public class DesignProperties
     {
         CircuitRequirements asked = c.Requirements();
         CircuitDesign design = CircuitDesigner.Design(asked, c.Rules);
-        if (design.Wire is not { } wire)
+        CircuitPath path = CircuitPath.Create(Segment.Create(design.Wire, asked.Feed), asked.Return).WithFeedJoints([.. asked.Joints]);
+        if (design.Fuse is not { } fuse)
         {
             return;
         }
 
-        CircuitPath path = CircuitPath.Create(Segment.Create(wire, asked.Feed), asked.Return).WithFeedJoints([.. asked.Joints]);
-        CircuitDesign verified = CircuitDesigner.Verify(asked, path, design.Fuse!, c.Rules);
+        CircuitDesign verified = CircuitDesigner.Verify(asked, path, fuse, c.Rules);
         Assert.Equal(design.Checks.Count, verified.Checks.Count);
         foreach ((CheckResult x, CheckResult y) in design.Checks.Zip(verified.Checks))
         {
             Assert.Equal((x.Kind, x.Outcome), (y.Kind, y.Outcome));
-            Near(x.Value, y.Value, 1e-9);
-            Near(x.Limit, y.Limit, 1e-9);
+            Same(x.Value, y.Value);
+            Same(x.Limit, y.Limit);
         }
 
         // The path that the result carries is the one of the checks, supply lead included.
         double drop = new[] { verified.SupplyRange!.Minimum, verified.SupplyRange.Nominal, verified.SupplyRange.Maximum }.Max(p => p.Drop.Volts);
         Near(drop, verified.Of(CheckKind.VoltageDrop).Value, 1e-9);
+    }
+
+    private static void Same(double? x, double? y)
+    {
+        Assert.Equal(x is null, y is null);
+        if (x is not null)
+        {
+            Near(x, y, 1e-9);
+        }
     }
 
     private static string Said(CircuitDesign design) =>
@@ -216,6 +234,6 @@ public class DesignProperties
     private static int Size(AnyCircuit c, double load = 1, double length = 1, double warmer = 0, int more = 0)
     {
         CircuitDesign design = CircuitDesigner.Design(c.Requirements(load, length, warmer, more), c.Rules);
-        return design.Rejected.Count;
+        return design.IsNearest ? int.MaxValue : design.Rejected.Count;
     }
 }
