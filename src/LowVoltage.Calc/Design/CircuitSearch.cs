@@ -19,6 +19,9 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     // Of two sizes that fail alike, a larger one must bring the worst check this much nearer to its limit.
     private const double Nearness = 0.1;
 
+    // Where nothing passes: how many fuses are looked at on one wire.
+    private const int FusesAsked = 4;
+
     private readonly bool limited = at.DropLimit.TryVolts(at.Source.NominalVolts, at.Intermittent, out double _);
 
     /// <summary>What the search found.</summary>
@@ -151,30 +154,34 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         return run.Curable > 0 ? run.WorstCurable : run.Failed > 0 ? run.Worst : run.FirstUndetermined;
     }
 
-    // Where nothing passes: the fewest failures, then the least beyond its limit, then the smallest.
+    // Where nothing passes: the fewest failures, then the least beyond its limit, then the smallest. Where the wire itself fails, it decides which, and the fuse follows.
     private Choice Nearest()
     {
-        Choice best = new() { Size = -1, IsNearest = true };
-        (int Bad, double Tightness) bestRank = (int.MaxValue, double.NegativeInfinity);
-        int bestWire = int.MaxValue;
+        int size = 0, least = int.MaxValue;
+        double tightness = double.NegativeInfinity;
         for (int i = 0; i < sizes.Count; i++)
         {
-            at.SetFuse(null);
-            at.SetCandidate(sizes[i]);
-            CheckRun run = default;
-            run.AskWire(at);
-            int wire = Weight(run);
-            if (wire > bestWire)
+            (int bad, double own, FuseRating? _) = Ask(sizes[i], withFuse: false);
+            if (bad < least || (bad == least && own > tightness + Nearness))
             {
-                continue;
+                (size, least, tightness) = (i, bad, own);
             }
+        }
 
-            FuseRating? fuse = at.Duty.Exists ? NearestFuse(run, out run) : null;
-            (int bad, double tightness) = (Weight(run), run.Failed > 0 ? run.Worst.Tightness : 0);
-            if (bad < bestRank.Bad || (bad == bestRank.Bad && tightness > bestRank.Tightness + Nearness))
+        return least > 0 ? new Choice { Size = size, Fuse = Ask(sizes[size], withFuse: true).Fuse, IsNearest = true } : NearestByFuse(size);
+    }
+
+    // The wires are right from a size on and no fuse is: of some of them, to the largest, the one whose fuse comes nearest.
+    private Choice NearestByFuse(int smallest)
+    {
+        Choice best = default;
+        (int Bad, double Tightness) rank = (int.MaxValue, double.NegativeInfinity);
+        for (int i = smallest, step = 1; i < sizes.Count; i = i == sizes.Count - 1 ? sizes.Count : Math.Min(sizes.Count - 1, i + step), step++)
+        {
+            (int bad, double tightness, FuseRating? fuse) = Ask(sizes[i], withFuse: true);
+            if (bad < rank.Bad || (bad == rank.Bad && tightness > rank.Tightness + Nearness))
             {
-                bestRank = (bad, tightness);
-                bestWire = wire;
+                rank = (bad, tightness);
                 best = new Choice { Size = i, Fuse = fuse, IsNearest = true };
             }
         }
@@ -182,32 +189,59 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         return best;
     }
 
+    private (int Bad, double Tightness, FuseRating? Fuse) Ask(Conductor size, bool withFuse)
+    {
+        at.SetFuse(null);
+        at.SetCandidate(size);
+        CheckRun run = default;
+        run.AskWire(at);
+        FuseRating? fuse = withFuse && at.Duty.Exists ? NearestFuse(run, out run) : null;
+        return (Weight(run), run.Failed > 0 ? run.Worst.Tightness : 0, fuse);
+    }
+
     // A load that gets nothing, or a wire that is not rated, is further away than any number of limits that are passed by a little.
     private int Weight(in CheckRun run) => run.Failed + (at.Duty.Exists ? 0 : 100) + (at.IsRated ? 0 : 10);
 
+    // Of the first few that carry the load and are made for the voltage; where there is none, the largest there is.
     private FuseRating? NearestFuse(in CheckRun wire, out CheckRun best)
     {
         FuseRating? nearest = null;
         best = wire;
         double least = at.LeastFuseAmperes * (1 - BranchState.Rounding);
-        for (int i = 0; i < fuses.Length; i++)
+        int asked = 0;
+        foreach (FuseRating fuse in fuses)
         {
-            // A fuse that does not carry the load is asked only where none does.
-            if ((fuses[i].Amperes < least || FuseVoltageCheck.IsBelow(at, fuses[i])) && !(i == fuses.Length - 1 && nearest is null))
+            if (fuse.Amperes < least || FuseVoltageCheck.IsBelow(at, fuse))
             {
                 continue;
             }
 
-            CheckRun run = wire;
-            at.SetFuse(fuses[i]);
-            run.AskFuse(at);
+            CheckRun run = AskFuse(wire, fuse);
             if (nearest is null || run.Failed < best.Failed || (run.Failed == best.Failed && run.Failed > 0 && run.Worst.Tightness > best.Worst.Tightness + Nearness))
             {
-                nearest = fuses[i];
+                nearest = fuse;
                 best = run;
+            }
+
+            if (++asked == FusesAsked)
+            {
+                break;
             }
         }
 
+        if (nearest is null)
+        {
+            nearest = fuses[fuses.Length - 1];
+            best = AskFuse(wire, nearest);
+        }
+
         return nearest;
+    }
+
+    private CheckRun AskFuse(CheckRun run, FuseRating fuse)
+    {
+        at.SetFuse(fuse);
+        run.AskFuse(at);
+        return run;
     }
 }
