@@ -14,7 +14,8 @@ namespace LowVoltage.Calc.Protection;
 /// <para><b>Limits.</b> Sustained, opened after more than 5 s, opened within 5 s: see <see cref="ProtectedWire"/>. IEC 60364-4-43, 433.1, compares
 /// currents instead (<see cref="OverloadCoordination"/>); it lets a wire be overloaded by 45 % as long as the device may take, and is the less strict.</para>
 /// <para><b>Wire time.</b> Quadrature of the heat balance from the start temperature (<see cref="OverloadHeating"/>), heat capacity of the metal alone: never longer than
-/// the wire really takes. <b>Fuse time.</b> Longest stated times (<see cref="TimeCurrentCurve"/>). Each current is taken as constant; from a real
+/// the wire really takes. <b>Fuse time.</b> Longest stated times (<see cref="TimeCurrentCurve"/>), between two of them
+/// by the customary line, which is an assumption; the outcome says whether the stated times alone protect as well (<see cref="WireProtection.Basis"/>). Each current is taken as constant; from a real
 /// source it falls as the wire heats (<see cref="FaultTransient"/>, <see cref="FaultClearing"/>).</para>
 /// <para><b>Exactness.</b> On each piece between two stated points the logarithm of the ratio is convex in that of the current, so its least value is
 /// found, not sampled. <b>Valid for</b> the ranges of <see cref="HeatBalance"/>; up to the melting point.</para>

@@ -39,6 +39,14 @@ internal static class FuseAgainstWireKernel
         return new TightestPoint(found.Amperes, found.Ratio * (1 - FineAccuracy), found.Regime);
     }
 
+    /// <summary>The same with the longest times that the stated points alone prove: between two of them that of the smaller current.</summary>
+    /// <remarks>Beyond the last point of a fuse its constant Joule integral counts here too; it is on the safe side by itself.</remarks>
+    internal static TightestPoint TightestByStatedPoints(in WireLimits wire, TimeCurrentCurve curve, double prospective)
+    {
+        TightestPoint found = Tightest(wire, curve, 0, prospective, stackalloc double[2 * OverloadTable.DoublesFor(Fine)], FineAccuracy, stepped: true);
+        return new TightestPoint(found.Amperes, found.Ratio * (1 - FineAccuracy), found.Regime);
+    }
+
     /// <summary>The same verdict (ratio at least 1 or not) for a search over many fuses: the current and ratio only roughly the tightest, on the safe side.</summary>
     internal static TightestPoint Verdict(in WireLimits wire, TimeCurrentCurve curve, double prospective)
     {
@@ -101,7 +109,7 @@ internal static class FuseAgainstWireKernel
         return OverloadHeating.Seconds(wire.Heat, wire.Capacity, point.Amperes, wire.StartCelsius, limit) / fuse;
     }
 
-    private static TightestPoint Tightest(in WireLimits wire, TimeCurrentCurve curve, double least, double prospective, Span<double> room, double accuracy)
+    private static TightestPoint Tightest(in WireLimits wire, TimeCurrentCurve curve, double least, double prospective, Span<double> room, double accuracy, bool stepped = false)
     {
         LogLogLine longest = curve.LongestLine;
         double first = Math.Min(longest.FirstX, prospective);
@@ -127,7 +135,7 @@ internal static class FuseAgainstWireKernel
                 continue;
             }
 
-            Piece piece = new Piece(longest.X(i), end, longest.Y(i), -longest.Slope(i)).Since(Math.Max(longest.X(i), least));
+            Piece piece = new Piece(longest.X(i), end, longest.Y(i), stepped && i + 1 < longest.Count ? 0 : -longest.Slope(i)).Since(Math.Max(longest.X(i), least));
             double split = piece.CurrentAt(ShortCircuitSeconds);
             if (split > piece.From)
             {

@@ -7,7 +7,8 @@ namespace LowVoltage.Calc.Protection;
 /// <summary>The band in which a protective device opens: least and longest operating time against constant current.</summary>
 /// <remarks>
 /// <para><b>At</b> a stated point: exactly the stated time. <b>Between</b> points: straight in log-log coordinates. For the longest time that is
-/// on the safe side as long as the real curve is hollow in log-log coordinates, as fuse curves are; for the least time it is the customary reading and not
+/// on the safe side as long as the real curve is hollow in log-log coordinates, as fuse curves are, which is an assumption: <see cref="ProvenLongestTime"/> makes none, the protective
+/// checks take the line and say where the points alone would not have protected (<see cref="LongestTimeBasis"/>); for the least time it is the customary reading and not
 /// proven, and <see cref="ProvenLeastTime"/> is.</para>
 /// <para><b>Below</b> the first longest point (the conventional fusing current): the device need not open, so there is no longest time.
 /// <b>Up to</b> the non-fusing current it does not open within the conventional time. Between the non-fusing current and the first
@@ -107,6 +108,17 @@ public sealed partial class TimeCurrentCurve
     public Duration? ProvenLeastTime(ElectricCurrent current) =>
         TryProvenLeastSeconds(Accept.Amperes(current, nameof(current)), out double seconds) ? Duration.FromSeconds(seconds) : null;
 
+    /// <summary>The longest time that follows from the stated points: that of the last stated current at or below this one.</summary>
+    /// <param name="current">Constant current. Positive.</param>
+    /// <returns>The time; null below the conventional fusing current, where the device need not open.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The current is outside its range.</exception>
+    /// <remarks>
+    /// A device never opens later at a larger current, so the step holds without any assumption about the curve between points. Beyond the last one it is <see cref="LongestTime"/>,
+    /// on the safe side by itself. Of a high-current blade fuse at 150 % the points prove 1800 s, where the line between 135 % and 200 % says 723 s.
+    /// </remarks>
+    public Duration? ProvenLongestTime(ElectricCurrent current) =>
+        TryProvenLongestSeconds(Accept.Amperes(current, nameof(current)), out double seconds) ? Duration.FromSeconds(seconds) : null;
+
     internal static TimeCurrentCurve FromLines(LogLogLine longest, LogLogLine? least, TimeCurrentPoint? nonFusing) => new(longest, least, nonFusing);
 
     /// <summary>Least time in s at a current in A; false where none is stated.</summary>
@@ -131,6 +143,15 @@ public sealed partial class TimeCurrentCurve
     {
         bool opens = longest.Covers(amperes);
         seconds = opens ? longest.At(amperes) : 0;
+        return opens;
+    }
+
+    /// <summary>Longest time in s that the stated points alone prove; false below the conventional fusing current.</summary>
+    internal bool TryProvenLongestSeconds(double amperes, out double seconds)
+    {
+        bool opens = longest.Covers(amperes);
+        int piece = opens ? longest.PieceAt(amperes) : 0;
+        seconds = !opens ? 0 : piece + 1 < longest.Count ? longest.Y(piece) : longest.At(amperes);
         return opens;
     }
 

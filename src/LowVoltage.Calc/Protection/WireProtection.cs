@@ -47,6 +47,12 @@ public sealed partial class WireProtection
             fuseSeconds = seconds;
         }
 
+        if (Verdict == ProtectionVerdict.Protected)
+        {
+            bool proven = FuseAgainstWireKernel.TightestByStatedPoints(wire, curve, prospective).Ratio >= 1;
+            Basis = proven ? LongestTimeBasis.StatedPoints : LongestTimeBasis.CustomaryLine;
+        }
+
         reached = wire.ReachedCelsius(amperes, fuseSeconds);
         Reason = Say();
     }
@@ -77,6 +83,14 @@ public sealed partial class WireProtection
 
     /// <summary>The limit that it is held against; null when nothing was evaluated.</summary>
     public Temperature? Limit => Verdict == ProtectionVerdict.NotEvaluated ? null : Temperature.FromDegreesCelsius(limit);
+
+    /// <summary>What the longest times of the device rest on where it protects; null where it does not, and when nothing was evaluated.</summary>
+    public LongestTimeBasis? Basis { get; }
+
+    /// <summary>The assumption that the verdict rests on, as a sentence; null where it needs none.</summary>
+    public string? Assumption => Basis == LongestTimeBasis.CustomaryLine
+        ? $"Between two stated longest times the {device} is taken to follow the straight line in log-log coordinates; the stated times alone would not prove that it protects the wire."
+        : null;
 
     /// <summary>The reason in a sentence with the numbers.</summary>
     public string Reason { get; }
