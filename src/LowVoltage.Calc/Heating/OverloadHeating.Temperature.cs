@@ -21,10 +21,10 @@ public static partial class OverloadHeating
         HeatBalanceKernel heat = HeatBalanceKernel.For(wire, surroundings);
         double amperes = Accept.AmperesOrZero(current, nameof(current));
         double seconds = Accept.SecondsOrZero(duration, nameof(duration));
-        double capacity = OverloadKernel.Capacity(wire, InsulationHeat.None);
-        return After(heat, capacity, amperes, heat.NoLoadCelsius, seconds, out double celsius)
+        Bodies bodies = Bodies.Of(wire, InsulationHeat.None);
+        return After(heat, bodies, amperes, heat.NoLoadCelsius, seconds, out double celsius)
             ? Temperature.FromDegreesCelsius(celsius)
-            : throw Melts(wire, heat, capacity, amperes, heat.NoLoadCelsius);
+            : throw Melts(wire, heat, bodies, amperes, heat.NoLoadCelsius);
     }
 
     /// <summary>Conductor temperature after a time, from a known temperature; the wire may also cool.</summary>
@@ -43,7 +43,7 @@ public static partial class OverloadHeating
         TryTemperatureAfter(wire, surroundings, current, duration, initial, out Temperature reached, insulation)
             ? reached
             : throw Melts(
-                wire, HeatBalanceKernel.For(wire, surroundings), OverloadKernel.Capacity(wire, insulation), current.Amperes, initial.DegreesCelsius);
+                wire, HeatBalanceKernel.For(wire, surroundings), Bodies.Of(wire, insulation), current.Amperes, initial.DegreesCelsius);
 
     /// <summary>Conductor temperature after a time, from a known temperature, or the statement that the metal melts.</summary>
     /// <param name="wire">The wire.</param>
@@ -63,23 +63,28 @@ public static partial class OverloadHeating
         double amperes = Accept.AmperesOrZero(current, nameof(current));
         double seconds = Accept.SecondsOrZero(duration, nameof(duration));
         double start = HeatBalance.Conductor(initial, heat, nameof(initial));
-        bool solid = After(heat, OverloadKernel.Capacity(wire, insulation), amperes, start, seconds, out double celsius);
+        bool solid = After(heat, Bodies.Of(wire, insulation), amperes, start, seconds, out double celsius);
         reached = Temperature.FromDegreesCelsius(celsius);
         return solid;
     }
 
     // False when the metal melts before; the temperature is then that of melting.
-    private static bool After(in HeatBalanceKernel heat, double capacity, double amperes, double initial, double seconds, out double celsius)
+    private static bool After(in HeatBalanceKernel heat, in Bodies bodies, double amperes, double initial, double seconds, out double celsius)
     {
-        OverloadKernel overload = new(heat, amperes, capacity, heat.SurfaceFor(initial));
+        if (bodies.Insulation > 0)
+        {
+            return bodies.With(heat, amperes).TryAdvance(initial, seconds, heat.MostCelsius, out celsius);
+        }
+
+        OverloadKernel overload = new(heat, amperes, bodies.Metal, heat.SurfaceFor(initial));
         bool solid = overload.TryAdvance(seconds, heat.SurfaceFor(heat.MostCelsius), out double surface);
         celsius = solid ? heat.ConductorAt(surface) : heat.MostCelsius;
         return solid;
     }
 
-    private static ConductorMeltsException Melts(Wire wire, in HeatBalanceKernel heat, double capacity, double amperes, double initial)
+    private static ConductorMeltsException Melts(Wire wire, in HeatBalanceKernel heat, in Bodies bodies, double amperes, double initial)
     {
-        double seconds = Seconds(heat, capacity, amperes, initial, heat.MostCelsius);
+        double seconds = Seconds(heat, bodies, amperes, initial, heat.MostCelsius);
         return new ConductorMeltsException(
             $"{Accept.Text(amperes)} A melts {wire} ({Accept.Text(heat.MostCelsius)} °C) after {Accept.Text(seconds)} s; there is no temperature later.",
             heat.MostCelsius,

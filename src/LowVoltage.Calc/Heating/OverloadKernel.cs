@@ -55,7 +55,7 @@ internal readonly struct OverloadKernel : IScalarFunction
     /// <summary>Seconds in which the distance to the settled temperature falls by e, close to it.</summary>
     internal double TimeConstant { get; }
 
-    /// <summary>Heat capacity per metre that heats with the conductor, J/(m·K).</summary>
+    /// <summary>Heat capacity per metre that is as hot as the conductor, J/(m·K).</summary>
     internal static double Capacity(Wire wire, InsulationHeat insulation)
     {
         Conductor conductor = wire.Conductor;
@@ -63,7 +63,12 @@ internal readonly struct OverloadKernel : IScalarFunction
         // The section of the adiabatic formula, so that both agree as the time gets short; never larger than the metal that is there.
         double area = conductor.EffectiveAreaSquareMillimeters * 1e-6;
         double metal = area * conductor.Material.HeatCapacityJoulesPerCubicMeterKelvin;
-        return metal + (Share(wire, insulation) * InsulationCapacity(wire));
+        return insulation switch
+        {
+            InsulationHeat.None or InsulationHeat.Layers => metal,
+            InsulationHeat.All => metal + InsulationCapacity(wire),
+            _ => throw new ArgumentOutOfRangeException(nameof(insulation), insulation, "insulation must be one of the named values."),
+        };
     }
 
     /// <summary>dt/dv, with s = v⁶.</summary>
@@ -164,21 +169,10 @@ internal readonly struct OverloadKernel : IScalarFunction
         return next >= low && next <= high ? next : 0.5 * (low + high);
     }
 
-    private static double InsulationCapacity(Wire wire)
+    /// <summary>Heat capacity per metre of the whole insulation, J/(m·K).</summary>
+    internal static double InsulationCapacity(Wire wire)
     {
         double outer = wire.OuterDiameterMillimeters, inner = wire.Conductor.DiameterMillimeters;
         return Math.PI / 4 * ((outer * outer) - (inner * inner)) * 1e-6 * wire.Insulation.HeatCapacityJoulesPerCubicMeterKelvin;
-    }
-
-    private static double Share(Wire wire, InsulationHeat insulation)
-    {
-        double ratio = wire.OuterDiameterMillimeters / wire.Conductor.DiameterMillimeters;
-        return insulation switch
-        {
-            InsulationHeat.None => 0,
-            InsulationHeat.All => 1,
-            InsulationHeat.LongDuration => ratio > 1.0001 ? (0.5 / Math.Log(ratio)) - (1 / ((ratio * ratio) - 1)) : 0.5,
-            _ => throw new ArgumentOutOfRangeException(nameof(insulation), insulation, "insulation must be one of the named values."),
-        };
     }
 }

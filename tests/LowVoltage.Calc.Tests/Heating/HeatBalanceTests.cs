@@ -208,7 +208,7 @@ public class HeatBalanceTests
         Assert.Equal(4, HeatBalance.References.Count);
         Assert.Contains("Churchill", HeatBalance.References[0].Title, StringComparison.Ordinal);
         Assert.Contains("Morgan", NaturalConvection.MorganReference.Title, StringComparison.Ordinal);
-        Assert.Equal("IEC 60853-2", OverloadHeating.Reference.Title);
+        Assert.Equal("IEC 60949", OverloadHeating.Reference.Title);
         Assert.NotEmpty(WireBundle.FillReference.Title);
     }
 

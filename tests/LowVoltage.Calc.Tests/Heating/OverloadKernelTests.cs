@@ -135,16 +135,13 @@ public class OverloadKernelTests
         }
     }
 
-    /// <summary>p = 1/(2·ln x) − 1/(x² − 1) of the insulation, x = D/d; a bare wire has none.</summary>
+    /// <summary>The metal alone, or with all of the insulation: 2e6 J/(m³·K) · π/4·(9 − 4) mm².</summary>
     [Fact]
-    public void Capacity_LongDuration_CountsItsShare()
+    public void Capacity_OfOneBody_IsMetalAloneOrWithAllInsulation()
     {
-        Assert.Equal(new LinearWire(wall: 0).Capacity, OverloadKernel.Capacity(new LinearWire(wall: 0).Wire, InsulationHeat.LongDuration), 1e-12);
-
-        // x = 1.5: 0.5/0.405465 − 1/1.25 = 0.433152 of 2e6 J/(m³·K) · π/4·(9 − 4) mm².
-        double share = (0.5 / Math.Log(1.5)) - 0.8;
-        double expected = Linear.Capacity + (share * 2 * Math.PI / 4 * 5);
-        Assert.Equal(expected, OverloadKernel.Capacity(Linear.Wire, InsulationHeat.LongDuration), 1e-12 * expected);
+        Assert.Equal(Linear.Capacity, OverloadKernel.Capacity(Linear.Wire, InsulationHeat.None), 1e-12);
+        Assert.Equal(Linear.Capacity, OverloadKernel.Capacity(Linear.Wire, InsulationHeat.Layers), 1e-12);
+        Assert.Equal(Linear.Capacity + (2 * Math.PI / 4 * 5), OverloadKernel.Capacity(Linear.Wire, InsulationHeat.All), 1e-9);
         ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(
             "insulation", () => OverloadKernel.Capacity(Linear.Wire, (InsulationHeat)7));
         Assert.StartsWith("insulation must be one of the named values.", refused.Message, StringComparison.Ordinal);
