@@ -121,6 +121,11 @@ internal readonly struct HeatBalanceKernel
             return conductor;
         }
 
+        if (givenConductance > 0)
+        {
+            return ambient + ((conductor - ambient) / (1 + (InnerResistance * givenConductance)));
+        }
+
         // u + W·q(u) − θ = 0, between the temperature without current and θ.
         return conductor >= NoLoadCelsius
             ? FindSurface(-conductor, 1, InnerResistance, NoLoadCelsius, conductor, conductor)
@@ -154,7 +159,10 @@ internal readonly struct HeatBalanceKernel
             return false;
         }
 
-        surface = FindSurface(constant, -perKelvin, lossFactor, NoLoadCelsius, MostCelsius, FirstGuess(heat));
+        double slope = lossFactor * givenConductance;
+        surface = givenConductance > 0
+            ? ((slope * ambient) - constant) / (slope - perKelvin)
+            : FindSurface(constant, -perKelvin, lossFactor, NoLoadCelsius, MostCelsius, FirstGuess(heat));
         return true;
     }
 

@@ -12,6 +12,7 @@ namespace LowVoltage.Calc.Heating;
 /// The variable is the surface temperature u, from which everything follows without iteration. Where the current settles, the pole is
 /// that temperature and σ = −1: dt/ds runs into the time constant, so the logarithmic approach costs nothing. Where it never settles,
 /// the pole is the temperature at which the resistance would vanish and σ = +1: without loss dt/ds is then nearly constant.
+/// <para>Where a coefficient is given the loss is straight in u, and so is P: the time is a logarithm and the temperature an exponential, without quadrature.</para>
 /// <para>Close to the ambient convection goes with the sixth root of the rise. Integrated over v = s^(1/6) that is a polynomial again.</para>
 /// </remarks>
 internal readonly struct OverloadKernel : IScalarFunction
@@ -118,6 +119,14 @@ internal readonly struct OverloadKernel : IScalarFunction
         }
 
         bool limited = !Settles || pole > limit;
+        if (heat.Conductance > 0)
+        {
+            double inertia = capacity * (1 + (heat.InnerResistance * heat.Conductance)), rate = PowerSlope / inertia;
+            double reached = start + (PowerAt(start) / inertia * (rate == 0 ? seconds : ExpLog.Expm1(rate * seconds) / rate));
+            surface = limited ? Math.Min(limit, reached) : reached;
+            return !limited || reached <= limit + AtPole;
+        }
+
         double most = limited ? Math.Min(Math.Abs(Math.Log((limit - pole) / (start - pole))), MostSteps) : MostSteps;
         double step = 0, elapsed = 0, low = 0, high = most;
         for (int i = 0; i < 100; i++)
@@ -153,7 +162,24 @@ internal readonly struct OverloadKernel : IScalarFunction
         return !(limited && step >= most && elapsed < seconds * (1 - 1e-12));
     }
 
-    private double Elapsed(double from, double to) => GaussKronrod.Integrate(this, SixthRoot(from), SixthRoot(to), Accuracy);
+    private double Elapsed(double from, double to) =>
+        heat.Conductance <= 0 ? GaussKronrod.Integrate(this, SixthRoot(from), SixthRoot(to), Accuracy)
+        : Settles ? TimeConstant * (to - from)
+        : Straight(pole + ((start - pole) * Math.Exp(from)), pole + ((start - pole) * Math.Exp(to)));
+
+    /// <summary>Seconds between two surface temperatures where P is straight between them.</summary>
+    private double Straight(double from, double to) =>
+        capacity * (1 + (heat.InnerResistance * heat.Conductance)) * OverloadTable.Reciprocal(PowerAt(from), PowerAt(to), to - from);
+
+    /// <summary>P at a surface temperature, and its slope, where a coefficient is given.</summary>
+    private double PowerAt(double surface)
+    {
+        double loss = heat.Loss(surface, out _);
+        return (amperesSquared * heat.OhmsPerMeterAt(surface + (heat.InnerResistance * loss))) - loss;
+    }
+
+    private double PowerSlope =>
+        (amperesSquared * heat.OhmsPerMeter20 * heat.Alpha * (1 + (heat.InnerResistance * heat.Conductance))) - heat.Conductance;
 
     private static double SixthRoot(double value) => Math.Pow(value, 1 / 6.0);
 

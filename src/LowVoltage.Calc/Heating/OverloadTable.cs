@@ -5,7 +5,7 @@ namespace LowVoltage.Calc.Heating;
 /// <code>t = ∫ C′·dθ/D,  D = I²·R′(θ) − q(θ)</code>
 /// R′ is straight and q convex in θ, so D is concave and lies below its tangents. Each interval between two nodes is integrated exactly over the two
 /// tangents at its ends up to where they meet: the time is never overstated, by about 1/n² understated. What D makes of q is kept at the
-/// nodes; a current costs two logarithms an interval.
+/// nodes; a current costs two logarithms an interval. Where a coefficient is given D is straight, one interval is exact, and a current costs one logarithm.
 /// <para>ln t is convex in ln I: each 1/(R′·eʸ − q) is log-convex in y for q ≥ 0, and a sum of log-convex functions is log-convex. That holds as the
 /// start is no colder than the wire without current, and a caller who looks for the least of t·I^p can rely on it.</para>
 /// </remarks>
@@ -16,6 +16,7 @@ internal readonly ref struct OverloadTable
     private readonly double ohms;
     private readonly double alpha;
     private readonly bool isPast;
+    private readonly bool isStraight;
 
     /// <param name="room"><see cref="DoublesFor"/> doubles of the caller's.</param>
     /// <param name="heat">The wire's balance.</param>
@@ -24,6 +25,13 @@ internal readonly ref struct OverloadTable
     /// <param name="limit">Conductor temperature to reach, °C.</param>
     internal OverloadTable(Span<double> room, in HeatBalanceKernel heat, double capacity, double start, double limit)
     {
+        isStraight = heat.Conductance > 0;
+        if (isStraight)
+        {
+            // Its two ends are all there is to know.
+            room = room.Slice(0, DoublesFor(1));
+        }
+
         this.capacity = capacity;
         ohms = heat.OhmsPerMeter20;
         alpha = heat.Alpha;
@@ -68,6 +76,11 @@ internal readonly ref struct OverloadTable
 
         double square = amperes * amperes, growth = square * ohms * alpha, sum = 0;
         double d0 = (square * OhmsAt(nodes[0])) - nodes[1], s0 = growth - nodes[2];
+        if (isStraight)
+        {
+            return capacity * Reciprocal(d0, (square * OhmsAt(nodes[3])) - nodes[4], nodes[3] - nodes[0]);
+        }
+
         for (int i = 3; i < nodes.Length; i += 3)
         {
             double d1 = (square * OhmsAt(nodes[i])) - nodes[i + 1], s1 = growth - nodes[i + 2];
@@ -88,7 +101,7 @@ internal readonly ref struct OverloadTable
     private double OhmsAt(double celsius) => ohms * (1 + (alpha * (celsius - 20)));
 
     /// <summary>∫ 1/D over a width on which D goes straight from one value to another.</summary>
-    private static double Reciprocal(double from, double to, double width)
+    internal static double Reciprocal(double from, double to, double width)
     {
         // ln(to/from)/(to − from) = 2·artanh(z)/(to − from); below 0.15 five terms of the series are good to 1e-9.
         double mean = 0.5 * (to + from), z = 0.5 * (to - from) / mean, square = z * z;

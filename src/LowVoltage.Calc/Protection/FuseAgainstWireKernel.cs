@@ -55,6 +55,13 @@ internal static class FuseAgainstWireKernel
             return plain;
         }
 
+        if (wire.Heat.Conductance > 0)
+        {
+            // Closed forms: nothing is rough.
+            TightestPoint closed = Tightest(wire, curve, 0, prospective, stackalloc double[2 * OverloadTable.DoublesFor(1)], FineAccuracy);
+            return new TightestPoint(closed.Amperes, closed.Ratio * (1 - FineAccuracy), closed.Regime);
+        }
+
         TightestPoint rough = Tightest(wire, curve, 0, prospective, stackalloc double[2 * OverloadTable.DoublesFor(Coarse)], CoarseAccuracy);
         double least = rough.Ratio * (1 - CoarseAccuracy);
         return least >= 1 || ExactRatio(wire, curve, rough) < 1
