@@ -6,7 +6,7 @@ using LowVoltage.Calc.Design;
 
 namespace CircuitSchedule;
 
-/// <summary>A whole row: the requirements of one circuit.</summary>
+/// <summary>A whole row: the requirements of one circuit. All that a row says becomes the library's here, in <see cref="SupplyCells"/> and in <see cref="LoadCells"/>.</summary>
 internal static class CircuitCells
 {
     private static readonly string[] Returns = ["return_m", "chassis_mOhm", "shared_mOhm"];
@@ -14,14 +14,16 @@ internal static class CircuitCells
     /// <returns>The requirements; null when the row has a problem.</returns>
     public static CircuitRequirements? Read(CircuitRow row)
     {
-        string name = row.RequiredText("circuit");
+        string name = row.RequiredName("circuit");
         Source? source = SupplyCells.Read(row);
         Load? load = LoadCells.Read(row);
         double feed = row.Number("feed_m"), ambient = row.Number("ambient_degC"), altitude = row.OptionalNumber("altitude_m") ?? 0;
-        ReturnPath? back = Return(row);
+        ReturnPath? back = Return(row, feed);
         Joint? joints = Joints(row);
         double? lead = row.OptionalNumber("supply_lead_mOhm"), distance = row.OptionalNumber("fuse_distance_m");
-        int conductors = row.Count("loaded_conductors", 2);
+        double? fuseAmbient = row.OptionalNumber("fuse_degC");
+        int? starts = row.Has("starts") ? row.Count("starts") : null;
+        int conductors = Conductors(row);
         double bundlePercent = row.OptionalNumber("bundle_loading_percent") ?? 100;
         InsulationMaterial? insulation = Insulation(row);
         DropLimit? limit = Limit(row);
@@ -43,7 +45,16 @@ internal static class CircuitCells
                 Upstream = lead is { } milliohms ? ElectricResistance.FromMilliohms(milliohms) : null,
                 FuseDistance = distance is { } meters ? Length.FromMeters(meters) : null,
                 SheathedToFuse = sheathed,
-                Place = new Place { Ambient = Temperature.FromDegreesCelsius(ambient), LoadedConductors = conductors, BundleLoading = bundlePercent / 100, EngineSpace = engineSpace, Altitude = Length.FromMeters(altitude) },
+                FuseAmbient = fuseAmbient is { } celsius ? Temperature.FromDegreesCelsius(celsius) : null,
+                Starts = starts,
+                Place = new Place
+                {
+                    Ambient = Temperature.FromDegreesCelsius(ambient),
+                    LoadedConductors = conductors,
+                    BundleLoading = bundlePercent / 100,
+                    EngineSpace = engineSpace,
+                    Altitude = Length.FromMeters(altitude),
+                },
                 Insulation = insulation!,
                 DropLimit = limit,
                 Intermittent = intermittent,
@@ -51,20 +62,37 @@ internal static class CircuitCells
             (nameof(CircuitRequirements.Feed), "feed_m"),
             (nameof(CircuitRequirements.Upstream), "supply_lead_mOhm"),
             (nameof(CircuitRequirements.FuseDistance), "fuse_distance_m"),
+            (nameof(CircuitRequirements.FuseAmbient), "fuse_degC"),
+            (nameof(CircuitRequirements.Starts), "starts"),
             (nameof(Place.Ambient), "ambient_degC"),
             (nameof(Place.LoadedConductors), "loaded_conductors"),
             (nameof(Place.BundleLoading), "bundle_loading_percent"),
             (nameof(Place.Altitude), "altitude_m"));
     }
 
-    private static ReturnPath? Return(CircuitRow row)
+    private static int Conductors(CircuitRow row)
+    {
+        if (!row.Has("loaded_conductors"))
+        {
+            row.Assume("conductors that run together", "two");
+        }
+
+        return row.Count("loaded_conductors", 2);
+    }
+
+    private static ReturnPath? Return(CircuitRow row, double feed)
     {
         string[] given = [.. Returns.Where(row.Has)];
-        if (given.Length != 1)
+        if (given.Length > 1)
         {
-            string found = given.Length == 0 ? "none" : string.Join(" and ", given);
-            row.Report("return_m", $"expected exactly one of {string.Join(", ", Returns)}; found {found}.");
+            row.Report(given[1], $"expected one of {string.Join(", ", Returns)}; found {string.Join(" and ", given)}.");
             return null;
+        }
+
+        if (given.Length == 0)
+        {
+            row.Assume("return", "a wire as long as the feed");
+            return row.Build(() => ReturnPath.Wire(Length.FromMeters(feed)), ("length", "feed_m"));
         }
 
         double number = row.Number(given[0]);
@@ -85,19 +113,32 @@ internal static class CircuitCells
             ("otherCurrent", "shared_other_A"));
     }
 
-    private static Joint? Joints(CircuitRow row) => row.OptionalNumber("joints_mOhm") is { } milliohms
-        ? row.Build(() => Joint.Create("joints", ElectricResistance.FromMilliohms(milliohms)), ("resistance", "joints_mOhm"))
-        : null;
+    private static Joint? Joints(CircuitRow row)
+    {
+        if (row.OptionalNumber("joints_mOhm") is { } milliohms)
+        {
+            return row.Build(() => Joint.Create("joints", ElectricResistance.FromMilliohms(milliohms)), ("resistance", "joints_mOhm"));
+        }
+
+        row.Assume("crimps, connectors, switches, fuse and holder", "no resistance");
+        return null;
+    }
 
     private static InsulationMaterial? Insulation(CircuitRow row)
     {
         string text = row.Text("insulation");
+        if (text.Length == 0)
+        {
+            row.Assume("insulation", "PVC");
+            return Words.Insulations["PVC"];
+        }
+
         if (Words.Insulations.TryGetValue(text, out InsulationMaterial? known))
         {
             return known;
         }
 
-        if (text.EndsWith("degC", StringComparison.Ordinal) && CircuitRow.TryNumber(text[..^"degC".Length].TrimEnd(), out double rated))
+        if (text.EndsWith("degC", StringComparison.Ordinal) && row.TryNumber(text[..^"degC".Length].TrimEnd(), out double rated))
         {
             string name = FormattableString.Invariant($"{rated} °C rated");
             double? shortCircuit = row.OptionalNumber("short_circuit_degC");
@@ -109,7 +150,7 @@ internal static class CircuitCells
                 ("shortCircuit", "short_circuit_degC"));
         }
 
-        row.Report("insulation", $"expected a rating such as 105 degC, or one of {Words.List(Words.Insulations)}; {CircuitRow.Found(text)}");
+        row.Report("insulation", $"expected a rating such as 105 degC, or one of {Words.List(Words.Insulations)}; {row.Found("insulation")}");
         return null;
     }
 

@@ -18,7 +18,7 @@ internal static class LoadCells
 
     public static Load? Read(CircuitRow row)
     {
-        Load? load = row.Choice("load", Readers)?.Invoke(row);
+        Load? load = row.Kind("load", Readers, Implied(row))?.Invoke(row);
         double? dutyPercent = row.OptionalNumber("duty_percent"), leastVolts = row.OptionalNumber("load_min_V"), microfarads = row.OptionalNumber("input_uF");
         if (load is not null && dutyPercent is { } percent)
         {
@@ -37,6 +37,13 @@ internal static class LoadCells
 
         return load;
     }
+
+    // Where only one kind has what the row gives, the kind goes without saying.
+    private static string? Implied(CircuitRow row) =>
+        row.Gives("load_A") ? row.Gives("start_A") || row.Gives("locked_A") || row.Gives("start_s") ? "motor" : "current"
+        : row.Gives("load_Ohm") ? "resistance"
+        : row.Gives("load_W") && !row.Gives("load_rated_V") ? "power"
+        : null;
 
     private static Load? Resistance(CircuitRow row)
     {

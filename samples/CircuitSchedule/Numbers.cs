@@ -11,4 +11,7 @@ internal static class Numbers
 
     /// <summary>For the result file: six figures.</summary>
     public static string Six(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
+
+    /// <summary>A count with its noun: 1 circuit, 2 circuits.</summary>
+    public static string Count(int count, string noun) => string.Create(CultureInfo.InvariantCulture, $"{count} {noun}{(count == 1 ? "" : "s")}");
 }

@@ -1,66 +1,84 @@
 using System.Globalization;
 using System.Text;
 using CsvHelper;
+using CsvHelper.Configuration;
 using LowVoltage.Calc.Checks;
-using LowVoltage.Calc;
-using LowVoltage.Calc.Circuits;
-using LowVoltage.Calc.Design;
 
 namespace CircuitSchedule;
 
-/// <summary>The results for programs and spreadsheets: one row per circuit, comma and decimal point always, units in the header.</summary>
-public static class ResultCsv
+/// <summary>The results for programs and spreadsheets: one row per circuit, separator and decimal sign as in the file that was read, units in the header.</summary>
+internal sealed class ResultCsv : IScheduleWriter
 {
     /// <summary>UTF-8 with a byte-order mark: without it some spreadsheets take the file for a legacy code page and spoil the ² of mm².</summary>
     public static Encoding Encoding { get; } = new UTF8Encoding(encoderShouldEmitUTF8Identifier: true);
 
-    private static readonly (string Header, Func<CircuitDesign, string?> Value)[] Columns =
+    private static readonly (string Header, Func<CircuitAnswer, string?> Value)[] Texts =
     [
-        ("practice", design => design.Rules.Name),
-        ("governed_by", design => design.Governing.Name),
-        ("current_at_min_supply_A", design => Six(design.SupplyRange?.Minimum.Current.Amperes)),
-        ("current_at_nominal_supply_A", design => Six(design.SupplyRange?.Nominal.Current.Amperes)),
-        ("current_at_max_supply_A", design => Six(design.SupplyRange?.Maximum.Current.Amperes)),
-        ("wire", design => design.Wire?.Name),
-        ("wire_section_mm2", design => Six(design.Wire?.Area.SquareMillimeters)),
-        ("wire_rating_A", design => Six(design.Wire is null ? null : design.Find(CheckKind.ContinuousCurrent)?.Limit)),
-        ("conductor_degC", design => Six(design.Wire is null ? null : design.Find(CheckKind.ConductorTemperature)?.Value)),
-        ("fuse", design => design.Fuse?.ToString()),
-        ("fuse_rating_A", design => Six(design.Fuse?.Current.Amperes)),
-        ("drop_V", design => Six(design.SupplyRange?.MostDrop?.Drop.Volts)),
-        ("drop_percent", design => Six(design.SupplyRange?.MostDrop?.DropOfNominal.Percent)),
-        ("lowest_load_voltage_V", design => Six(design.SupplyRange?.LeastVoltageAtLoad?.VoltageAtLoad.Volts)),
-        ("in_words", design => design.ToString()),
-        ("undetermined", design => string.Join("; ", design.Undetermined)),
-        ("advice", design => string.Join(" ", design.Advice)),
+        ("practice", answer => answer.Practice),
+        ("governed_by", answer => answer.GovernedBy),
+        ("wire", answer => answer.Wire),
+        ("fuse", answer => answer.Fuse),
     ];
 
-    public static void Write(IEnumerable<ScheduleEntry> entries, TextWriter output)
+    private static readonly (string Header, Func<CircuitAnswer, double?> Value)[] Values =
+    [
+        ("wire_section_mm2", answer => answer.SectionSquareMillimeters),
+        ("wire_rating_A", answer => answer.RatingAmperes),
+        ("conductor_degC", answer => answer.ConductorCelsius),
+        ("fuse_rating_A", answer => answer.FuseAmperes),
+        ("current_at_min_supply_A", answer => answer.MinimumAmperes),
+        ("current_at_nominal_supply_A", answer => answer.NominalAmperes),
+        ("current_at_max_supply_A", answer => answer.MaximumAmperes),
+        ("drop_V", answer => answer.DropVolts),
+        ("drop_percent", answer => answer.DropPercent),
+        ("lowest_load_voltage_V", answer => answer.LowestLoadVolts),
+    ];
+
+    private readonly CsvWriter csv;
+    private readonly char decimalSign;
+
+    public ResultCsv(TextWriter output, Dialect dialect)
     {
-        using CsvWriter csv = new(output, CultureInfo.InvariantCulture, leaveOpen: true);
-        WriteRow(csv, ["line", "circuit", "verdict", .. Columns.Select(column => column.Header), "bad_input"]);
-        foreach (ScheduleEntry entry in entries)
-        {
-            string verdict = entry.Design is { } design ? WordFor(design.Verdict) : "bad input";
-            IEnumerable<string?> values = Columns.Select(column => entry.Design is null ? "" : column.Value(entry.Design));
-            WriteRow(csv, [Six(entry.Line), entry.Circuit, verdict, .. values, string.Join("; ", entry.Problems)]);
-        }
+        decimalSign = dialect.ResultDecimal;
+        csv = new CsvWriter(output, new CsvConfiguration(CultureInfo.InvariantCulture) { Delimiter = dialect.Separator.ToString() });
     }
 
-    private static string WordFor(Verdict verdict) => verdict switch
-    {
-        Verdict.Pass => "pass",
-        Verdict.Undetermined => "undetermined",
-        _ => "fail",
-    };
+    public void Begin(Heading heading) => WriteRow(
+        ["line", "circuit", "verdict", .. Texts.Select(column => column.Header), .. Values.Select(column => column.Header), "in_words", "undetermined", "advice", "assumed", "bad_input"]);
 
-    private static string? Six(double? value) => value is { } number ? Numbers.Six(number) : null;
+    public void Row(ScheduleEntry entry)
+    {
+        CircuitAnswer? answer = entry.Answer;
+        csv.WriteField(entry.Line);
+        csv.WriteField(Harmless(entry.Circuit));
+        csv.WriteField(answer is null ? "bad input" : answer.Verdict == Verdict.Fail ? "fail" : Cells.Word(answer.Verdict));
+        foreach ((_, Func<CircuitAnswer, string?> value) in Texts)
+        {
+            csv.WriteField(answer is null ? "" : Harmless(value(answer)));
+        }
+
+        foreach ((_, Func<CircuitAnswer, double?> value) in Values)
+        {
+            csv.WriteField(answer is not null && value(answer) is { } number ? Six(number) : "");
+        }
+
+        WriteRow(
+        [
+            answer?.InWords ?? "", string.Join("; ", answer?.Undetermined ?? []), string.Join(" ", answer?.Advice ?? []),
+            string.Join("; ", entry.Assumptions.Select(one => $"{one.What}: {one.Value}")), string.Join(" ", entry.Problems),
+        ]);
+    }
+
+    public void End(Tally tally) => csv.Flush();
+
+    public void Dispose() => csv.Dispose();
+
+    private string Six(double value) => decimalSign == '.' ? Numbers.Six(value) : Numbers.Six(value).Replace('.', decimalSign);
 
     // A spreadsheet runs a cell that begins like a formula; an apostrophe makes it text.
-    private static string? Harmless(string? cell) =>
-        cell is { Length: > 0 } && cell[0] is '=' or '+' or '@' or '\t' ? "'" + cell : cell;
+    private static string? Harmless(string? cell) => cell is { Length: > 0 } && cell[0] is '=' or '+' or '-' or '@' or '\t' ? "'" + cell : cell;
 
-    private static void WriteRow(CsvWriter csv, IEnumerable<string?> cells)
+    private void WriteRow(IEnumerable<string?> cells)
     {
         foreach (string? cell in cells)
         {

@@ -1,87 +1,112 @@
-using System.Globalization;
-using CsvHelper;
-using CsvHelper.Configuration;
+using System.Text;
 
 namespace CircuitSchedule;
 
-/// <summary>The input file as rows. Comma or semicolon, quoted cells, blank lines, lines that start with #, and a byte-order mark are all fine.</summary>
-public static class ScheduleFile
+/// <summary>The input file: how it is written, found from its bytes and its header, and its rows, read one at a time.</summary>
+internal sealed class ScheduleFile : IDisposable
 {
+    private readonly RecordReader reader;
+    private readonly Header header;
+    private Record? first;
+
+    private ScheduleFile(FileEncoding encoding, Dialect dialect, RecordReader reader, Header header, Record first, IReadOnlyList<string> notes)
+    {
+        (Encoding, Dialect, this.reader, this.header, this.first, Notes) = (encoding.Name, dialect, reader, header, first, notes);
+    }
+
+    /// <summary>The name of the encoding.</summary>
+    public string Encoding { get; }
+
+    public Dialect Dialect { get; }
+
+    /// <summary>What was found out about the file and should not stay unsaid.</summary>
+    public IReadOnlyList<string> Notes { get; }
+
+    /// <summary>How much of the file was read, 0 to 1.</summary>
+    public double Fraction => reader.Fraction;
+
+    /// <param name="path">The file.</param>
+    /// <param name="stated">The decimal sign, when the command line names it.</param>
     /// <exception cref="ScheduleFileException">The file as a whole cannot be used.</exception>
-    public static IReadOnlyList<CircuitRow> Read(string path)
+    public static ScheduleFile Open(string path, DecimalSign? stated = null)
     {
-        string text = File.Exists(path) ? File.ReadAllText(path) : throw new ScheduleFileException($"There is no file '{path}'.");
-        if (text.Contains('\0'))
+        if (!File.Exists(path))
         {
-            throw new ScheduleFileException($"'{path}' is not a text file. Save the sheet as CSV, in UTF-8.");
+            throw new ScheduleFileException($"There is no file '{path}'.");
         }
 
-        List<(int Line, string[] Cells)> lines = [.. Lines(text)];
-        if (lines.Count < 2)
+        try
         {
-            throw new ScheduleFileException($"'{path}' holds no circuits: expected a header row with the column names and a row for each circuit.");
+            FileEncoding encoding = FileEncoding.Detect(path);
+            using StreamReader text = new(path, encoding.Encoding, detectEncodingFromByteOrderMarks: false);
+            FileStart start = FileStart.Of(path, text);
+            DecimalSurvey decimals = DecimalSurvey.Of(path, encoding, start, stated);
+            return Open(path, encoding, start, decimals);
         }
-
-        string[] header = lines[0].Cells;
-        string faults = HeaderFaults(header);
-        return faults.Length == 0
-            ? [.. lines.Skip(1).Select(line => Row(header, line.Cells, line.Line))]
-            : throw new ScheduleFileException($"'{path}', header in line {lines[0].Line}: {faults}");
-    }
-
-    private static IEnumerable<(int Line, string[] Cells)> Lines(string text)
-    {
-        string header = text.Split('\n').FirstOrDefault(line => !IsNote(line.TrimStart(' ', '"')), "");
-        CsvConfiguration configuration = new(CultureInfo.InvariantCulture)
+        catch (DecoderFallbackException)
         {
-            Delimiter = header.Contains(';') ? ";" : ",",
-            AllowComments = true,
-            TrimOptions = TrimOptions.Trim,
-            BadDataFound = null,
-        };
-        using CsvParser parser = new(new StringReader(text), configuration);
-        while (parser.Read())
-        {
-            string[] cells = parser.Record!;
-
-            // A spreadsheet writes a blank row as separators only, and may put a remark in quotes.
-            if (!Array.TrueForAll(cells, string.IsNullOrEmpty) && !cells[0].StartsWith('#'))
-            {
-                // The parser counts the lines it has read; a row begins before the line breaks inside its cells.
-                yield return (parser.RawRow - cells.Sum(cell => cell.Count(c => c == '\n')), cells);
-            }
+            throw new ScheduleFileException($"'{path}' is damaged: it begins as UTF-16 but is not UTF-16 throughout. Save it once more, in UTF-8.");
         }
     }
 
-    private static bool IsNote(string line) => string.IsNullOrWhiteSpace(line) || line[0] == '#';
-
-    private static string HeaderFaults(string[] header)
+    private static ScheduleFile Open(string path, FileEncoding encoding, FileStart start, DecimalSurvey decimals)
     {
-        string[] known = [.. Column.All.Select(column => column.Name)];
-        List<string> faults = [];
-        faults.AddRange(header.Where(name => !known.Contains(name)).Select(name => $"unknown column '{name}'."));
-        faults.AddRange(Column.All.Where(column => column.Required && !header.Contains(column.Name)).Select(column => $"missing column '{column.Name}'."));
-        faults.AddRange(header.GroupBy(name => name).Where(names => names.Count() > 1).Select(names => $"column '{names.Key}' stands there {names.Count()} times."));
-        return faults.Count == 0 ? "" : string.Join(" ", faults) + $" Known columns, case counts: {string.Join(", ", known)}.";
+        RecordReader reader = new(path, encoding, start);
+        try
+        {
+            return reader.TryRead(out Record names) && Header.Check(path, names, start.Separator) is { } header && reader.TryRead(out Record first)
+                ? new ScheduleFile(encoding, new Dialect(start.Separator, decimals.Sign), reader, header, first, [.. new[] { encoding.Note, decimals.Note }.OfType<string>()])
+                : throw new ScheduleFileException($"'{path}' holds no circuits: expected a header row with the column names and a row for each circuit.");
+        }
+        catch
+        {
+            reader.Dispose();
+            throw;
+        }
     }
 
-    private static CircuitRow Row(string[] header, string[] cells, int line)
+    /// <summary>The rows, once.</summary>
+    public IEnumerable<CircuitRow> Rows()
     {
-        // Strict, because a decimal comma in a comma-separated row makes one cell into two and moves all that follow.
-        bool fits = cells.Length == header.Length;
-        CircuitRow row = new(line, fits ? header.Zip(cells).ToDictionary(pair => pair.First, pair => pair.Second) : new() { ["circuit"] = cells[0] });
-        if (!fits)
+        while (first is { } record)
         {
-            row.Report("", $"expected {header.Length} cells, as in the header; found {cells.Length}. Is there a separator too many, a decimal comma, or a quote not closed?");
+            yield return Row(record);
+            first = reader.TryRead(out Record next) ? next : null;
         }
-        else if (Array.Exists(cells, cell => cell.Contains('\n')))
+    }
+
+    public void Dispose() => reader.Dispose();
+
+    private CircuitRow Row(Record record)
+    {
+        string[] cells = Fitted(record.Cells);
+        bool fits = cells.Length == header.Count;
+        CircuitRow row = new(record.Line, header, fits ? cells : header.NameOnly(cells), record.Cells.Length, Dialect);
+        if (record.IsTorn)
         {
-            row.Report("", "expected each cell on one line; found a line break inside a cell. Is a quote not closed?");
+            row.Report("", "a quotation mark stands in the middle of a cell, or is not closed. Put a cell that holds quotation marks in quotation marks, and double those inside.");
+        }
+        else if (!fits)
+        {
+            row.Report("", $"expected {header.Count} cells, as in the header, with {Dialect.NameOf(Dialect.Separator)} between them; found {record.Cells.Length}. "
+                + (cells.Length > header.Count ? "Is there a separator too many, or a decimal comma?" : "Write the empty cells at the end of a row too: a last column that is filled in every row, such as note, keeps them."));
+        }
+        else if (record.Cells.Length < header.Count)
+        {
+            row.Assume("cells missing at the end of a row", "empty");
         }
 
         return row;
     }
-}
 
-/// <summary>The file as a whole cannot be used: it is not there, or its header is wrong.</summary>
-public sealed class ScheduleFileException(string message) : Exception(message);
+    // Some programs leave out empty cells at the end of a row, or add some. With commas between the cells that is refused: a decimal comma would shift
+    // the row and make up for it.
+    private string[] Fitted(string[] cells)
+    {
+        bool strict = Dialect.Separator == ',';
+        return cells.Length == header.Count ? cells
+            : cells.Length > header.Count && (!strict || cells.Length == header.WrittenCount) && Array.TrueForAll(cells[header.Count..], string.IsNullOrEmpty) ? cells[..header.Count]
+            : cells.Length < header.Count && !strict ? [.. cells, .. Enumerable.Repeat("", header.Count - cells.Length)]
+            : cells;
+    }
+}

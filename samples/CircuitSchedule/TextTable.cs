@@ -1,57 +1,75 @@
 namespace CircuitSchedule;
 
-/// <summary>Columns of plain text that read the same on a console and in a file.</summary>
-internal static class TextTable
+/// <summary>Columns of plain text that read the same on a terminal and in a file, of widths that are settled before the first row is known.</summary>
+internal sealed class TextTable
 {
-    private const string Gap = "  ";
+    // The narrowest column that breaks no usual word or number, and the width at which hardly anything is broken into lines.
+    private static readonly int[] Least = [12, 7, 12, 13, 7, 11, 12], Ample = [24, 14, 20, 19, 9, 18, 12];
 
-    /// <summary>Breaks a text at line breaks and blanks into lines of at most a width; a longer word keeps a line of its own.</summary>
-    public static IReadOnlyList<string> Wrap(string text, int width) => [.. text.Split('\n').SelectMany(line => WrapLine(line, width))];
+    private readonly int[] widths;
+    private readonly string gap;
 
-    /// <summary>Writes a text with a mark in front, such as a name or a dash, and its further lines indented under the text.</summary>
-    public static void WriteItem(TextWriter output, string mark, string text)
+    /// <param name="width">Columns of the whole table, <see cref="LeastWidth"/> or more.</param>
+    public TextTable(int width)
     {
-        IReadOnlyList<string> lines = Wrap(text, 116 - mark.Length);
-        output.WriteLine(mark + lines[0]);
-        foreach (string line in lines.Skip(1))
-        {
-            output.WriteLine(new string(' ', mark.Length) + line);
-        }
+        gap = width < 100 ? " " : "  ";
+        int room = Math.Min(width - (gap.Length * (Least.Length - 1)), Ample.Sum()) - Least.Sum(), more = Ample.Sum() - Least.Sum();
+        widths = [.. Least.Zip(Ample, (least, ample) => least + ((ample - least) * room / more))];
+        widths[0] += room - (widths.Sum() - Least.Sum());
     }
 
-    /// <summary>Writes one row, each cell wrapped in its column.</summary>
-    public static void WriteRow(TextWriter output, int[] widths, params string[] cells)
-    {
-        IReadOnlyList<string>[] columns = [.. cells.Zip(widths, Wrap)];
-        for (int i = 0; i < columns.Max(lines => lines.Count); i++)
-        {
-            IEnumerable<string> line = columns.Select((lines, column) => (i < lines.Count ? lines[i] : "").PadRight(widths[column]));
-            output.WriteLine(string.Join(Gap, line).TrimEnd());
-        }
-    }
+    public static int LeastWidth { get; } = Least.Sum() + Least.Length - 1;
 
-    public static void WriteRule(TextWriter output, int[] widths) => output.WriteLine(string.Join(Gap, widths.Select(width => new string('-', width))));
-
-    private static List<string> WrapLine(string text, int width)
+    /// <summary>Breaks a text at line breaks and blanks into lines of at most a width; a longer word is cut.</summary>
+    public static IReadOnlyList<string> Wrap(string text, int width)
     {
-        List<string> lines = [""];
-        foreach (string word in text.Split(' '))
+        List<string> lines = [];
+        foreach (string line in text.Split('\n'))
         {
-            string last = lines[^1];
-            if (last.Length == 0)
+            lines.Add("");
+            foreach (string word in line.Split(' '))
             {
-                lines[^1] = word;
-            }
-            else if (last.Length + 1 + word.Length <= width)
-            {
-                lines[^1] = last + " " + word;
-            }
-            else
-            {
-                lines.Add(word);
+                Append(lines, word, width);
             }
         }
 
         return lines;
+    }
+
+    public string Rule() => string.Join(gap, widths.Select(width => new string('-', width)));
+
+    /// <summary>One row as lines, each cell broken in its column. The last column ends each line.</summary>
+    public IEnumerable<(string Start, string Last)> Lines(IReadOnlyList<string> cells)
+    {
+        IReadOnlyList<string>[] columns = [.. cells.Zip(widths, Wrap)];
+        for (int i = 0; i < columns.Max(lines => lines.Count); i++)
+        {
+            string[] line = [.. columns.Select((lines, column) => (i < lines.Count ? lines[i] : "").PadRight(widths[column]))];
+            yield return (string.Join(gap, line[..^1]) + gap, line[^1].TrimEnd());
+        }
+    }
+
+    private static void Append(List<string> lines, string word, int width)
+    {
+        string last = lines[^1];
+        if (last.Length > 0 && last.Length + 1 + word.Length <= width)
+        {
+            lines[^1] = $"{last} {word}";
+            return;
+        }
+
+        if (last.Length > 0)
+        {
+            lines.Add("");
+        }
+
+        while (word.Length > width)
+        {
+            lines[^1] = word[..width];
+            lines.Add("");
+            word = word[width..];
+        }
+
+        lines[^1] = word;
     }
 }

@@ -1,59 +1,59 @@
 using System.Globalization;
 using LowVoltage.Calc.Heating;
-using LowVoltage.Calc.Protection;
 using ScottPlot;
 using ScottPlot.TickGenerators;
 
 namespace LowVoltage.Calc.Samples.ShortCircuit;
 
-/// <summary>Two charts, each as SVG and PNG: the fuse against the wire, and the temperature against time.</summary>
+/// <summary>Two charts: the fuse against the wire, and the temperature against time.</summary>
 internal static class Charts
 {
-    private const int Width = 1000;
-    private const int Height = 650;
-
-    internal static void Write(Scene scene, string folder)
-    {
-        Save(TimeCurrent(scene), folder, "short-circuit-time-current");
-        Save(Temperatures(scene), folder, "short-circuit-temperature");
-    }
-
-    /// <summary>Fuse band and wire limit, log-log.</summary>
-    private static Plot TimeCurrent(Scene scene)
+    /// <summary>Fuse band and wire limit, log-log, and the current of this short circuit.</summary>
+    internal static Plot TimeCurrent(Scene scene)
     {
         Plot plot = New($"{scene.Fuse} against {scene.Wire}", "Current (A)", "Time (s)");
-        double first = scene.Fuse.Curve!.FusingCurrent.Amperes, last = scene.Path.ProspectiveCurrent.Amperes;
-        double[] currents = [.. Steps(first, last, 200)];
-        Line(plot, currents, Amperes => scene.Fuse.Curve.LongestTime(Amperes)?.Seconds, "fuse: longest time", Colors.DarkBlue, LinePattern.Solid);
-        Line(plot, currents, Amperes => scene.Fuse.Curve.LeastTime(Amperes)?.Seconds, "fuse: least time", Colors.DarkBlue, LinePattern.Dashed);
+        double prospective = scene.Path.ProspectiveCurrent.Amperes, fusing = scene.Fuse.Curve?.FusingCurrent.Amperes ?? scene.Fuse.Current.Amperes;
+        double first = 0.8 * Math.Min(prospective, fusing), last = 1.2 * Math.Max(prospective, 10 * fusing);
+        double[] currents = [.. Steps(first, last, 400)];
+        if (scene.Fuse.Curve is { } curve)
+        {
+            Line(plot, currents, amperes => curve.LongestTime(amperes)?.Seconds, "fuse: longest time", Colors.DarkBlue, LinePattern.Solid);
+            Line(plot, currents, amperes => curve.LeastTime(amperes)?.Seconds, "fuse: least time", Colors.DarkBlue, LinePattern.Dashed);
+        }
+
         double overload = scene.Wire.Insulation.ContinuousLimit.DegreesCelsius + scene.Protected.Allowance.Opened.Kelvins;
         double fault = scene.Wire.Insulation.ShortCircuitLimit.DegreesCelsius;
-        Line(plot, currents, Amperes => WireSeconds(scene, Amperes, overload), $"wire: {overload:0} °C, from {scene.Wire.Insulation.ContinuousLimit.DegreesCelsius:0} °C", Colors.DarkOrange, LinePattern.Solid);
-        Line(plot, currents, Amperes => WireSeconds(scene, Amperes, fault), $"wire: {fault:0} °C, up to 5 s", Colors.DarkRed, LinePattern.Solid);
+        Line(plot, currents, amperes => WireSeconds(scene, amperes, overload), $"wire: {Whole(overload)} °C, from {Whole(scene.Wire.Insulation.ContinuousLimit.DegreesCelsius)} °C", Colors.DarkOrange, LinePattern.Solid);
+        Line(plot, currents, amperes => WireSeconds(scene, amperes, fault), $"wire: {Whole(fault)} °C, up to 5 s", Colors.DarkRed, LinePattern.Solid);
+        var here = plot.Add.VerticalLine(Math.Log10(prospective), 2, Colors.Black, LinePattern.Dotted);
+        here.LegendText = string.Create(CultureInfo.InvariantCulture, $"this short circuit: {prospective:G3} A");
         LogAxis(plot.Axes.Bottom, 1, 2, 5);
         LogAxis(plot.Axes.Left, 1);
-        plot.Axes.SetLimits(Math.Log10(first * 0.9), Math.Log10(last * 1.1), -4, 4);
+        plot.Axes.SetLimits(Math.Log10(first), Math.Log10(last), -4, 4);
         plot.ShowLegend(Alignment.UpperRight);
         return plot;
+
+        static string Whole(double value) => value.ToString("0", CultureInfo.InvariantCulture);
     }
 
     /// <summary>Conductor temperature with nothing to end it, and where the fuse does.</summary>
-    private static Plot Temperatures(Scene scene)
+    internal static Plot Temperatures(Scene scene)
     {
-        Plot plot = New($"{scene.Length.Meters.ToString("G3", CultureInfo.InvariantCulture)} m of {scene.Wire} shorted", "Time (ms)", "Conductor temperature (°C)");
-        FaultState last = FaultTransient.StateAfter(scene.Path, AdiabaticHeating.LongestDuration);
-        double end = last.Time.Seconds;
-        double[] seconds = [.. Steps(1e-4, end, 300)];
-        double[] hot = [.. seconds.Select(s => FaultTransient.StateAfter(scene.Path, Duration.FromSeconds(s)).HottestTemperature.DegreesCelsius)];
-        var line = plot.Add.Scatter(seconds.Select(s => Math.Log10(s * 1e3)).ToArray(), hot, Colors.DarkRed);
+        Plot plot = New($"{scene.Length.Meters.ToString("G3", CultureInfo.InvariantCulture)} m of {scene.Wire} shorted", "Time (s)", "Conductor temperature (°C)");
+        bool lasts = scene.Ending.Lasts;
+        FaultState last = scene.StateAfter(lasts ? Duration.FromHours(1) : AdiabaticHeating.LongestDuration);
+        double start = lasts ? 1 : 1e-4, end = Math.Max(last.Time.Seconds, 10 * start);
+        double[] seconds = [.. Steps(start, end, 300)];
+        double[] hot = [.. seconds.Select(s => scene.StateAfter(Duration.FromSeconds(s)).HottestTemperature.DegreesCelsius)];
+        var line = plot.Add.Scatter(seconds.Select(Math.Log10).ToArray(), hot, Colors.DarkRed);
         (line.LegendText, line.MarkerSize, line.LineWidth) = (last.IsMelting ? "if nothing opened, until it melts" : "if nothing opened", 0, 3);
-        Mark(plot, FaultClearing.Soonest(scene.Path, scene.Fuse), "fuse opens, soonest", Colors.SeaGreen);
-        Mark(plot, FaultClearing.Latest(scene.Path, scene.Fuse), "fuse opens, latest", Colors.DarkBlue);
-        double limit = scene.Wire.Insulation.ShortCircuitLimit.DegreesCelsius;
-        var level = plot.Add.HorizontalLine(limit, 2, Colors.Black, LinePattern.Dashed);
-        level.LegendText = $"short-circuit limit of the insulation, {limit:0} °C";
+        Mark(plot, scene, scene.Ending.Soonest, end, "fuse opens, soonest", Colors.SeaGreen);
+        Mark(plot, scene, scene.Ending.Latest, end, "fuse opens, latest", Colors.DarkBlue);
+        Temperature limit = lasts ? scene.Wire.Insulation.ContinuousLimit : scene.Wire.Insulation.ShortCircuitLimit;
+        var level = plot.Add.HorizontalLine(limit.DegreesCelsius, 2, Colors.Black, LinePattern.Dashed);
+        level.LegendText = string.Create(CultureInfo.InvariantCulture, $"{(lasts ? "continuous" : "short-circuit")} limit of the insulation, {limit.DegreesCelsius:0} °C");
         LogAxis(plot.Axes.Bottom, 1);
-        plot.Axes.SetLimits(-1, Math.Log10(end * 1.2e3), 0, 1.1 * Math.Max(limit, last.HottestTemperature.DegreesCelsius));
+        plot.Axes.SetLimits(Math.Log10(start), Math.Log10(end * 1.2), 0, 1.3 * Math.Max(limit.DegreesCelsius, last.HottestTemperature.DegreesCelsius));
         plot.ShowLegend(Alignment.UpperLeft);
         return plot;
     }
@@ -61,12 +61,13 @@ internal static class Charts
     private static double? WireSeconds(Scene scene, ElectricCurrent current, double limit) => OverloadHeating.TimeToReach(
         scene.Wire, scene.Air, current, scene.Wire.Insulation.ContinuousLimit, Temperature.FromDegreesCelsius(limit))?.Seconds;
 
-    private static void Mark(Plot plot, FaultOpening opening, string name, Color color)
+    private static void Mark(Plot plot, Scene scene, Duration? time, double end, string name, Color color)
     {
-        if (opening is { Outcome: FaultOutcome.Opens, State: { } state })
+        if (time is { } known && known.Seconds <= end)
         {
-            var marker = plot.Add.Marker(Math.Log10(state.Time.Milliseconds), state.HottestTemperature.DegreesCelsius, MarkerShape.FilledCircle, 14, color);
-            marker.LegendText = string.Create(CultureInfo.InvariantCulture, $"{name}: {state.Time.Milliseconds:G3} ms, {state.HottestTemperature.DegreesCelsius:0} °C");
+            double celsius = scene.StateAfter(known).HottestTemperature.DegreesCelsius;
+            var marker = plot.Add.Marker(Math.Log10(known.Seconds), celsius, MarkerShape.FilledCircle, 14, color);
+            marker.LegendText = string.Create(CultureInfo.InvariantCulture, $"{name}: {known.Seconds:G3} s, {celsius:0} °C");
         }
     }
 
@@ -112,10 +113,4 @@ internal static class Charts
 
     private static IEnumerable<double> Steps(double from, double to, int count) =>
         Enumerable.Range(0, count + 1).Select(i => from * Math.Pow(to / from, (double)i / count));
-
-    private static void Save(Plot plot, string folder, string name)
-    {
-        plot.SavePng(Path.Combine(folder, name + ".png"), Width, Height);
-        plot.SaveSvg(Path.Combine(folder, name + ".svg"), Width, Height);
-    }
 }

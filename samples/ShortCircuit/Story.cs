@@ -1,42 +1,106 @@
 using System.Globalization;
 using LowVoltage.Calc.Heating;
-using LowVoltage.Calc.Protection;
+using Spectre.Console;
+using Spectre.Console.Rendering;
 
 namespace LowVoltage.Calc.Samples.ShortCircuit;
 
-/// <summary>The story of one short circuit, told in a few lines: what flows, how hot the wire gets, when the fuse ends it.</summary>
+/// <summary>The story of one short circuit: what flows, how hot the wire gets, and whether the fuse ends it in time.</summary>
 internal static class Story
 {
-    private static readonly double[] Milliseconds = [0, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000];
+    private const int Width = 100;
+    private const double SettledKelvins = 0.05;
 
-    internal static void Tell(Scene scene, TextWriter output)
+    private static readonly double[] Fast = [0, 0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5];
+    private static readonly double[] Slow = [0, 1, 2, 5, 10, 20, 60, 120, 300, 600, 1200, 1800, 3600];
+
+    internal static Meaning Tell(Scene scene, TextWriter output)
     {
-        FaultOpening soonest = FaultClearing.Soonest(scene.Path, scene.Fuse), latest = FaultClearing.Latest(scene.Path, scene.Fuse);
         output.WriteLine(Scene.Caution);
         output.WriteLine();
-        output.WriteLine($"{scene.Wire}, {Text(scene.Length.Meters)} m in the loop, starting at {Text(scene.Initial.DegreesCelsius)} °C");
+        output.WriteLine($"{scene.Wire}, {Text(scene.Length.Meters)} m in the loop, starting at {Text(scene.Initial.DegreesCelsius)} °C in still air");
         output.WriteLine($"{Text(scene.Path.Voltage.Volts)} V behind {Text(scene.Path.FixedResistance.Milliohms)} mΩ, {scene.Fuse}");
-        output.WriteLine($"prospective current {Text(scene.Path.ProspectiveCurrent.Amperes)} A");
+        output.WriteLine($"Prospective current {Text(scene.Path.ProspectiveCurrent.Amperes)} A");
         output.WriteLine();
-        output.WriteLine("   time ms   current A   let-through A²s   conductor °C   if nothing opened");
-        foreach (double milliseconds in Milliseconds)
+        output.WriteLine(scene.Ending.Lasts
+            ? "If nothing opened, heat leaving to the air:"
+            : "If nothing opened, all heat kept in the wire, which makes it hotter than in truth:");
+        WriteTable(scene, output);
+        Answer[] answers = Answer.All(scene);
+        foreach (Answer answer in answers)
         {
-            FaultState state = FaultTransient.StateAfter(scene.Path, Duration.FromMilliseconds(milliseconds));
-            output.WriteLine(string.Create(
-                CultureInfo.InvariantCulture,
-                $"{milliseconds,10:0}{state.Current.Amperes,12:0}{state.LetThrough.AmpereSquaredSeconds,18:0}{state.HottestTemperature.DegreesCelsius,15:0}   {(state.IsMelting ? $"molten since {state.Time.Milliseconds:0} ms" : "")}"));
+            output.WriteLine();
+            output.WriteLine($"{answer.Question} {answer.Word}");
+            Write(new Padder(new Text(answer.Sentence), new Padding(2, 0, 0, 0)), output);
+        }
+
+        output.WriteLine();
+        Meaning worst = Answer.Worst(answers);
+        output.WriteLine("Verdict: " + worst switch { Meaning.Protected => "protected", Meaning.NotProtected => "NOT PROTECTED", _ => "undetermined, which is no yes" });
+        return worst;
+    }
+
+    private static void WriteTable(Scene scene, TextWriter output)
+    {
+        bool slow = scene.Ending.Lasts;
+        Table table = new Table { Border = TableBorder.None }.AddColumns(
+            Right(slow ? "time, s" : "time, ms"), Right("current, A"), Right("let-through, A²s"), Right("conductor, °C", last: true));
+        FaultState? molten = null;
+        foreach (double seconds in slow ? Slow : Fast)
+        {
+            FaultState state = scene.StateAfter(Duration.FromSeconds(seconds));
             if (state.IsMelting)
+            {
+                molten = state;
+                break;
+            }
+
+            table.AddRow(
+                Text(slow ? seconds : seconds * 1000),
+                Three(state.Current.Amperes),
+                Three(state.LetThrough.AmpereSquaredSeconds),
+                state.HottestTemperature.DegreesCelsius.ToString("0", CultureInfo.InvariantCulture));
+            if (IsSettled(scene, state))
             {
                 break;
             }
         }
 
-        output.WriteLine();
-        output.WriteLine($"Soonest: {soonest.Reason}");
-        output.WriteLine($"Latest:  {latest.Reason}");
-        output.WriteLine($"Breaking capacity: {FuseRatingChecks.BreakingCapacity(scene.Fuse, scene.Path.ProspectiveCurrent).Reason}");
-        output.WriteLine($"Over all currents: {scene.Protection.Reason}");
+        Write(new Padder(table, new Padding(2, 0, 0, 0)), output);
+        if (molten is not null)
+        {
+            output.WriteLine($"The wire melts after {Text(molten.Time.Seconds)} s.");
+        }
+        else if (slow)
+        {
+            output.WriteLine("Then it stays as it is.");
+        }
     }
+
+    private static bool IsSettled(Scene scene, FaultState state) =>
+        scene.Ending.Lasts && scene.Cooled.SteadyTemperature is { } steady && Math.Abs(steady.DegreesCelsius - state.HottestTemperature.DegreesCelsius) < SettledKelvins;
+
+    private static TableColumn Right(string title, bool last = false) =>
+        new(new Text(title)) { Alignment = Justify.Right, NoWrap = true, Padding = new Padding(0, 0, last ? 0 : 3, 0) };
+
+    // Plain, the same wherever it goes, without the blanks that fill up lines.
+    private static void Write(Renderable text, TextWriter output)
+    {
+        using StringWriter plain = new();
+        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Ansi = AnsiSupport.No, ColorSystem = ColorSystemSupport.NoColors, Interactive = InteractionSupport.No, Out = new AnsiConsoleOutput(plain),
+        });
+        console.Profile.Width = Width;
+        console.Write(text);
+        foreach (string line in plain.ToString().TrimEnd().Split('\n'))
+        {
+            output.WriteLine(line.TrimEnd());
+        }
+    }
+
+    private static string Three(double value) =>
+        value.ToString(value switch { 0 or >= 100 => "0", >= 10 => "0.0", _ => "0.00" }, CultureInfo.InvariantCulture);
 
     private static string Text(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
 }

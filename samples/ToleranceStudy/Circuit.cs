@@ -7,7 +7,7 @@ namespace LowVoltage.Calc.Samples.ToleranceStudy;
 internal sealed class Circuit
 {
     internal const string Caution =
-        "CAUTION: an invented circuit with invented spreads. A real wire is judged with the spreads of its own site, its fuse, and the rules that hold there.";
+        "CAUTION: an invented circuit with invented spreads. A real wire is judged with the spreads of its own site,\nits fuse, and the rules that hold there.";
 
     internal Circuit()
     {

@@ -3,29 +3,23 @@ using ScottPlot;
 
 namespace LowVoltage.Calc.Samples.ToleranceStudy;
 
-/// <summary>Two histograms, each as SVG and PNG: voltage at the load and wire temperature, with their limits.</summary>
+/// <summary>Two histograms: voltage at the load and wire temperature, with their limits.</summary>
 internal static class Histogram
 {
     private const int Bins = 60;
-    private const int Width = 1000;
-    private const int Height = 600;
 
-    internal static void Write(Circuit circuit, Cases cases, string folder)
-    {
-        Save(
-            Draw("Voltage at the load", "Voltage at the load (V)", cases.LoadVolts, circuit.LeastVolts, volts => volts < circuit.LeastVolts,
-                Invariant($"least voltage of the load, {circuit.LeastVolts:0.0} V"), Alignment.UpperRight),
-            folder, "tolerance-volts");
-        Save(
-            Draw("Wire temperature", "Conductor temperature (°C)", cases.WireCelsius, circuit.MostCelsius, celsius => celsius > circuit.MostCelsius,
-                Invariant($"limit of the insulation, {circuit.MostCelsius:0} °C"), Alignment.UpperLeft),
-            folder, "tolerance-temperature");
-    }
+    internal static Func<Plot> Volts(Circuit circuit, Cases cases) => () => Draw(
+        "Voltage at the load", "Voltage at the load (V)", cases.LoadVolts, circuit.LeastVolts, volts => volts < circuit.LeastVolts,
+        Invariant($"least voltage of the load, {circuit.LeastVolts:0.0} V"), Alignment.UpperRight);
+
+    internal static Func<Plot> Temperature(Circuit circuit, Cases cases) => () => Draw(
+        "Wire temperature", "Conductor temperature (°C)", cases.WireCelsius, circuit.MostCelsius, celsius => celsius > circuit.MostCelsius,
+        Invariant($"limit of the insulation, {circuit.MostCelsius:0} °C"), Alignment.UpperLeft);
 
     private static Plot Draw(string title, string axis, double[] values, double limit, Func<double, bool> fails, string limitName, Alignment legend)
     {
         Plot plot = new();
-        plot.Title($"{title}, {values.Length.ToString(CultureInfo.InvariantCulture)} draws\n{Circuit.Caution.Replace(". ", ".\n", StringComparison.Ordinal)}", 15);
+        plot.Title($"{title}, {values.Length.ToString(CultureInfo.InvariantCulture)} draws\n{Circuit.Caution}", 15);
         plot.XLabel(axis);
         plot.YLabel("Share of the draws (%)");
 
@@ -62,12 +56,6 @@ internal static class Histogram
 
         var added = plot.Add.Bars(bars);
         added.LegendText = name;
-    }
-
-    private static void Save(Plot plot, string folder, string name)
-    {
-        plot.SavePng(Path.Combine(folder, name + ".png"), Width, Height);
-        plot.SaveSvg(Path.Combine(folder, name + ".svg"), Width, Height);
     }
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);

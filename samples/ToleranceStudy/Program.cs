@@ -1,4 +1,5 @@
 using System.Text;
+using Spectre.Console;
 
 namespace LowVoltage.Calc.Samples.ToleranceStudy;
 
@@ -7,9 +8,12 @@ internal static class Program
     private static int Main(string[] args)
     {
         // Some consoles start with a legacy code page, which has no Ω.
-        Console.OutputEncoding = Encoding.UTF8;
+        Console.OutputEncoding = new UTF8Encoding(false);
 
         // The progress is for a person who waits: none where the error stream goes to a file.
-        return Sample.Run(args, Console.Out, Console.Error, showProgress: !Console.IsErrorRedirected);
+        IAnsiConsole? progress = Console.IsErrorRedirected
+            ? null
+            : AnsiConsole.Create(new AnsiConsoleSettings { Interactive = InteractionSupport.Yes, Out = new AnsiConsoleOutput(Console.Error) });
+        return Sample.Run(args, Console.Out, Console.Error, progress);
     }
 }

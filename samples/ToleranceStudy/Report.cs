@@ -9,7 +9,7 @@ internal static class Report
 
     internal static void Write(Circuit circuit, Cases cases, ulong seed, TextWriter output)
     {
-        output.WriteLine(Circuit.Caution);
+        output.WriteLine(Circuit.Caution.ReplaceLineEndings(output.NewLine));
         output.WriteLine();
         output.WriteLine($"{circuit.Wire}, out and back, into a constant-power load");
         output.WriteLine(Invariant($"rated {circuit.RatedAmperes:0.0} A in still air of {circuit.BaseCelsius:0} °C for {circuit.MostCelsius:0} °C (heat balance)"));
@@ -26,7 +26,6 @@ internal static class Report
         Share(output, Invariant($"wire above {circuit.MostCelsius:0} °C"), cases, hot);
         Share(output, "fails either", cases, i => low(i) || hot(i));
         Share(output, "of these without any operating point", cases, none);
-        output.WriteLine();
     }
 
     /// <summary>The value that this per cent of the draws do not exceed: the nearest rank, so always one that was drawn.</summary>

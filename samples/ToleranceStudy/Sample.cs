@@ -1,42 +1,89 @@
-using System.Globalization;
+using System.CommandLine;
+using Spectre.Console;
 
 namespace LowVoltage.Calc.Samples.ToleranceStudy;
 
-/// <summary>Reads the arguments, draws and solves the cases, prints the report, writes the histograms.</summary>
+/// <summary>Reads the command line, draws and solves the cases, prints the report, draws the histograms that were asked for.</summary>
 public static class Sample
 {
     private const int MostDraws = 10_000_000;
 
     /// <summary>Runs the sample.</summary>
-    /// <param name="args">Seed, number of draws, folder for the histograms; all optional, in this order.</param>
+    /// <param name="args">The command line.</param>
     /// <param name="output">Where the report goes.</param>
-    /// <param name="error">Where the progress and a refusal go.</param>
-    /// <param name="showProgress">Whether to show progress.</param>
-    /// <returns>0, or 2 for a bad argument.</returns>
-    public static int Run(string[] args, TextWriter output, TextWriter error, bool showProgress)
+    /// <param name="error">Where a refusal goes.</param>
+    /// <param name="progress">A terminal for the progress; null where nobody waits.</param>
+    /// <param name="stop">Stops the study.</param>
+    /// <returns>0, or 2 for a bad argument; 130 when stopped.</returns>
+    public static int Run(string[] args, TextWriter output, TextWriter error, IAnsiConsole? progress = null, CancellationToken stop = default)
     {
-        ulong seed = 1;
-        int draws = 100_000;
-        if ((args.Length > 0 && !ulong.TryParse(args[0], NumberStyles.None, CultureInfo.InvariantCulture, out seed))
-            || (args.Length > 1 && !(int.TryParse(args[1], NumberStyles.None, CultureInfo.InvariantCulture, out draws) && draws is >= 1000 and <= MostDraws)))
+        Option<long> seed = CommandLine.WholeNumber("--seed", "The draws to make: the same seed gives the same answer on every machine", 0, long.MaxValue, 1);
+        Option<long> draws = CommandLine.WholeNumber("--draws", "How many circuits to draw", 1000, MostDraws, 100_000);
+        Option<string?> volts = CommandLine.OutputFile("--chart", "Draw the voltage at the load, as .png or .svg", ChartFile.Endings);
+        Option<string?> heat = CommandLine.OutputFile("--temperature-chart", "Draw the wire temperature, as .png or .svg", ChartFile.Endings);
+        RootCommand command = CommandLine.Create("Draws many circuits around one design and says how often the load gets too little voltage or the wire too hot.", MoreHelp);
+        foreach (Option option in new Option[] { seed, draws, volts, heat })
         {
-            error.WriteLine($"The arguments are a seed (a whole number, 1 if left out), a number of draws (1000 to {MostDraws}, 100000 if left out) and a folder; they were '{string.Join("' '", args)}'.");
-            return 2;
+            command.Options.Add(option);
         }
 
-        Circuit circuit = new();
-        Cases cases = Cases.Draw(circuit, seed, draws);
-        Study.Solve(circuit, cases, showProgress ? done => error.Write(string.Create(CultureInfo.InvariantCulture, $"\r{100.0 * done / draws:0} % of {draws} draws solved")) : null);
-        if (showProgress)
+        // On a thread of its own, so that Ctrl-C is listened for while it runs.
+        command.SetAction((parsed, token) => Task.Run(
+            () =>
+            {
+                Circuit circuit = new();
+                Cases cases = Cases.Draw(circuit, (ulong)parsed.GetValue(seed), (int)parsed.GetValue(draws));
+                Solve(circuit, cases, progress, token);
+                Report.Write(circuit, cases, (ulong)parsed.GetValue(seed), output);
+                Draw(Histogram.Volts(circuit, cases), parsed.GetValue(volts), "Voltage at the load", output);
+                Draw(Histogram.Temperature(circuit, cases), parsed.GetValue(heat), "Wire temperature", output);
+                return 0;
+            },
+            CancellationToken.None));
+        try
         {
-            error.WriteLine();
+            return CommandLine.Run(command, args, output, error, stop);
         }
-
-        Report.Write(circuit, cases, seed, output);
-        string folder = args.Length > 2 ? args[2] : Environment.CurrentDirectory;
-        Directory.CreateDirectory(folder);
-        Histogram.Write(circuit, cases, folder);
-        output.WriteLine($"Histograms written to {folder}.");
-        return 0;
+        catch (OperationCanceledException)
+        {
+            error.WriteLine("Stopped.");
+            return CommandLine.Stopped;
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+            error.WriteLine(refused.Message);
+            return CommandLine.BadInput;
+        }
     }
+
+    private static void Solve(Circuit circuit, Cases cases, IAnsiConsole? progress, CancellationToken stop)
+    {
+        if (progress is null)
+        {
+            Study.Solve(circuit, cases, _ => { }, stop);
+            return;
+        }
+
+        progress.Progress().AutoClear(true).Start(context =>
+        {
+            ProgressTask task = context.AddTask("Solving the draws", maxValue: cases.Count);
+            Study.Solve(circuit, cases, done => task.Value = done, stop);
+        });
+    }
+
+    private static void Draw(Func<ScottPlot.Plot> plot, string? path, string what, TextWriter output)
+    {
+        if (path is not null)
+        {
+            ChartFile.Save(plot(), path);
+            output.WriteLine($"{what} drawn in {path}");
+        }
+    }
+
+    private static void MoreHelp(TextWriter output) => output.WriteLine("""
+        Exit codes:
+          0    the study was made; how often a draw fails is its result, not an error
+          2    bad arguments
+          130  stopped by Ctrl-C
+        """);
 }

@@ -14,15 +14,16 @@ internal static class Study
     private const int MostRounds = 100;
     private const double SettledKelvins = 1e-9;
 
-    internal static void Solve(Circuit circuit, Cases cases, Action<int>? progress)
+    internal static void Solve(Circuit circuit, Cases cases, Action<int> progress, CancellationToken stop = default)
     {
         double[] ohmsPerMeter20 = new double[Block], ohmsPerMeter = new double[Block], ohms = new double[Block], before = new double[Block];
         Array.Fill(ohmsPerMeter20, circuit.OhmsPerMeter20);
         for (int start = 0; start < cases.Count; start += Block)
         {
+            stop.ThrowIfCancellationRequested();
             int count = Math.Min(Block, cases.Count - start);
             SolveBlock(circuit, cases, start, ohmsPerMeter20.AsSpan(0, count), ohmsPerMeter.AsSpan(0, count), ohms.AsSpan(0, count), before.AsSpan(0, count));
-            progress?.Invoke(start + count);
+            progress(start + count);
         }
     }
 

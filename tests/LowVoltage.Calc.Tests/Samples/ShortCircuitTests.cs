@@ -1,9 +1,10 @@
+using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Samples.ShortCircuit;
 using LowVoltage.Calc.Tests.Design;
 
 namespace LowVoltage.Calc.Tests.Samples;
 
-/// <summary>The sample, run in this process: its story against plain arithmetic, its charts, its refusals, its README.</summary>
+/// <summary>The sample, run in this process: its story against plain arithmetic, its verdicts and exit codes, its charts, its refusals, its README.</summary>
 public sealed class ShortCircuitTests : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("short-circuit").FullName;
@@ -11,24 +12,27 @@ public sealed class ShortCircuitTests : IDisposable
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
     [Fact]
-    public void Run_TheReadmesExample_PrintsWhatTheReadmeShows()
+    public void Run_TheReadmesExamples_PrintWhatTheReadmeShows()
     {
-        (int code, string output, string error) = Run("12.6", "8.3", "2", "16", "15", folder);
-        Assert.Equal((0, ""), (code, error));
         using StreamReader reader = new(PublishedTable.Open("ShortCircuit.README.md"));
-        Assert.Contains(output.Replace(folder, "charts", StringComparison.Ordinal).TrimEnd(), reader.ReadToEnd().ReplaceLineEndings("\n"), StringComparison.Ordinal);
+        string readme = reader.ReadToEnd().ReplaceLineEndings("\n");
+        (int code, string output, string error) = Run();
+        Assert.Equal((0, ""), (code, error));
+        Assert.Contains(output.TrimEnd(), readme, StringComparison.Ordinal);
         Assert.StartsWith("CAUTION: a shorted battery burns and can explode.", output, StringComparison.Ordinal);
+        Assert.Contains(Run("--milliohms", "900").Output.TrimEnd(), readme, StringComparison.Ordinal);
+        Assert.All(output.Split('\n'), line => Assert.Equal(line.TrimEnd(), line));
     }
 
     [Fact]
     public void Run_Story_AgreesWithSmallSteps()
     {
         // IEC 60028 copper, 2 % lay, IEC 60949 heat capacity: 1 µs steps of dθ/dt = I²·R′/C′, I = 12.6 V/(8.3 mΩ + 2 m·R′).
-        (_, string output, _) = Run("12.6", "8.3", "2", "16", "15", folder);
+        (_, string output, _) = Run("--volts", "12.6", "--milliohms", "8.3", "--meters", "2", "--awg", "16", "--fuse", "15");
         double perKilometer = Plain.AwgPerKilometer(16), capacity = Plain.HeatCapacity * Math.Min(Plain.Rho / (perKilometer / 1000), Plain.AwgArea(16)) * 1e-6;
         double theta = 22, joules = 0;
         double amperes() => 12.6 / (0.0083 + (2 * Plain.PerMeter(perKilometer, theta)));
-        Assert.Contains(FormattableString.Invariant($"prospective current {amperes():G4} A"), output, StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($"Prospective current {amperes():G4} A"), output, StringComparison.Ordinal);
         int[] shown = [1, 10, 100, 1000];
         for (int step = 1; step <= 1_000_000; step++)
         {
@@ -46,39 +50,143 @@ public sealed class ShortCircuitTests : IDisposable
         }
     }
 
-    [Fact]
-    public void Run_Charts_AreWrittenWithTheirWords()
+    [Theory]
+    [InlineData("900")]
+    [InlineData("600")]
+    public void Run_BelowTheFusingCurrent_SaysThatTheFuseNeedNotOpenAndNothingOfMelting(string milliohms)
     {
-        Run("12.6", "8.3", "2", "16", "15", folder);
-        foreach (string name in new[] { "short-circuit-time-current", "short-circuit-temperature" })
-        {
-            byte[] png = File.ReadAllBytes(Path.Combine(folder, name + ".png"));
-            Assert.Equal([0x89, (byte)'P', (byte)'N', (byte)'G'], png[..4]);
-            Assert.True(png.Length > 10_000);
-            string svg = File.ReadAllText(Path.Combine(folder, name + ".svg"));
-            Assert.StartsWith("<?xml", svg.TrimStart('\uFEFF'), StringComparison.Ordinal);
-            Assert.NotNull(System.Xml.Linq.XDocument.Parse(svg.TrimStart('\uFEFF')).Root);
-        }
+        // 1.35 × 15 A: the conventional fusing current that ISO 8820-3 gives a blade fuse.
+        (int code, string output, _) = Run("--milliohms", milliohms);
+        Assert.Equal(1, code);
+        Assert.Contains("Does the fuse open? NO.", output, StringComparison.Ordinal);
+        Assert.Contains("is less than the 20.25 A at which it must", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("melt", output, StringComparison.Ordinal);
+        Assert.EndsWith("Verdict: NOT PROTECTED\n", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Run_BelowTheFusingCurrent_SettlesWhereTheHeatBalanceDoes()
+    {
+        // 12.6 V over 0.9 Ω and 2 m of 16 AWG, some 13.59 A: the settled temperature against the library's other way to it, at the current of the last row.
+        (_, string output, _) = Run("--milliohms", "900");
+        double[] last = Row(output, 300);
+        Wire wire = Wire.Create(
+            Conductor.Stranded(AwgSize.FromNumber(16), ConductorMaterial.Copper), InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.6));
+        double steady = LowVoltage.Calc.Heating.HeatBalance.TemperatureAt(
+            wire, new LowVoltage.Calc.Heating.Surroundings { Ambient = Temperature.FromDegreesCelsius(22) }, ElectricCurrent.FromAmperes(last[1])).DegreesCelsius;
+
+        // The table shows whole degrees, the current three figures.
+        Assert.Equal(steady, last[3], 0.7);
+        Assert.Contains("Then it stays as it is.", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Run_CurrentThatFallsBelowTheFusingCurrent_NeedNotOpenTheFuse()
+    {
+        (int code, string output, _) = Run("--awg", "30", "--fuse", "3", "--meters", "8");
+        Assert.Equal(1, code);
+        Assert.Contains("as the wire warms, the current falls to", output, StringComparison.Ordinal);
     }
 
     [Theory]
-    [InlineData("Argument 1 must be a number with a decimal point; it was '12,6'", "12,6")]
-    [InlineData("voltage", "-5")]
-    [InlineData("fixedResistance", "12.6", "-1")]
-    [InlineData("length", "12.6", "8", "0")]
-    [InlineData("The AWG size must be a whole number; it was 16.5", "12.6", "8", "2", "16.5")]
-    [InlineData("from -3 to 40; it was 77", "12.6", "8", "2", "77")]
+    [InlineData(0, "Verdict: protected")]
+    [InlineData(0, "Verdict: protected", "--milliohms", "550")]
+    [InlineData(1, "Does the fuse protect the wire at every current up to this one? NO.", "--fuse", "40")]
+    [InlineData(1, "Can the fuse break this current? NO.", "--volts", "58")]
+    [InlineData(1, "Is the fuse made for this voltage? NO.", "--volts", "60", "--milliohms", "100")]
+    [InlineData(1, "the wire can melt", "--awg", "30", "--fuse", "40", "--meters", "0.2")]
+    [InlineData(3, "Verdict: undetermined, which is no yes", "--fuse", "2")]
+    public void Run_Verdict_IsTheExitCode(int code, string expected, params string[] args)
+    {
+        (int found, string output, string error) = Run(args);
+        Assert.Equal((code, ""), (found, error));
+        Assert.Contains(expected, output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Run_WithoutACharts_Name_DrawsNone()
+    {
+        string[] before = Directory.GetFiles(Environment.CurrentDirectory);
+        Run();
+        Assert.Equal(before, Directory.GetFiles(Environment.CurrentDirectory));
+    }
+
+    [Theory]
+    [InlineData("8.3")]
+    [InlineData("900")]
+    [InlineData("1500")]
+    public void Run_Charts_AreDrawnWhereAskedFor(string milliohms)
+    {
+        string svg = Path.Combine(folder, "a.svg"), png = Path.Combine(folder, "b.png");
+        (_, string output, string error) = Run("--milliohms", milliohms, "--chart", svg, "--temperature-chart", png);
+        Assert.Empty(error);
+        Assert.Contains($"Time against current drawn in {svg}\nTemperature against time drawn in {png}\n", output, StringComparison.Ordinal);
+        Assert.Equal([0x89, (byte)'P', (byte)'N', (byte)'G'], File.ReadAllBytes(png)[..4]);
+        Assert.True(new FileInfo(png).Length > 10_000);
+        Assert.NotNull(System.Xml.Linq.XDocument.Parse(File.ReadAllText(svg).TrimStart('\uFEFF')).Root);
+    }
+
+    [Theory]
+    [InlineData("8.3")]
+    [InlineData("900")]
+    public void TimeCurrentChart_CurrentAxis_GrowsToTheRightAndHoldsTheShortCircuitAndTheFuse(string milliohms)
+    {
+        Scene scene = new(
+            ElectricPotential.FromVolts(12.6), ElectricResistance.FromMilliohms(double.Parse(milliohms, System.Globalization.CultureInfo.InvariantCulture)), Length.FromMeters(2),
+            AwgSize.FromNumber(16), LowVoltage.Calc.Protection.FuseSeries.RoadVehicleBlade.SmallestAtLeast(ElectricCurrent.FromAmperes(15)));
+        ScottPlot.AxisLimits axes = Charts.TimeCurrent(scene).Axes.GetLimits();
+        Assert.True(axes.Left < axes.Right);
+        Assert.InRange(Math.Log10(scene.Path.ProspectiveCurrent.Amperes), axes.Left, axes.Right);
+        Assert.InRange(Math.Log10(20.25), axes.Left, axes.Right);
+    }
+
+    [Theory]
+    [InlineData("--volts must be a number with a decimal point, above 0 and at most 60; it was '12,6'.", "--volts", "12,6")]
+    [InlineData("--volts must be a number with a decimal point, above 0 and at most 60; it was '61'.", "--volts", "61")]
+    [InlineData("--volts must be", "--volts", "-5")]
+    [InlineData("--volts must be", "--volts", "NaN")]
+    [InlineData("--milliohms must be a number with a decimal point, from 0 to 1000000; it was '-1'.", "--milliohms", "-1")]
+    [InlineData("--meters must be", "--meters", "0")]
+    [InlineData("--awg must be a size from 40 to 0, 2/0, 3/0 or 4/0; it was '16.5'.", "--awg", "16.5")]
+    [InlineData("--awg must be", "--awg", "77")]
+    [InlineData("There is no blade fuse of 16 A. The ratings of ISO 8820-3 type C: 1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40 A.", "--fuse", "16")]
+    [InlineData("There is no blade fuse of 60 A.", "--fuse", "60")]
+    [InlineData("Unrecognized command or argument '12.6'.", "12.6")]
+    [InlineData("Unrecognized command or argument '--colour'.", "--colour")]
+    [InlineData("--chart writes .png or .svg; the name was 'chart.pdf'.", "--chart", "chart.pdf")]
+    [InlineData("--chart needs the name of the file to write.", "--chart", "--fuse")]
     public void Run_BadArgument_IsRefusedInWords(string named, params string[] args)
     {
-        (int code, _, string error) = Run(args);
-        Assert.Equal(2, code);
+        (int code, string output, string error) = Run(args);
+        Assert.Equal((2, ""), (code, output));
         Assert.Contains(named, error, StringComparison.Ordinal);
+        Assert.EndsWith("Try --help.\n", error, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", error, StringComparison.Ordinal);
     }
 
-    private static double[] Row(string output, int milliseconds)
+    [Fact]
+    public void Run_ChartThatCannotBeWritten_IsRefusedInWords()
     {
-        string line = output.Split('\n').Single(text => text.TrimStart().StartsWith(milliseconds + " ", StringComparison.Ordinal));
+        (int code, _, string error) = Run("--chart", Path.Combine(folder, "no", "such", "a.svg"));
+        Assert.Equal(2, code);
+        Assert.Contains("a.svg", error, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Run_Help_NamesOptionsAndExitCodes()
+    {
+        (int code, string output, string error) = Run("--help");
+        Assert.Equal((0, ""), (code, error));
+        foreach (string text in new[] { "--volts", "--milliohms", "--meters", "--awg", "--fuse", "--chart", "--temperature-chart", "Exit codes:", "CAUTION" })
+        {
+            Assert.Contains(text, output, StringComparison.Ordinal);
+        }
+    }
+
+    private static double[] Row(string output, int time)
+    {
+        string line = output.Split('\n').Single(text => text.TrimStart().StartsWith(time + " ", StringComparison.Ordinal));
         return [.. line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Take(4).Select(text => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture))];
     }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Samples.ToleranceStudy;
+using Spectre.Console;
 
 namespace LowVoltage.Calc.Tests.Samples;
 
@@ -16,25 +17,32 @@ public sealed class ToleranceStudyTests : IDisposable
     [Fact]
     public void Run_TheReadmesExample_PrintsWhatTheReadmeShows()
     {
-        (int code, string output, string error) = Run(false, "1", "100000", folder);
+        string[] before = Directory.GetFiles(Environment.CurrentDirectory);
+        (int code, string output, string error) = Run();
         Assert.Equal((0, ""), (code, error));
         using StreamReader reader = new(PublishedTable.Open("ToleranceStudy.README.md"));
-        Assert.Contains(output.Replace(folder, "charts", StringComparison.Ordinal).TrimEnd(), reader.ReadToEnd().ReplaceLineEndings("\n"), StringComparison.Ordinal);
+        Assert.Contains(output.TrimEnd(), reader.ReadToEnd().ReplaceLineEndings("\n"), StringComparison.Ordinal);
         Assert.StartsWith("CAUTION: an invented circuit with invented spreads.", output, StringComparison.Ordinal);
-        foreach (string name in new[] { "tolerance-volts", "tolerance-temperature" })
-        {
-            byte[] png = File.ReadAllBytes(Path.Combine(folder, name + ".png"));
-            Assert.Equal([0x89, (byte)'P', (byte)'N', (byte)'G'], png[..4]);
-            Assert.True(png.Length > 10_000);
-            string svg = File.ReadAllText(Path.Combine(folder, name + ".svg"));
-            Assert.NotNull(System.Xml.Linq.XDocument.Parse(svg.TrimStart('\uFEFF')).Root);
-        }
+        Assert.All(output.Split('\n'), line => Assert.InRange(line.Length, 0, 110));
+        Assert.Equal(before, Directory.GetFiles(Environment.CurrentDirectory));
+    }
+
+    [Fact]
+    public void Run_Charts_AreDrawnWhereAskedFor()
+    {
+        string svg = Path.Combine(folder, "volts.svg"), png = Path.Combine(folder, "heat.png");
+        (int code, string output, string error) = Run("--draws", "1000", "--chart", svg, "--temperature-chart", png);
+        Assert.Equal((0, ""), (code, error));
+        Assert.EndsWith($"Voltage at the load drawn in {svg}\nWire temperature drawn in {png}\n", output, StringComparison.Ordinal);
+        Assert.Equal([0x89, (byte)'P', (byte)'N', (byte)'G'], File.ReadAllBytes(png)[..4]);
+        Assert.True(new FileInfo(png).Length > 10_000);
+        Assert.NotNull(System.Xml.Linq.XDocument.Parse(File.ReadAllText(svg).TrimStart('\uFEFF')).Root);
     }
 
     [Fact]
     public void Run_SameSeed_SameAnswer_AnotherSeedAnother()
     {
-        string first = Run(false, "42", "1000", folder).Output, again = Run(false, "42", "1000", folder).Output, other = Run(false, "43", "1000", folder).Output;
+        string first = Run("--seed", "42", "--draws", "1000").Output, again = Run("--seed", "42", "--draws", "1000").Output, other = Run("--seed", "43", "--draws", "1000").Output;
         Assert.Equal(first, again);
         Assert.NotEqual(first.Replace("seed 42", "", StringComparison.Ordinal), other.Replace("seed 43", "", StringComparison.Ordinal));
     }
@@ -65,7 +73,7 @@ public sealed class ToleranceStudyTests : IDisposable
     public void Solve_Shares_AreThoseOfTheCases()
     {
         (Circuit circuit, Cases cases) = Solved();
-        string output = Run(false, "1", Draws.ToString(CultureInfo.InvariantCulture), folder).Output;
+        string output = Run("--draws", Draws.ToString(CultureInfo.InvariantCulture)).Output;
         int low = cases.LoadVolts.Count(v => v < 10.5), hot = cases.WireCelsius.Count(c => c > 70);
         int either = Enumerable.Range(0, Draws).Count(i => cases.LoadVolts[i] < 10.5 || cases.WireCelsius[i] > 70);
         Assert.Equal((10.5, 70), (circuit.LeastVolts, circuit.MostCelsius));
@@ -103,30 +111,61 @@ public sealed class ToleranceStudyTests : IDisposable
     [Fact]
     public void Run_WithProgress_TellsHowFarItIs()
     {
-        string error = Run(true, "1", "4000", folder).Error;
-        Assert.Contains("\r25 % of 4000 draws solved", error, StringComparison.Ordinal);
-        Assert.EndsWith("\r100 % of 4000 draws solved\n", error, StringComparison.Ordinal);
+        using StringWriter output = new() { NewLine = "\n" }, error = new(), terminal = new();
+        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Ansi = AnsiSupport.Yes, ColorSystem = ColorSystemSupport.NoColors, Interactive = InteractionSupport.Yes, Out = new AnsiConsoleOutput(terminal),
+        });
+
+        int code = Sample.Run(["--draws", "4000"], output, error, console);
+
+        Assert.Equal((0, ""), (code, error.ToString()));
+        Assert.Contains("Solving the draws", terminal.ToString(), StringComparison.Ordinal);
+        Assert.Equal(Run("--draws", "4000").Output, output.ToString());
+    }
+
+    [Fact]
+    public void Run_Stopped_SaysSoAndExitsAsShellsCount()
+    {
+        using CancellationTokenSource stop = new();
+        stop.Cancel();
+        using StringWriter output = new(), error = new() { NewLine = "\n" };
+        Assert.Equal(130, Sample.Run([], output, error, stop: stop.Token));
+        Assert.Equal(("", "Stopped.\n"), (output.ToString(), error.ToString()));
     }
 
     [Theory]
-    [InlineData("-1")]
-    [InlineData("x")]
-    [InlineData("1", "999")]
-    [InlineData("1", "10000001")]
-    [InlineData("1", "1e5")]
-    public void Run_BadArgument_IsRefusedInWords(params string[] args)
+    [InlineData("--seed must be a whole number from 0 to", "--seed", "-1")]
+    [InlineData("--seed must be a whole number from 0 to", "--seed", "x")]
+    [InlineData("--draws must be a whole number from 1000 to 10000000; it was '999'.", "--draws", "999")]
+    [InlineData("--draws must be", "--draws", "10000001")]
+    [InlineData("--draws must be", "--draws", "1e5")]
+    [InlineData("Unrecognized command or argument '1'.", "1")]
+    [InlineData("--chart writes .png or .svg", "--chart", "folder")]
+    public void Run_BadArgument_IsRefusedInWords(string named, params string[] args)
     {
-        (int code, string output, string error) = Run(true, args);
+        (int code, string output, string error) = Run(args);
         Assert.Equal((2, ""), (code, output));
-        Assert.StartsWith("The arguments are a seed", error, StringComparison.Ordinal);
-        Assert.Contains($"they were '{string.Join("' '", args)}'", error, StringComparison.Ordinal);
+        Assert.StartsWith(named, error, StringComparison.Ordinal);
+        Assert.EndsWith("Try --help.\n", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Run_Help_NamesOptionsAndExitCodes()
+    {
+        (int code, string output, string error) = Run("--help");
+        Assert.Equal((0, ""), (code, error));
+        foreach (string text in new[] { "--seed", "--draws", "--chart", "--temperature-chart", "Exit codes:" })
+        {
+            Assert.Contains(text, output, StringComparison.Ordinal);
+        }
     }
 
     private static (Circuit Circuit, Cases Cases) Solved()
     {
         Circuit circuit = new();
         Cases cases = Cases.Draw(circuit, 1, Draws);
-        Study.Solve(circuit, cases, null);
+        Study.Solve(circuit, cases, _ => { });
         return (circuit, cases);
     }
 
@@ -138,10 +177,10 @@ public sealed class ToleranceStudyTests : IDisposable
         Assert.All(values, v => Assert.InRange(v, least, most));
     }
 
-    private static (int Code, string Output, string Error) Run(bool showProgress, params string[] args)
+    private static (int Code, string Output, string Error) Run(params string[] args)
     {
         using StringWriter output = new() { NewLine = "\n" }, error = new() { NewLine = "\n" };
-        int code = Sample.Run(args, output, error, showProgress);
+        int code = Sample.Run(args, output, error);
         return (code, output.ToString(), error.ToString());
     }
 }
