@@ -24,7 +24,7 @@ public static partial class OverloadHeating
         Bodies bodies = Bodies.Of(wire, InsulationHeat.None);
         return After(heat, bodies, amperes, heat.NoLoadCelsius, seconds, out double celsius)
             ? Temperature.FromDegreesCelsius(celsius)
-            : throw Melts(wire, heat, bodies, amperes, heat.NoLoadCelsius);
+            : throw Melts(wire, heat, bodies, amperes, heat.NoLoadCelsius, seconds);
     }
 
     /// <summary>Conductor temperature after a time, from a known temperature; the wire may also cool.</summary>
@@ -43,7 +43,7 @@ public static partial class OverloadHeating
         TryTemperatureAfter(wire, surroundings, current, duration, initial, out Temperature reached, insulation)
             ? reached
             : throw Melts(
-                wire, HeatBalanceKernel.For(wire, surroundings), Bodies.Of(wire, insulation), current.Amperes, initial.DegreesCelsius);
+                wire, HeatBalanceKernel.For(wire, surroundings), Bodies.Of(wire, insulation), current.Amperes, initial.DegreesCelsius, duration.Seconds);
 
     /// <summary>Conductor temperature after a time, from a known temperature, or the statement that the metal melts.</summary>
     /// <param name="wire">The wire.</param>
@@ -82,9 +82,10 @@ public static partial class OverloadHeating
         return solid;
     }
 
-    private static ConductorMeltsException Melts(Wire wire, in HeatBalanceKernel heat, in Bodies bodies, double amperes, double initial)
+    private static ConductorMeltsException Melts(Wire wire, in HeatBalanceKernel heat, in Bodies bodies, double amperes, double initial, double atMost)
     {
-        double seconds = Seconds(heat, bodies, amperes, initial, heat.MostCelsius);
+        // It melted within the time asked: where the quadrature to the very melting point does not end, that time bounds it.
+        double seconds = Math.Min(atMost, Seconds(heat, bodies, amperes, initial, heat.MostCelsius));
         return new ConductorMeltsException(
             $"{Accept.Text(amperes)} A melts {wire} ({Accept.Text(heat.MostCelsius)} °C) after {Accept.Text(seconds)} s; there is no temperature later.",
             heat.MostCelsius,
