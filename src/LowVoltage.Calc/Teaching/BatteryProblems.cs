@@ -78,7 +78,7 @@ internal static class BatteryProblems
         DrawnGiven r = d.Give("internal resistance", "R_i", d.Random.OnGrid(3m, 24m, 0.5m), "mΩ");
         DrawnGiven l = d.Give("distance, one way", "L", d.DrawDistance(), d.LengthUnit);
         DrawnGiven per = d.Give("resistance per length, cold", "R′", d.PerLengthOf(row), d.PerLengthUnit);
-        d.Say($"{d.Subject(Battery)} has a voltage of {u} and an internal resistance of {r}. Two {row.Text} copper wires with {per} run out and back to {load.One} {l} away (one way). The wires are cold, and a short circuit joins their far ends.");
+        d.Say($"{d.Subject(Battery)} has a voltage of {u} and an internal resistance of {r}. Two {row.Text} copper wires with a resistance of {per} run out and back to {load.One} {l} away (one way). The wires are cold, and a short circuit joins their far ends.");
         d.Sketch(ProblemDraft.Part(DiagramSymbol.Battery, u, r), [ProblemDraft.Part(DiagramSymbol.Wire, l, row.Text, per)], [ProblemDraft.Part(DiagramSymbol.Fault, "short circuit")], ProblemDraft.Part(DiagramSymbol.Wire, l, row.Text));
         d.Warn(FuseProblems.Paper);
         double loop = (d.PerLength(per.Value) * d.LengthOf(2 * l.Value)).Ohms, inner = r.Value / 1000;
@@ -116,7 +116,7 @@ internal static class BatteryProblems
         DrawnGiven share = d.Give("share that may be used", "k", (decimal)(40 + d.Random.Next(51)), "%");
         DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
         DrawnGiven p = d.Give("power of the load", "P", load.Watts, "W");
-        d.Say($"{d.Subject(load)} takes {p} and runs from a battery of {c} at {u}. Of the charge, {share} may be used.");
+        d.Say($"{d.Subject(load)} takes {p} and runs from a battery of {c} at {u}. Only {share} of the charge may be used.");
         d.Sketch(ProblemDraft.Part(DiagramSymbol.Battery, $"{c} at {u}", $"{share} of it"), [], [ProblemDraft.Part(load, p)]);
         Symbol usable = d.Step("the charge that may be used", "Q", c.Symbol * share.Symbol / 100, "Ah", null, "The share of the capacity.");
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;

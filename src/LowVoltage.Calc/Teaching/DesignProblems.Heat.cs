@@ -40,7 +40,7 @@ internal static partial class DesignProblems
         d.Warn(FuseProblems.Paper);
         Symbol s = d.Choose("cross-section of the size chosen", "S", (double)c.Right.Row.Section, d.SectionUnit, null, "From the same row.");
         Symbol t = d.Step("the time", "t", Formula.Square(k.Symbol) * Formula.Square(s) / Formula.Square(i.Symbol), "s", Heating.AdiabaticHeating.Reference, "The equation solved for the time.");
-        d.Ask("Within what time must the fuse open to save the wire that you choose?", t);
+        d.Ask("Within what time must the fuse open to protect the wire that you choose?", t);
         d.Wrong(Mistake.SquareForgotten, k.Value * s.Value / i.Value);
         d.Wrong(Mistake.SectionNotSquared, t.Value / s.Value);
         return Finish(d, c, choice => t.Value * Math.Pow((double)choice.Row.Section / s.Value, 2)) && t.Value is > 0.02 and < 5 && i.Value <= d.World.Site.MostFaultAmperes;

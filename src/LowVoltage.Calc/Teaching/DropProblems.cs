@@ -18,7 +18,7 @@ internal static class DropProblems
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
         DrawnGiven l = d.Give("length of conductor, out and back", "L", Rounding.Trimmed(2 * d.DrawDistance()), d.LengthUnit);
         DrawnGiven per = d.Give("resistance per length", "R′", d.PerLengthOf(row), d.PerLengthUnit);
-        d.Say($"{d.Subject(load)} draws {i} through {row.Text} copper wire. The wires, out and back together, are {l} long and have {per}.");
+        d.Say($"{d.Subject(load)} draws {i} through {row.Text} copper wire. The wires, out and back together, are {l} long and have a resistance of {per}.");
         d.Sketch(d.Feeder(), [ProblemDraft.Part(DiagramSymbol.Wire, row.Text, $"out and back {l}", per)], [ProblemDraft.Part(load, i)], ProblemDraft.Part(DiagramSymbol.Wire, row.Text));
         double volts = VoltageDrop.Along(d.PerLength(per.Value), d.LengthOf(l.Value), Make.A(i.Value)).Volts;
         d.Ask("How many volts are lost in the wire?", d.Step("the voltage drop", "ΔU", i.Symbol * per.Symbol * l.Symbol / 1000, volts, "V", OhmsLaw.Reference, "Current times resistance per length times length."));
@@ -41,7 +41,7 @@ internal static class DropProblems
         DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
         DrawnGiven l = d.Give("distance, one way", "L", d.DrawDistance(), d.LengthUnit);
         DrawnGiven per = d.Give("resistance per length", "R′", d.PerLengthOf(row), d.PerLengthUnit);
-        d.Say($"{d.Subject(load)}, rated {p} at {u}, is {l} from the {d.World.Feeder} (one way). Both wires, out and back, are {row.Text} copper with {per}. Take the current at {u}.");
+        d.Say($"{d.Subject(load)}, rated {p} at {u}, is {l} from the {d.World.Feeder} (one way). Both wires, out and back, are {row.Text} copper with a resistance of {per}. Take the current at {u}.");
         d.Sketch(d.Feeder(u), [ProblemDraft.Part(DiagramSymbol.Wire, l, row.Text, per)], [ProblemDraft.Part(load, p)], ProblemDraft.Part(DiagramSymbol.Wire, l, row.Text));
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
         Symbol i = d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Power over voltage.");

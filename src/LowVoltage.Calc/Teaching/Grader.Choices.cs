@@ -50,6 +50,6 @@ internal static partial class Grader
     private static GradingResult Named(ProblemChoice choice) => choice.IsRight
         ? new GradingResult(GradingOutcome.Correct, $"Right: {choice.Mistake!.Explanation}") { LikelyMistakes = [choice.Mistake] }
         : new GradingResult(GradingOutcome.WrongValue, choice.Mistake is null
-            ? "No: that answer is wrong, as the problem says. Work it through and see which mistake gives it."
+            ? "No: that answer is wrong. Work it through and see which mistake gives it."
             : "No: work that mistake through, and it gives another number.");
 }

@@ -87,7 +87,7 @@ internal static partial class Grader
             return Right(problem, figures, unitMissing);
         }
 
-        if (Mistakes(problem, measure, inBase) is { Count: > 0 } mistakes)
+        if (Mistakes(problem, measure, inBase) is { Length: > 0 } mistakes)
         {
             return new GradingResult(GradingOutcome.KnownMistake, Diagnosis(mistakes) + UnitToo(problem, unitMissing)) { LikelyMistakes = mistakes };
         }
@@ -134,14 +134,14 @@ internal static partial class Grader
         : $"Not right; {CountWords.Of(mistakes.Count)} mistakes give this number. {string.Join(" Or ", mistakes.Select(mistake => $"{mistake.Name}: {mistake.Explanation}"))}";
 
     /// <summary>The mistakes that give a value in the base unit, the nearest first.</summary>
-    private static IReadOnlyList<Mistake> Mistakes(Problem problem, AnswerMeasure measure, double inBase)
+    private static Mistake[] Mistakes(Problem problem, AnswerMeasure measure, double inBase)
     {
         Mistake[] known = [.. problem.KnownMistakes
             .Where(wrong => measure.IsNear(inBase, measure.Base(wrong.Value)))
             .OrderBy(wrong => Math.Abs(inBase - measure.Base(wrong.Value)))
             .Select(wrong => wrong.Mistake)
             .Distinct()];
-        return known.Length > 0 ? Array.AsReadOnly(known) : OfWriting(problem, measure, inBase) is { } slip ? [slip] : [];
+        return known.Length > 0 ? known : OfWriting(problem, measure, inBase) is { } slip ? [slip] : [];
     }
 
     /// <summary>Whether a sign or a decimal point can be misplaced: not in what is not linear, and not in what has a table to stand in.</summary>

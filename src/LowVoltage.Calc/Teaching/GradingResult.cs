@@ -20,7 +20,11 @@ public sealed class GradingResult
     public string Message { get; }
 
     /// <summary>The mistakes that give this answer, the nearest first; empty where none is known, several where they give the same number.</summary>
-    public IReadOnlyList<Mistake> LikelyMistakes { get; internal init; } = [];
+    public IReadOnlyList<Mistake> LikelyMistakes
+    {
+        get;
+        internal init => field = Array.AsReadOnly<Mistake>([.. value]);
+    } = [];
 
     /// <summary>The first of <see cref="LikelyMistakes"/>; null where none is known.</summary>
     public Mistake? LikelyMistake => LikelyMistakes.Count == 0 ? null : LikelyMistakes[0];

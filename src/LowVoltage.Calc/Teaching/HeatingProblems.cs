@@ -26,7 +26,7 @@ internal static class HeatingProblems
         d.Warn(FuseProblems.Paper);
         double seconds = factor.Value * factor.Value * s.Value * s.Value / (i.Value * i.Value);
         Symbol t = d.Step("the time", "t", Formula.Square(factor.Symbol) * Formula.Square(s.Symbol) / Formula.Square(i.Symbol), "s", AdiabaticHeating.Reference, "The equation solved for the time.");
-        d.Ask("Within what time must the fuse open to save it?", t);
+        d.Ask("Within what time must the fuse open to protect the wire?", t);
         d.Wrong(Mistake.SquareForgotten, factor.Value * s.Value / i.Value);
         d.Wrong(Mistake.Inverted, 1 / seconds);
         d.Wrong(Mistake.SectionNotSquared, factor.Value * factor.Value * s.Value / (i.Value * i.Value));
@@ -62,9 +62,9 @@ internal static class HeatingProblems
         double hot = final.DegreesCelsius;
         Symbol end = d.Step("the temperature when the fuse opens", "θ_e", ((initial + beta) * Formula.Exponential(exponent)) - beta, hot, "°C", AdiabaticHeating.Reference, "The heat equation solved for the end.");
         Ask(d, end, celsius);
-        d.Wrong(Mistake.SquareForgotten, d.Printed(Final(initial.Value, beta.Value, i.Value * t.Value / (constant.Value * s.Value * s.Value))));
-        d.Wrong(Mistake.SectionNotSquared, d.Printed(Final(initial.Value, beta.Value, exponent.Value * s.Value)));
-        d.Wrong(Mistake.ColdWhileHeating, d.Printed(initial.Value + (exponent.Value * (beta.Value + 20))));
+        d.Wrong(Mistake.SquareForgotten, Told(d, Final(initial.Value, beta.Value, i.Value * t.Value / (constant.Value * s.Value * s.Value))));
+        d.Wrong(Mistake.SectionNotSquared, Told(d, Final(initial.Value, beta.Value, exponent.Value * s.Value)));
+        d.Wrong(Mistake.ColdWhileHeating, Told(d, initial.Value + (exponent.Value * (beta.Value + 20))));
         d.Wrong(Mistake.FahrenheitUsed, d.Fahrenheit ? Final(start.Value, beta.Value, exponent.Value) : double.NaN);
         return IsPlausible(d, hot, celsius, i) && (copper || s.Value >= 6);
     }
@@ -85,10 +85,10 @@ internal static class HeatingProblems
         double hot = end.Value;
         Ask(d, end, celsius);
         double Decade(double from, double power) => Final(from, b.Value, power * Math.Log(10));
-        d.Wrong(Mistake.SquareForgotten, d.Printed(Decade(initial.Value, i.Value / s.Value * t.Value / a.Value)));
-        d.Wrong(Mistake.NaturalLogarithm, d.Printed(Final(initial.Value, b.Value, exponent.Value)));
-        d.Wrong(Mistake.OffsetForgotten, d.Printed(initial.Value * Math.Pow(10, exponent.Value)));
-        d.Wrong(Mistake.OffsetLeft, d.Printed(hot + b.Value));
+        d.Wrong(Mistake.SquareForgotten, Told(d, Decade(initial.Value, i.Value / s.Value * t.Value / a.Value)));
+        d.Wrong(Mistake.NaturalLogarithm, Told(d, Final(initial.Value, b.Value, exponent.Value)));
+        d.Wrong(Mistake.OffsetForgotten, Told(d, initial.Value * Math.Pow(10, exponent.Value)));
+        d.Wrong(Mistake.OffsetLeft, Told(d, hot + b.Value));
         d.Wrong(Mistake.FahrenheitUsed, d.Fahrenheit ? Decade(start.Value, exponent.Value) : double.NaN);
         return IsPlausible(d, hot, celsius, i) && (copper || s.Value >= 10_000);
     }
@@ -120,6 +120,9 @@ internal static class HeatingProblems
 
     private static WireRow DrawSize(ProblemDraft d, double least, double most) =>
         d.Random.Pick([.. WireRow.Sizes(d.Gauges).Where(row => row.SquareMillimeters > least && row.SquareMillimeters < most)]);
+
+    // In the unit of the problem; above what three figures can tell to the degree, nobody would write it.
+    private static double Told(ProblemDraft d, double celsius) => d.Printed(celsius) is < 999 and var told ? told : double.NaN;
 
     // Above what three figures can still tell in whole degrees nobody would believe the number.
     private static double Final(double initial, double beta, double exponent) =>

@@ -21,7 +21,7 @@ public sealed partial class Mistake
     internal static Mistake FahrenheitUsed { get; } = new("°F put where °C belongs",
         "The formula takes degrees Celsius; convert first: θ in °C is (θ in °F − 32)/1.8.");
 
-    internal static Mistake NaturalLogarithm { get; } = new("natural logarithm for that to the base 10",
+    internal static Mistake NaturalLogarithm { get; } = new("natural logarithm instead of base 10",
         "The equation takes the logarithm to the base 10, so a power of 10 undoes it, not a power of e.");
 
     internal static Mistake OffsetForgotten { get; } = new("b left out",

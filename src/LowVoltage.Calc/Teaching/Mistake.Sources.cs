@@ -24,7 +24,7 @@ public sealed partial class Mistake
     internal static Mistake ShareForgotten { get; } = new("share forgotten",
         "Only the stated share counts, not the whole.");
 
-    internal static Mistake ShareComplement { get; } = new("what must stay in the battery used",
+    internal static Mistake ShareComplement { get; } = new("share that stays in the battery",
         "That is the share that stays in the battery, not the share that may be used.");
 
     internal static Mistake LampAsResistor { get; } = new("lamp taken for a fixed resistance",

@@ -39,7 +39,7 @@ internal static class NetworkProblems
         DrawnGiven u = d.Give("voltage of the supply", "U", d.DrawVolts(load.Volts), "V");
         DrawnGiven r = d.Give("resistance of the load", "R", load.Volts / load.Amperes, 3, "Ω");
         DrawnGiven lead = d.Give("resistance of each of the two leads", "R_1", Rounding.Figures(r.Value * (15 + d.Random.Next(60)) / 1000, 2), "Ω");
-        d.Say($"{d.Subject(load)} behaves as a plain resistance of {r}. It is connected to {u} through two long leads, one out and one back, of {lead} each.");
+        d.Say($"{d.Subject(load)} behaves as a plain resistor of {r}. It is connected to {u} through two long leads, one out and one back, of {lead} each.");
         d.Sketch(d.Feeder(u), [ProblemDraft.Part(DiagramSymbol.Wire, lead)], [ProblemDraft.Part(load, r)], ProblemDraft.Part(DiagramSymbol.Wire, lead));
         double total = ResistorNetwork.Series(Make.Ohm(lead.Value), Make.Ohm(r.Value), Make.Ohm(lead.Value)).Ohms;
         Symbol all = d.Step("the resistance of the whole circuit", "R_s", lead.Symbol + r.Symbol + lead.Symbol, total, "Ω", OhmsLaw.Reference, "One after the other, resistances add.");

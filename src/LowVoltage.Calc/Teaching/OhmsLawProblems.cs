@@ -24,7 +24,7 @@ internal static class OhmsLawProblems
         DrawnGiven i = d.Give("current at the first measurement", "I_1", load.Amperes, 3, "A");
         decimal share = d.Random.Next(2) == 0 ? d.Random.OnGrid(0.75m, 0.92m, 0.01m) : d.Random.OnGrid(1.06m, 1.2m, 0.01m);
         DrawnGiven low = d.Give("voltage now", "U_2", Rounding.Trimmed(Math.Round((decimal)u.Value * share, 1)), "V");
-        d.Say($"{d.Subject(load)} behaves as a plain resistance and draws {i} at {u}. Later the voltage is {low}.");
+        d.Say($"{d.Subject(load)} behaves as a plain resistor and draws {i} at {u}. Later the voltage is {low}.");
         d.Sketch(d.Feeder($"{u}, then {low}"), [], [ProblemDraft.Part(load, $"{i} at {u}")]);
         double ohms = OhmsLaw.FromVoltageAndCurrent(Make.V(u.Value), Make.A(i.Value)).Resistance.Ohms;
         Symbol r = d.Step("the resistance", "R", u.Symbol / i.Symbol, ohms, "Ω", OhmsLaw.Reference, "The first measurement gives the resistance, which stays.");
@@ -43,7 +43,7 @@ internal static class OhmsLawProblems
     {
         DrawnGiven u = d.Give("voltage", "U", d.DrawVolts(load.Volts), "V");
         DrawnGiven r = d.Give("resistance", "R", load.Volts / load.Amperes, 3, "Ω");
-        d.Say($"{d.Subject(load)} behaves as a plain resistance of {r}. It is connected to {u}.");
+        d.Say($"{d.Subject(load)} behaves as a plain resistor of {r}. It is connected to {u}.");
         d.Sketch(d.Feeder(u), [], [ProblemDraft.Part(load, r)]);
         double amperes = OhmsLaw.FromVoltageAndResistance(Make.V(u.Value), Make.Ohm(r.Value)).Current.Amperes;
         d.Ask("What current does it draw?", d.Step("the current", "I", u.Symbol / r.Symbol, amperes, "A", OhmsLaw.Reference, "Ohm's law, solved for the current."));
@@ -58,7 +58,7 @@ internal static class OhmsLawProblems
     {
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
         DrawnGiven r = d.Give("resistance", "R", load.Volts / load.Amperes, 2, "Ω");
-        d.Say($"{d.Subject(load)} behaves as a plain resistance of {r}, and a current of {i} flows through it.");
+        d.Say($"{d.Subject(load)} behaves as a plain resistor of {r}, and a current of {i} flows through it.");
         d.Sketch(d.Feeder(), [], [ProblemDraft.Part(load, r, i)]);
         double volts = OhmsLaw.FromCurrentAndResistance(Make.A(i.Value), Make.Ohm(r.Value)).Voltage.Volts;
         d.Ask("What is the voltage across it?", d.Step("the voltage", "U", i.Symbol * r.Symbol, volts, "V", OhmsLaw.Reference, "Ohm's law as it stands."));

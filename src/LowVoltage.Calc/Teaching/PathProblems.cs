@@ -13,7 +13,7 @@ internal static class PathProblems
         DrawnGiven n = d.Give("number of joints", "n", (decimal)(3 + d.Random.Next(8)), "");
         DrawnGiven r = d.Give("resistance of one joint", "R_1", d.Random.OnGrid(0.5m, 9m, 0.5m), "mΩ");
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
-        d.Say($"{d.Subject(load)} draws {i}. On its way out and back the current passes {n} crimped and plugged joints, each of {r}.");
+        d.Say($"{d.Subject(load)} draws {i}. On its way out and back the current passes through {n} joints, crimped or plugged, of {r} each.");
         d.Sketch(d.Feeder(), [ProblemDraft.Part(DiagramSymbol.Joint, $"{n} joints", $"{r} each")], [ProblemDraft.Part(load, i)]);
         double ohms = ResistorNetwork.Series([.. Enumerable.Repeat(Make.Milliohm(r.Value), (int)n.Value)]).Ohms;
         double millivolts = OhmsLaw.FromCurrentAndResistance(Make.A(i.Value), Make.Ohm(ohms)).Voltage.Millivolts;
@@ -50,7 +50,7 @@ internal static class PathProblems
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
         DrawnGiven feed = d.Give("resistance of the feed wire", "R_1", (decimal)(10 + d.Random.Next(111)), "mΩ");
         DrawnGiven chassis = d.Give("resistance of the return path", "R_2", (decimal)(3 + d.Random.Next(40)), "mΩ");
-        d.Say($"{d.ChassisAtStart}, {load.One} draws {i}. The feed wire has a resistance of {feed}; the {d.World.Site.Chassis.Noun} carries the current back and has {chassis}, joints included.");
+        d.Say($"{d.ChassisAtStart}, {load.One} draws {i}. The feed wire has a resistance of {feed}; the {d.World.Site.Chassis.Noun} carries the current back and has a resistance of {chassis}, joints included.");
         d.Sketch(d.Feeder(), [ProblemDraft.Part(DiagramSymbol.Wire, feed)], [ProblemDraft.Part(load, i)], d.ChassisPart(chassis));
         double volts = Drop(i.Value, feed.Value, chassis.Value);
         d.Ask("How many volts are lost, out and back?", d.Step("the voltage drop", "ΔU", i.Symbol * (feed.Symbol + chassis.Symbol) / 1000, volts, "V", OhmsLaw.Reference, "Feed wire and return path are in series; the milliohms are divided by 1000."));
@@ -72,7 +72,7 @@ internal static class PathProblems
         DrawnGiven l = d.Give("length of the feed wire", "L", d.DrawDistance(), d.LengthUnit);
         DrawnGiven per = d.Give("resistance per length", "R′", d.PerLengthOf(row), d.PerLengthUnit);
         DrawnGiven chassis = d.Give("resistance of the return path", "R_2", (decimal)(3 + d.Random.Next(40)), "mΩ");
-        d.Say($"{d.ChassisAtStart}, {load.One} rated {p} at {u} is fed through {l} of {row.Text} copper wire with {per}; the {d.World.Site.Chassis.Noun} carries the current back and has {chassis}, joints included. Take the current at {u}.");
+        d.Say($"{d.ChassisAtStart}, {load.One} rated {p} at {u} is fed through {l} of {row.Text} copper wire with a resistance of {per}; the {d.World.Site.Chassis.Noun} carries the current back and has a resistance of {chassis}, joints included. Take the current at {u}.");
         d.Sketch(d.Feeder(u), [ProblemDraft.Part(DiagramSymbol.Wire, l, row.Text, per)], [ProblemDraft.Part(load, p)], d.ChassisPart(chassis));
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
         Symbol i = d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Power over voltage.");

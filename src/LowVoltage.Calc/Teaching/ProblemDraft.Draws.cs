@@ -55,8 +55,12 @@ internal sealed partial class ProblemDraft
     /// <summary>A size with its metal, and its cross-section where its name does not say it: a 14 AWG copper wire (4110 cmil).</summary>
     internal string WireOf(WireRow row, DrawnGiven section) => Gauges ? $"{Article(row.Text)} {row.Text} copper wire ({section})" : $"{Article(row.Text)} {section} copper wire";
 
-    /// <summary>The article of a size: an 8 AWG wire, a 6 mm² wire.</summary>
-    internal static string Article(string size) => size[0] == '8' || size.StartsWith("18", StringComparison.Ordinal) || size.StartsWith("11", StringComparison.Ordinal) ? "an" : "a";
+    /// <summary>The article of what begins with a number: an 8 AWG wire, an 11 m length, a 6 mm² wire.</summary>
+    internal static string Article(string size)
+    {
+        string whole = string.Concat(size.TakeWhile(c => c is >= '0' and <= '9'));
+        return whole is "11" or "18" || (whole.Length > 0 && whole[0] == '8') ? "an" : "a";
+    }
 
     /// <summary>A temperature that no formula needs, printed in the units of this problem.</summary>
     internal string PrintedCelsius(int celsius) => AnswerText.Of(Fahrenheit ? (celsius * 9 / 5m) + 32 : celsius, TemperatureUnit);

@@ -40,7 +40,7 @@ internal static class TemperatureProblems
         DrawnGiven per = d.Give("resistance per length at 20 °C", "R′", d.PerLengthOf(row), d.PerLengthUnit);
         DrawnGiven alpha = d.Give("temperature coefficient of copper, from 20 °C", "α", Coefficient, "1/K");
         DrawnGiven theta = d.Give("temperature of the wire", "θ", d.DrawTemperature(45, 70), d.TemperatureUnit);
-        d.Say($"{d.Subject(load)} is {l} from the {d.World.Feeder} (one way) and draws {i}. Both wires, out and back, are {row.Text} copper with {per} at {d.At20}; in service they warm to {theta}. The temperature coefficient of copper is {alpha}, referred to 20 °C.");
+        d.Say($"{d.Subject(load)} is {l} from the {d.World.Feeder} (one way) and draws {i}. Both wires, out and back, are {row.Text} copper with a resistance of {per} at {d.At20}; in service they warm to {theta}. The temperature coefficient of copper is {alpha}, referred to 20 °C.");
         d.Sketch(d.Feeder(), [ProblemDraft.Part(DiagramSymbol.Wire, l, row.Text, theta)], [ProblemDraft.Part(load, i)], ProblemDraft.Part(DiagramSymbol.Wire, l, row.Text, theta));
         d.SayConversion();
         double cold = (d.PerLength(per.Value) * d.LengthOf(2 * l.Value)).Ohms;

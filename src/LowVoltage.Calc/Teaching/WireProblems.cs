@@ -22,7 +22,7 @@ internal static class WireProblems
             ? d.Give("cross-section", "S", row.SquareMillimeters / CircularMil.SquareMillimeters, 3, "cmil")
             : d.Give("cross-section", "S", (decimal)row.Value, "mm²");
         DrawnGiven l = d.Give("length of the wire", "L", Rounding.Trimmed(2 * d.DrawDistance()), d.LengthUnit);
-        d.Say($"A {l} length of copper wire is cut from a reel for {d.DrawLoad().One} {d.In}. Its cross-section is {s}; the resistivity of copper is {rho} at {d.At20}.");
+        d.Say($"{ProblemDraft.Upper(ProblemDraft.Article(l.ToString()))} {l} length of copper wire is cut from a reel for {d.DrawLoad().One} {d.In}. Its cross-section is {s}; the resistivity of copper is {rho} at {d.At20}.");
         double ohms = Of(d, rho.Value, l.Value, s.Value);
         d.Ask("What is the resistance of this length of wire?", d.Step("the resistance of the wire", "R", rho.Symbol * l.Symbol / s.Symbol, ohms, "Ω", BarReference, "Longer means more, thicker means less."));
         d.Wrong(Mistake.Inverted, rho.Value * s.Value / l.Value);
