@@ -12,6 +12,7 @@ public sealed class Problem
 {
     internal Problem(ProblemRequest request, ProblemDraft draft, IReadOnlyList<WrongAnswer> wrong, IReadOnlyList<ProblemChoice> choices)
     {
+        Request = request;
         Seed = request.Seed;
         Topic = request.Topic;
         Difficulty = request.Difficulty;
@@ -97,6 +98,8 @@ public sealed class Problem
 
     /// <summary>A warning, where shorts, batteries or live work occur; empty where nothing can hurt.</summary>
     public string Caution { get; }
+
+    internal ProblemRequest Request { get; }
 
     internal string Story { get; }
 

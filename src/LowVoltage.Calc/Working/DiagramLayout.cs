@@ -10,7 +10,7 @@ internal static class DiagramLayout
     private const double Gap = 14;
     private const double LeastHeight = 64;
 
-    internal static string Write(CircuitDiagram diagram, string id, bool standsAlone)
+    internal static string Write(CircuitDiagram diagram, string id, bool standsAlone, out double width)
     {
         SvgCanvas canvas = new();
         IReadOnlyList<DiagramPart> back = [.. diagram.Back.Where(part => !IsGround(part))];
@@ -31,7 +31,7 @@ internal static class DiagramLayout
         }
 
         double height = bottom + Margin + Math.Max(12, ground is null ? Lines(back) + (back.Count > 0 ? 10 : 0) : 14 + Lines([ground]));
-        double width = Math.Max(end, ground is null ? 0 : ((left + right) / 2) + (Widest(ground) / 2)) + Margin;
+        width = Math.Max(end, ground is null ? 0 : ((left + right) / 2) + (Widest(ground) / 2)) + Margin;
         return canvas.Finish(id, diagram.Title, diagram.Description, width, height, standsAlone);
     }
 
