@@ -22,8 +22,11 @@ internal sealed partial class ProblemDraft
         Draw(kinds.Length == 0 ? World.Loads : [.. World.Loads.Where(load => kinds.Contains(load.Kind))], World.Supplies);
 
     /// <summary>A load whose current comes back through the chassis of this world.</summary>
-    internal LoadDraw DrawChassisLoad() =>
-        World.Site.Chassis.Loads is { } loads ? Draw(loads, [WorldChassis.TrailerVolts]) : Draw(World.Loads, World.Supplies);
+    internal LoadDraw DrawChassisLoad()
+    {
+        isOnTrailer = World.Site.Chassis.Loads is not null;
+        return World.Site.Chassis.Loads is { } loads ? Draw(loads, [WorldChassis.TrailerVolts]) : Draw(World.Loads, World.Supplies);
+    }
 
     private LoadDraw Draw(IReadOnlyList<WorldLoad> loads, IReadOnlyList<int> supplies)
     {

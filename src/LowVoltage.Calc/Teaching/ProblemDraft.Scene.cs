@@ -8,6 +8,8 @@ internal sealed partial class ProblemDraft
 {
     private const int Openings = 3;
 
+    private bool isOnTrailer;
+
     /// <summary>The place, with its article: a camper van.</summary>
     internal string Place { get; }
 
@@ -20,6 +22,12 @@ internal sealed partial class ProblemDraft
     internal string ChassisAtStart => World.Site.Chassis.Where is { } where ? string.Format(CultureInfo.InvariantCulture, where, Place) : InAtStart;
 
     internal string Starter => string.Format(CultureInfo.InvariantCulture, World.Site.Starter, Place);
+
+    /// <summary>Where wires lie together, at the beginning of a sentence.</summary>
+    internal string Bundle => isOnTrailer ? "In its conduit the wire is" : World.Site.Bundle;
+
+    /// <summary>Where it is warm, at the beginning of a sentence.</summary>
+    internal string Warm => isOnTrailer ? "In the sun it reaches" : World.Site.Warm;
 
     /// <summary>How the first sentence opens; one of a few ways that mean the same.</summary>
     private int Opening { get; }

@@ -90,7 +90,7 @@ internal sealed class QtiItem(QtiDialect qti, Problem problem, string name)
         qti.Attribute("shuffle", "false"),
         qti.Attribute("min-choices", "0"),
         qti.Attribute("max-choices", "1"),
-        qti.Element("prompt", $"{problem.Question} {problem.Instruction}"),
+        qti.Element("prompt", $"{problem.Question} {(problem.Choices.Count > 0 ? problem.Instruction : "Choose one.")}"),
         choices.Select(choice => qti.Element("simple-choice", new XAttribute("identifier", choice.Id), choice.Text)));
 
     private XElement Table(ProblemTable table) => qti.Html(

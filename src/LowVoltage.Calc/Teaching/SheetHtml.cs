@@ -8,7 +8,7 @@ namespace LowVoltage.Calc.Teaching;
 internal static class SheetHtml
 {
     // Wider diagrams stand below the text instead of beside it: made smaller, their labels could not be read on paper.
-    private const double WidestBeside = 330;
+    private const double WidestBeside = 345;
 
     internal static string Page(ProblemSheet sheet, SheetPart part, SheetLayout layout)
     {

@@ -52,7 +52,7 @@ internal static class SheetMarkdown
     {
         Heading(text, problem, number, layout);
         text.Append(SolutionMarkdown.Escape(problem.Story)).Append("\n\n");
-        text.Append(layout.Diagrams && problem.Diagram is { } diagram ? $"*Circuit: {SolutionMarkdown.Escape(diagram.Description)}*\n\n" : "");
+        text.Append(layout.Diagrams && problem.Diagram is { } diagram ? $"*{SolutionMarkdown.Escape(diagram.Description)}*\n\n" : "");
         if (problem.Table is { } table)
         {
             Table(text, table.Heads, table.Rows);

@@ -47,7 +47,7 @@ public sealed class CircuitDiagram
 
     /// <summary>The diagram in a sentence, for those who do not see it.</summary>
     public string Description =>
-        $"{Source}; out through {Listed(Feed, "a wire")}; {(Loads.Count == 1 ? "to" : "to, side by side,")} {Listed(Loads, "")}; back through {Listed(Back, "a wire")}.";
+        $"Circuit: {Source}; out through {Listed(Feed, "a wire")}; {(Loads.Count == 1 ? "to" : "to, side by side,")} {Listed(Loads, "")}; back through {Listed(Back, "a wire")}.";
 
     /// <summary>The diagram as an SVG element to stand inside an HTML page: lines and text take the colour of the text around it.</summary>
     /// <param name="id">A name that begins the two identifiers it needs; each diagram of a page has its own. Letters, digits and hyphens, a letter first.</param>

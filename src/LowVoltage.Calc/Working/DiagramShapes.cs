@@ -60,9 +60,9 @@ internal static class DiagramShapes
                 break;
             case DiagramSymbol.Fault:
                 canvas.Line(-Half, 0, Half, 0);
-                // A flash with its head on the line, beside it and not across, so that the line still reads as one.
-                canvas.Polyline((4, -17), (-2, -10), (3, -10), (-1, -2));
-                canvas.Polyline((-2.5, -6), (-1, -2), (3, -4));
+                // A flash with its head on the line, beside it and not across, so that the line still reads as one; on the side away from the labels.
+                canvas.Polyline((4, 17), (-2, 10), (3, 10), (-1, 2));
+                canvas.Polyline((-2.5, 6), (-1, 2), (3, 4));
                 break;
             default:
                 canvas.Line(-Half, 0, Half, 0);
