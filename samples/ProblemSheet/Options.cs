@@ -3,95 +3,46 @@ using LowVoltage.Calc.Teaching;
 
 namespace LowVoltage.Calc.Samples.ProblemSheet;
 
-/// <summary>The command line.</summary>
-public sealed class Options
+/// <summary>What the command line asks for.</summary>
+public sealed record Options
 {
-    public long Seed { get; private set; } = 1;
+    public required long Seed { get; init; }
 
-    public int Count { get; private set; } = 10;
+    public required int Count { get; init; }
 
-    public IReadOnlyList<ProblemTopic> Topics { get; private set; } = [];
+    public required IReadOnlyList<ProblemTopic> Topics { get; init; }
 
     /// <summary>Null: each difficulty in turn.</summary>
-    public Difficulty? Difficulty { get; private set; } = Teaching.Difficulty.SeveralSteps;
+    public required Difficulty? Difficulty { get; init; }
 
-    public ProblemUnits Units { get; private set; }
+    public required ProblemUnits Units { get; init; }
 
     /// <summary>Null: each form in turn.</summary>
-    public ProblemForm? Form { get; private set; } = ProblemForm.Numeric;
+    public required ProblemForm? Form { get; init; }
 
-    public string? Folder { get; private set; }
+    /// <summary>Null: one sheet, no class set.</summary>
+    public required int? ClassSet { get; init; }
 
-    public string? AnswersFile { get; private set; }
+    /// <summary>The letter of the variant whose answers are marked; null for the sheet itself.</summary>
+    public required string? Variant { get; init; }
 
-    public CultureInfo Culture { get; private set; } = CultureInfo.InvariantCulture;
+    public required string? HtmlFile { get; init; }
 
-    public static Options Parse(IReadOnlyList<string> args)
-    {
-        Options options = new();
-        for (int i = 0; i < args.Count; i += 2)
-        {
-            string value = i + 1 < args.Count ? args[i + 1] : throw new UsageException($"{args[i]} needs a value.");
-            options.Set(args[i], value);
-        }
+    public required string? KeyFile { get; init; }
 
-        return options;
-    }
+    public required string? MarkerFile { get; init; }
 
-    private void Set(string name, string value)
-    {
-        switch (name)
-        {
-            case "--seed":
-                Seed = long.TryParse(value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out long seed)
-                    ? seed : throw new UsageException($"--seed takes a whole number of at most 18 digits, not '{value}'.");
-                break;
-            case "--count":
-                Count = int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count is >= 1 and <= 1000
-                    ? count : throw new UsageException($"--count takes a number from 1 to 1000, not '{value}'.");
-                break;
-            case "--topics":
-                Topics = [.. value.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(word => Word<ProblemTopic>(name, word)!.Value)];
-                break;
-            case "--difficulty":
-                Difficulty = Word<Difficulty>(name, value, "Mixed");
-                break;
-            case "--units":
-                Units = Word<ProblemUnits>(name, value)!.Value;
-                break;
-            case "--form":
-                Form = Word<ProblemForm>(name, value, "Mixed");
-                break;
-            case "--out":
-                Folder = value;
-                break;
-            case "--grade":
-                AnswersFile = value;
-                break;
-            case "--culture":
-                Culture = CultureInfo.GetCultures(CultureTypes.AllCultures).FirstOrDefault(known => string.Equals(known.Name, value, StringComparison.OrdinalIgnoreCase))
-                    ?? throw new UsageException($"--culture does not know '{value}'; de-DE is one.");
-                break;
-            default:
-                throw new UsageException($"Unknown option {name}.");
-        }
-    }
+    public required string? QtiFile { get; init; }
 
-    /// <summary>A value by its name, in any case and with or without hyphens; null for the word that stands for all in turn.</summary>
-    private static T? Word<T>(string name, string value, string? forAll = null)
-        where T : struct, Enum
-    {
-        string plain = value.Replace("-", "", StringComparison.Ordinal);
-        if (plain.Equals(forAll, StringComparison.OrdinalIgnoreCase))
-        {
-            return null;
-        }
+    public required QtiVersion QtiVersion { get; init; }
 
-        string[] names = forAll is null ? Enum.GetNames<T>() : [.. Enum.GetNames<T>(), forAll];
-        return Enum.GetValues<T>().Cast<T?>().FirstOrDefault(known => plain.Equals(known.ToString(), StringComparison.OrdinalIgnoreCase))
-            ?? throw new UsageException($"{name} does not know '{value}'. It takes {string.Join(", ", names)}.");
-    }
+    public required string? Folder { get; init; }
+
+    public required string? AnswersFile { get; init; }
+
+    public required CultureInfo Culture { get; init; }
+
+    public required SheetLayout Layout { get; init; }
+
+    public bool WritesFiles => HtmlFile is not null || KeyFile is not null || QtiFile is not null || MarkerFile is not null || Folder is not null;
 }
-
-/// <summary>The command line cannot be understood.</summary>
-public sealed class UsageException(string problem) : Exception(problem + " Try --help.");

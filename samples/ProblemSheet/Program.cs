@@ -4,7 +4,7 @@ using Sheet = LowVoltage.Calc.Teaching.ProblemSheet;
 
 namespace LowVoltage.Calc.Samples.ProblemSheet;
 
-/// <summary>Prints a sheet of problems, writes it with its key, or marks a file of answers.</summary>
+/// <summary>Prints a sheet of problems, writes it with its key, as variants for a class or as a quiz package, or marks a file of answers.</summary>
 public static class Program
 {
     public const int Done = 0;
@@ -14,43 +14,43 @@ public static class Program
     public static int Main(string[] args)
     {
         // Some consoles start with a legacy code page, which has no Ω and no ².
-        Console.OutputEncoding = Encoding.UTF8;
+        Console.OutputEncoding = new UTF8Encoding(false);
         return Run(args, Console.Out, Console.Error);
     }
 
     /// <summary>The whole program. What keeps it from doing its work goes to <paramref name="error"/>.</summary>
     public static int Run(IReadOnlyList<string> args, TextWriter output, TextWriter error)
     {
-        if (args.Contains("--help") || args.Contains("-h"))
-        {
-            Help(output);
-            return Done;
-        }
-
         try
         {
-            Options options = Options.Parse(args);
+            if (new SheetCommand().Read(args, output) is not { } options)
+            {
+                return Done;
+            }
+
             Sheet sheet = Make(options);
             if (options.AnswersFile is { } file)
             {
-                IReadOnlyDictionary<int, string> answers = AnswersFile.Read(file, sheet.Problems.Count);
-                return AnswersFile.Mark(sheet.Problems, answers, options.Culture, output) == sheet.Problems.Count ? Done : SomeWrong;
+                Sheet marked = options.Variant is { } variant ? Variant(sheet, options.ClassSet!.Value, variant) : sheet;
+                IReadOnlyDictionary<int, string> answers = AnswersFile.Read(file, marked.Problems.Count);
+                return AnswersFile.Mark(marked.Problems, answers, options.Culture, output) == marked.Problems.Count ? Done : SomeWrong;
             }
 
-            if (options.Folder is { } folder)
+            if (options.WritesFiles)
             {
-                Write(sheet, options, folder, output);
+                new SheetFiles(options, output).Write(sheet);
             }
             else
             {
-                output.Write(sheet.ToMarkdown(SheetPart.Problems));
+                output.Write(sheet.ToMarkdown(SheetPart.Problems, options.Layout));
             }
 
             return Done;
         }
-        catch (Exception problem) when (problem is UsageException or AnswersFileException or IOException or UnauthorizedAccessException or ArgumentException)
+        catch (Exception problem) when (problem is UsageException or AnswersFileException or IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            error.WriteLine(problem.Message);
+            // Only the sentence: a parameter's name and the value again say nothing to whoever typed a command.
+            error.WriteLine(problem is ArgumentException ? problem.Message.Split(" (Parameter", 2)[0] : problem.Message);
             return BadInput;
         }
     }
@@ -66,38 +66,11 @@ public static class Program
         return Sheet.Of($"Wiring problems, sheet {options.Seed}", problems);
     }
 
-    private static void Write(Sheet sheet, Options options, string folder, TextWriter output)
+    private static Sheet Variant(Sheet sheet, int variants, string letter)
     {
-        Directory.CreateDirectory(folder);
-        (string Name, string Text, string What)[] files =
-        [
-            ($"sheet-{options.Seed}.md", sheet.ToMarkdown(SheetPart.Problems), "the problems"),
-            ($"sheet-{options.Seed}-key.md", sheet.ToMarkdown(SheetPart.Key), "answers, usual mistakes and worked solutions"),
-            ($"sheet-{options.Seed}.html", sheet.ToHtmlPage(SheetPart.Both), "both to print, the key on pages of its own"),
-        ];
-        foreach ((string name, string text, string what) in files)
-        {
-            File.WriteAllText(Path.Combine(folder, name), text);
-            output.WriteLine($"{Path.Combine(folder, name)}: {what}");
-        }
+        int at = Enumerable.Range(0, variants).FirstOrDefault(v => ClassSet.Label(v) == letter, -1);
+        return at >= 0
+            ? ClassSet.Create(sheet, variants).Variants[at]
+            : throw new UsageException($"--variant takes a letter from A to {ClassSet.Label(variants - 1)}, not '{letter}'.");
     }
-
-    private static void Help(TextWriter output) => output.WriteLine($"""
-        Prints a sheet of wiring problems; the same seed gives the same sheet. The problems are invented paper exercises.
-
-          ProblemSheet [--seed N] [--count N] [--topics A,B] [--difficulty D] [--units U] [--form F] [--out DIR | --grade FILE [--culture C]]
-
-          --seed N        any whole number of at most 18 digits; 1 without it
-          --count N       1 to 1000; 10 without it
-          --topics A,B    taken in turn; all without it:
-                          {string.Join(",\n                  ", Enum.GetNames<ProblemTopic>().Chunk(5).Select(some => string.Join(", ", some)))}
-          --difficulty D  OneStep, SeveralSteps, Design or Mixed; SeveralSteps without it
-          --units U       Metric, UsCustomary or Mixed; Metric without it
-          --form F        Numeric, MultipleChoice, FindTheMistake or Mixed; Numeric without it
-          --out DIR       writes the problems and the key as Markdown, and both as one HTML page to print
-          --grade FILE    marks a file of answers, one a line: '3: 2.4 A'; give the options the sheet was made with
-          --culture C     whose decimal mark the answers use, such as de-DE; a point without it
-
-        Exit code: 0 done (with --grade: all right), 1 some answer is wrong or missing, 2 bad input.
-        """);
 }

@@ -15,20 +15,22 @@ internal static class AmpacityProblems
         RatedWire wire = RatedWire.Draw(d);
         DrawnGiven table = d.Give("current by the table", "I_t", (decimal)wire.Rated.Current.Amperes, "A");
         DrawnGiven hot = d.Give("factor for the hot place", "f_1", (decimal)wire.Warmth.Value, "");
-        d.Say($"{d.World.InAtStart} runs {Article(wire.Size)} {wire.Size} copper wire with insulation for {d.PrintedCelsius((int)wire.Rated.Rating.InsulationRating.DegreesCelsius)}. {wire.Table} gives it {table} at {d.PrintedCelsius((int)wire.Rated.Rating.Table.BaseAmbient.DegreesCelsius)}, with no other circuit beside it. {wire.Place}: the factor for that is {hot}.");
+        int insulation = (int)Math.Round(wire.Rated.Rating.InsulationRating.DegreesCelsius), air = (int)Math.Round(wire.Rated.Rating.Table.BaseAmbient.DegreesCelsius);
+        d.Say($"{d.FedBy(d.DrawLoad(), $"{ProblemDraft.Article(wire.Size)} {wire.Size} copper wire with insulation rated {d.PrintedRating(insulation)}")}. {wire.Table} gives the wire {table} at {d.PrintedRating(air)} with no other circuit beside it. {wire.Place}; the derating factor for that is {hot}.");
         DeratedAmpacity result = wire.Rated.With(wire.Warmth);
         Formula formula = table.Symbol * hot.Symbol;
         double twice = table.Value * hot.Value * hot.Value;
         if (grouped)
         {
             DrawnGiven beside = d.Give("factor for the bundle", "f_2", (decimal)wire.Group.Value, "");
-            d.Say($"{wire.Company}: the factor for that is {beside}.");
+            d.Say($"{wire.Company}; the factor for that is {beside}.");
             Symbol first = d.Step("the current in the hot place", "I_h", formula, result.Current.Amperes, "A", wire.Warmth.Reference, "The table's current times the factor for the heat.");
             // The handbook of vehicle wire has no factors for bundles; those of IEC 60364 stand in, as in the library's own basis.
             result = wire.Group.RuleSet == wire.Rated.Rating.Table.RuleSet ? result.With(wire.Group) : result.WithForeignFactor(wire.Group);
             formula = first * beside.Symbol;
             twice *= beside.Value;
-            d.Wrong(Mistake.OneFactorOnly, table.Value * (d.Random.Next(2) == 0 ? hot.Value : beside.Value));
+            d.Wrong(Mistake.OneFactorOnly, table.Value * hot.Value);
+            d.Wrong(Mistake.OneFactorOnly, table.Value * beside.Value);
             d.Wrong(Mistake.FactorsAveraged, table.Value * (hot.Value + beside.Value) / 2);
         }
 
@@ -37,10 +39,10 @@ internal static class AmpacityProblems
             "the current it may carry", "I_z", formula, amperes, "A", grouped ? wire.Group.Reference : wire.Warmth.Reference, "Each condition reduces what the wire may carry once."));
         d.Wrong(Mistake.DeratingForgotten, table.Value);
         d.Wrong(Mistake.DeratingTwice, twice);
+        d.Wrong(Mistake.DeratingTwice, grouped ? amperes * wire.Group.Value : double.NaN);
         d.Wrong(Mistake.DeratingInverted, table.Value * table.Value / amperes);
         d.Wrong(Mistake.DeratingComplement, table.Value - amperes);
         return hot.Value < 1 && (!grouped || wire.Group.Value < 1);
     }
 
-    private static string Article(string size) => size.StartsWith("8 ", StringComparison.Ordinal) || size.StartsWith("18 ", StringComparison.Ordinal) ? "an" : "a";
 }

@@ -16,5 +16,6 @@ internal enum AnswerDimension
     Energy,
     ResistancePerLength,
     CurrentDensity,
+    SectionPerCurrent,
     JouleIntegral,
 }

@@ -55,6 +55,7 @@ internal sealed class AnswerUnit
         AnswerDimension.Energy => "an energy",
         AnswerDimension.ResistancePerLength => "a resistance per length",
         AnswerDimension.CurrentDensity => "a current density",
+        AnswerDimension.SectionPerCurrent => "a cross-section per ampere",
         _ => "a Joule integral",
     };
 }

@@ -39,6 +39,12 @@ internal static class AnswerUnits
             return true;
         }
 
+        if (top.Dimension == D.Section && TryFind(below, out AnswerUnit current) && current.Dimension == D.Current)
+        {
+            unit = new AnswerUnit(D.SectionPerCurrent, top.ToBase(1) / current.ToBase(1));
+            return true;
+        }
+
         double length = below switch
         {
             "1000ft" or "1000feet" or "kft" or "Mft" => 1000 * Foot,

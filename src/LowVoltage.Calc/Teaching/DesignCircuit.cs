@@ -16,21 +16,26 @@ internal sealed class DesignCircuit
         LoadDraw load = throughChassis ? d.DrawChassisLoad() : d.DrawLoad();
         P = d.Give("power of the load", "P", load.Watts, "W");
         U = d.Give("voltage", "U", load.Volts, "V");
-        L = d.Give(throughChassis ? "length of the wire out" : "distance, one way", "L", d.DrawDistance(), d.LengthUnit);
-        Chassis = throughChassis ? d.Give("resistance of the way back", "R_2", (decimal)(2 + d.Random.Next(12)), "mΩ") : null;
+        L = d.Give(throughChassis ? "length of the feed wire" : "distance, one way", "L", d.DrawDistance(), d.LengthUnit);
+        Chassis = throughChassis ? d.Give("resistance of the return path", "R_2", (decimal)(2 + d.Random.Next(12)), "mΩ") : null;
         Share = d.Give("allowed drop, of the voltage", "p", (decimal)(2 + d.Random.Next(4)), "%");
         Loading = d.Give("share of its rating that a fuse carries continuously", "k", d.Random.Pick((decimal[])[0.75m, 0.8m]), "");
         Place = Table.DrawPlace(d);
         Factor = d.Give("factor for the place", "f", (decimal)Place.Factor, "");
-        d.Say(Chassis is null ? DesignStatement.Task(d.World, load, P, U, L) : DesignStatement.ChassisTask(d.World, load, P, U, L, Chassis));
-        d.Say(DesignStatement.Drop(d.World, Share, U));
+        d.Say(Chassis is null ? DesignStatement.Task(d, load, P, U, L) : DesignStatement.ChassisTask(d, load, P, U, L, Chassis));
+        d.Sketch(
+            d.Feeder(U),
+            [ProblemDraft.Part(DiagramSymbol.Fuse, "? A"), ProblemDraft.Part(DiagramSymbol.Wire, L, "? size")],
+            [ProblemDraft.Part(load, P)],
+            Chassis is null ? ProblemDraft.Part(DiagramSymbol.Wire, L, "? size") : d.ChassisPart(Chassis));
+        d.Say(DesignStatement.Drop(d, Share, U));
         d.Say(DesignStatement.Fuse(d.World, Loading));
         d.Say(DesignStatement.Place(Place, Factor));
         d.Say(DesignStatement.AtHand(d.World));
-        d.GiveWords("fuses at hand", FuseProblems.RatingList());
+        d.GiveWords("fuses available", FuseProblems.RatingList());
         d.AskDefence(DesignStatement.Defence(d.World));
         d.Show(new ProblemTable(
-            d.Gauges ? ["size", "mm²", d.PerLengthUnit, "table, A"] : ["size", d.PerLengthUnit, "table, A"],
+            d.Gauges ? ["size", d.SectionUnit, d.PerLengthUnit, "table, A"] : ["size", d.PerLengthUnit, "table, A"],
             [.. Rows.Select(row => (IReadOnlyList<string>)[row.Text, .. d.Gauges ? [AnswerText.Of(row.Section, "")] : Array.Empty<string>(), AnswerText.Digits((double)PerLength(row), 3), AnswerText.Of(row.Amperes, "")])]));
     }
 
@@ -101,10 +106,10 @@ internal sealed class DesignCircuit
         Current = d.Step("the current", "I", P.Symbol / U.Symbol, amperes, "A", OhmsLaw.Reference, "Power over voltage.");
         Symbol drop = d.Step("the allowed drop in volts", "ΔU_m", Share.Symbol / 100 * U.Symbol, "V", null, "The share of the voltage.");
         double ohms = VoltageDrop.GreatestResistance(Make.A(amperes), Make.V(drop.Value)).Ohms;
-        Symbol allowed = d.Step("the resistance allowed out and back", "R_m", drop / Current, ohms, "Ω", OhmsLaw.Reference, "Ohm's law for the way.");
+        Symbol allowed = d.Step("the resistance allowed out and back", "R_m", drop / Current, ohms, "Ω", OhmsLaw.Reference, "Ohm's law for the path.");
         Formula left = Chassis is null ? allowed : allowed - (Chassis.Symbol / 1000);
         Symbol per = d.Step("the resistance per length allowed", "R′_m", left / (Ways == 2 ? 2 * L.Symbol : L.Symbol) * 1000, d.PerLengthUnit, null,
-            Chassis is null ? "Over twice the distance, out and back." : "What the way back leaves, over the wire out.");
+            Chassis is null ? "Over twice the distance, out and back." : "What the return path leaves, over the feed wire.");
         double least = FuseLoading.LeastRatingFor(Make.A(amperes), Loading.Value).Amperes, rating = FuseProblems.Rating(least);
         if (ByDrop(per.Value) is not { } byDrop || double.IsNaN(rating) || ByCurrent(rating / Factor.Value) is not { } byCurrent)
         {

@@ -27,7 +27,7 @@ internal sealed class DesignDefence(DesignCircuit circuit, ProblemDraft d)
         List<string> lines = [Smaller(circuit.Rows[at - 1]), Larger(circuit.Rows[at + 1])];
         if (FuseSeries.RoadVehicleBlade.NextSmaller(Make.A(Right.Rating)) is { } below)
         {
-            lines.Add($"A {Rated(below.Current.Amperes)} fuse would be loaded with {Text(Right.Amperes / below.Current.Amperes)} of its rating; {circuit.Loading} is allowed.");
+            lines.Add($"A {Rated(below.Current.Amperes)} fuse would be loaded to {Text(Right.Amperes / below.Current.Amperes)} times its rating; {circuit.Loading} is allowed.");
         }
 
         if (FuseSeries.RoadVehicleBlade.NextLarger(Make.A(Right.Rating)) is { } above)
@@ -48,15 +48,15 @@ internal sealed class DesignDefence(DesignCircuit circuit, ProblemDraft d)
     {
         string drop = Volts(row) > MostVolts ? $"loses {Text(Volts(row))} V, and {Text(MostVolts)} V are allowed" : "";
         string current = Carries(row) < Right.Rating ? $"may carry {Text(Carries(row))} A, and the fuse lets {Rated(Right.Rating)} pass" : "";
-        return $"{row.Text}, a size thinner, {drop}{(drop.Length > 0 && current.Length > 0 ? "; it " : "")}{current}.";
+        return $"{row.Text}, one size thinner, {drop}{(drop.Length > 0 && current.Length > 0 ? "; it " : "")}{current}.";
     }
 
     private string Larger(DesignRow row) =>
-        $"{row.Text}, a size thicker, is needless: {Right.Row.Text} loses {Text(Volts(Right.Row))} V of the {Text(MostVolts)} V allowed and may carry {Text(Carries(Right.Row))} A behind a fuse of {Rated(Right.Rating)}.";
+        $"{row.Text}, one size thicker, is unnecessary: {Right.Row.Text} loses {Text(Volts(Right.Row))} V of the {Text(MostVolts)} V allowed and may carry {Text(Carries(Right.Row))} A behind a fuse of {Rated(Right.Rating)}.";
 
     private string Above(double rating) => Carries(Right.Row) < rating
         ? $"A {Rated(rating)} fuse is more than the wire may carry there: {Text(Carries(Right.Row))} A."
-        : $"A {Rated(rating)} fuse is not needed: {Rated(Right.Rating)} is loaded with {Text(Right.Amperes / Right.Rating)} of its rating, and the larger fuse lets a fault do more harm.";
+        : $"A {Rated(rating)} fuse is not needed: {Rated(Right.Rating)} is loaded to {Text(Right.Amperes / Right.Rating)} times its rating, and a larger fuse lets a fault do more harm.";
 
     // A complete design looks at the hot wire, the short circuit and the time of the fuse too.
     private string? Complete()
@@ -68,7 +68,7 @@ internal sealed class DesignDefence(DesignCircuit circuit, ProblemDraft d)
             Conductor wire = rules.Conductors.Conductors.First(size => size.Size == Right.Row.Size);
             CircuitDesign check = CircuitDesigner.Verify(requirements, wire, FuseSeries.RoadVehicleBlade.SmallestAtLeast(Make.A(Right.Rating)), rules);
             return check.IsFeasible
-                ? $"A complete check with a heat balance of the bundle, which also looks at the short circuit and the opening time of the fuse, finds nothing against either. What has the least to spare: {check.Governing.Name}."
+                ? $"A complete check with a heat balance of the bundle, which also looks at the short circuit and the opening time of the fuse, finds nothing against either. The check with the least margin: {check.Governing.Name}."
                 : null;
         }
 
@@ -79,12 +79,12 @@ internal sealed class DesignDefence(DesignCircuit circuit, ProblemDraft d)
         }
 
         RejectedSize last = design.Rejected[design.Rejected.Count - 1];
-        return $"A complete design, which also looks at the wire's own warmth, the short circuit and the opening time of the fuse, comes to the same {Right.Row.Text} and the same {Rated(Right.Rating)} fuse. {Deciding(last.Check.Name, design.Governing.Name)}";
+        return $"A complete design, which also looks at the wire's own heat, the short circuit and the opening time of the fuse, arrives at the same {Right.Row.Text} and the same {Rated(Right.Rating)} fuse. {Deciding(last.Check.Name, design.Governing.Name)}";
     }
 
     private static string Deciding(string stops, string governs) => stops == governs
-        ? $"What stops the thinner size, and here has the least to spare: {stops}."
-        : $"What stops the thinner size: {stops}; what here has the least to spare: {governs}.";
+        ? $"What rules out the thinner size, and has the least margin here: {stops}."
+        : $"What rules out the thinner size: {stops}; the check with the least margin here: {governs}.";
 
     private CircuitRequirements Requirements() => new()
     {

@@ -9,16 +9,16 @@ internal static partial class DesignProblems
 {
     private static bool Resistance(ProblemDraft d, DesignCircuit c)
     {
-        d.Ask("What resistance does the way out and back have with the wire that you choose?", c.StepResistance());
+        d.Ask("What is the resistance, out and back, with the wire that you choose?", c.StepResistance());
         return Finish(d, c, choice => choice.Ohms);
     }
 
     private static bool Doubled(ProblemDraft d, DesignCircuit c)
     {
-        d.Say("Later a second, equal pair of wires is laid beside the first and joined to it at both ends.");
+        d.Say("Later a second, identical pair of wires is laid beside the first and joined to it at both ends.");
         Symbol r = c.StepResistance();
         double half = ResistorNetwork.Parallel(Make.Ohm(r.Value), Make.Ohm(r.Value)).Ohms;
-        d.Ask("What resistance, out and back, do the two pairs have together, with the wire that you choose?", d.Step("the resistance of both pairs", "R_p", r / 2, half, "Ω", OhmsLaw.Reference, "Two equal resistances side by side: half of one."));
+        d.Ask("What is the resistance, out and back, of the two pairs together, with the wire that you choose?", d.Step("the resistance of both pairs", "R_p", r / 2, half, "Ω", OhmsLaw.Reference, "Two equal resistances in parallel: half of one."));
         d.Wrong(Mistake.SeriesForParallel, 2 * r.Value);
         return Finish(d, c, choice => choice.Ohms / 2);
     }
@@ -27,11 +27,11 @@ internal static partial class DesignProblems
     {
         DrawnGiven alpha = d.Give("temperature coefficient of copper, from 20 °C", "α", 0.00393m, "1/K");
         DrawnGiven theta = d.Give("temperature of the wire", "θ", d.DrawTemperature(50, 70), d.TemperatureUnit);
-        d.Say($"In service the wire warms to {theta}; the temperature coefficient of copper is {alpha}, from 20 °C.");
+        d.Say($"In service the wire warms to {theta}; the temperature coefficient of copper is {alpha}, referred to 20 °C.");
         d.SayConversion();
         Symbol r = c.StepResistance(), hot = d.InCelsius(theta, "θ_x");
         double value = Conductors.TemperatureCorrection.ResistanceAt(Make.Ohm(r.Value), Make.Celsius(20), Make.Celsius(hot.Value), alpha.Value, Make.Celsius(20)).Ohms;
-        d.Ask("What resistance, out and back, does the wire that you choose have when hot?", d.Step(
+        d.Ask("What is the resistance, out and back, of the wire that you choose when it is hot?", d.Step(
             "the resistance, hot", "R_x", r * (1 + (alpha.Symbol * (hot - 20))), value, "Ω", Conductors.ConductorMaterial.Copper.Reference, "Resistance rises in a straight line with temperature."));
         d.Wrong(Mistake.ColdForHot, r.Value);
         d.Wrong(Mistake.TemperatureSign, (2 * r.Value) - value);

@@ -41,14 +41,14 @@ internal static partial class DesignProblems
 
     private static bool Size(ProblemDraft d, DesignCircuit c)
     {
-        d.AskStandard("Which size do you choose?", d.Choose("the size chosen", "S", c.Right.Row.Value, d.SizeUnit, null, "The smallest that meets both conditions."));
+        d.AskStandard("Which size do you choose?", d.Choose("the size chosen", "S", c.Right.Row.Value, d.SizeUnit, null, "The smallest that meets both conditions."), c.Rows.Select(row => row.Value));
         return Finish(d, c, choice => choice.Row.Value);
     }
 
     private static bool Fuse(ProblemDraft d, DesignCircuit c)
     {
         Symbol rating = d.Choose("the fuse chosen", "I_f", c.Rating.Value, "A", FuseSeries.RoadVehicleBlade.Reference, "As found above; the wire is chosen for it.");
-        d.AskStandard("Which fuse do you choose?", rating);
+        d.AskStandard("Which fuse do you choose?", rating, FuseProblems.Standards);
         d.Wrong(Mistake.LoadingForgotten, FuseProblems.Rating(c.Right.Amperes));
         d.Wrong(Mistake.LoadingMultiplied, FuseProblems.Rating(c.Right.Amperes * c.Loading.Value));
         d.Wrong(Mistake.LoadingTwice, FuseProblems.Rating(c.Right.Amperes / c.Loading.Value / c.Loading.Value));
@@ -72,7 +72,15 @@ internal static partial class DesignProblems
 
     private static bool Density(ProblemDraft d, DesignCircuit c)
     {
-        Symbol s = d.Choose("cross-section of the size chosen", "S", (double)c.Right.Row.Section, "mm²", null, "From the same row.");
+        Symbol s = d.Choose("cross-section of the size chosen", "S", (double)c.Right.Row.Section, d.SectionUnit, null, "From the same row.");
+        if (d.Gauges)
+        {
+            // United States practice counts circular mils per ampere, which says the same the other way up.
+            d.Ask("How many circular mils per ampere does the wire that you choose give the load?", d.Step("the cross-section per ampere", "s", s / c.Current, "cmil/A", null, "Cross-section over current."));
+            d.Wrong(Mistake.Inverted, c.Right.Amperes / (double)c.Right.Row.Section);
+            return Finish(d, c, choice => (double)choice.Row.Section / choice.Amperes) && d.Answer.Value >= 240;
+        }
+
         d.Ask("What current density does the load cause in the wire that you choose?", d.Step("the current density", "J", c.Current / s, "A/mm²", null, "Current over cross-section."));
         d.Wrong(Mistake.Inverted, (double)c.Right.Row.Section / c.Right.Amperes);
         return Finish(d, c, choice => choice.Amperes / (double)choice.Row.Section) && d.Answer.Value <= 8;

@@ -8,32 +8,32 @@ internal static class DesignStatement
     private const int Wordings = 3;
 
     /// <summary>Who needs what, and how far away.</summary>
-    internal static string Task(ProblemWorld world, LoadDraw load, DrawnGiven watts, DrawnGiven volts, DrawnGiven distance) =>
-        Upper(string.Format(CultureInfo.InvariantCulture, world.Site.Task, load.One, $"{watts} at {volts}", distance));
+    internal static string Task(ProblemDraft d, LoadDraw load, DrawnGiven watts, DrawnGiven volts, DrawnGiven distance) =>
+        ProblemDraft.Upper(string.Format(CultureInfo.InvariantCulture, d.World.Site.Task, load.One, $"{watts} at {volts}", distance, d.Place));
 
     /// <summary>As <see cref="Task"/>, where the current comes back through metal.</summary>
-    internal static string ChassisTask(ProblemWorld world, LoadDraw load, DrawnGiven watts, DrawnGiven volts, DrawnGiven wire, DrawnGiven back) =>
-        $"{world.ChassisAtStart}, {load.One} of {watts} at {volts} is to be fed through {wire} of wire; the {world.Site.Chassis.Noun} is the way back and has {back}.";
+    internal static string ChassisTask(ProblemDraft d, LoadDraw load, DrawnGiven watts, DrawnGiven volts, DrawnGiven wire, DrawnGiven back) =>
+        $"{d.ChassisAtStart}, {load.One} rated {watts} at {volts} is to be fed through {wire} of wire; the {d.World.Site.Chassis.Noun} carries the current back and has a resistance of {back}.";
 
-    internal static string Drop(ProblemWorld world, DrawnGiven share, DrawnGiven volts) => Wording(world) switch
+    internal static string Drop(ProblemDraft d, DrawnGiven share, DrawnGiven volts) => Wording(d.World) switch
     {
-        0 => $"At most {share} of the voltage may be lost out and back (current at {volts}, copper at 20 °C).",
-        1 => $"The drop, out and back, must keep within {share} (current at {volts}, copper at 20 °C).",
-        _ => $"Take the current at {volts} and copper at 20 °C; {share} of the voltage may be lost out and back.",
+        0 => $"At most {share} of the voltage may be lost out and back (take the current at {volts} and copper at {d.At20}).",
+        1 => $"The voltage drop, out and back, must stay within {share} (take the current at {volts} and copper at {d.At20}).",
+        _ => $"Take the current at {volts} and copper at {d.At20}; up to {share} of the voltage may be lost out and back.",
     };
 
     internal static string Fuse(ProblemWorld world, DrawnGiven loading) => Wording(world) switch
     {
-        0 => $"The load may be at most {loading} of the fuse's rating; the wire must carry the whole rating.",
-        1 => $"The fuse may carry {loading} of its rating continuously; the wire must carry all of it.",
-        _ => $"Load the fuse with at most {loading} of its rating, and choose a wire that carries the whole rating.",
+        0 => $"The load may be at most {loading} times the rating of the fuse; the wire must carry the full rating.",
+        1 => $"The fuse may carry {loading} times its rating continuously; the wire must carry all of the rating.",
+        _ => $"Load the fuse to at most {loading} times its rating, and choose a wire that carries the full rating.",
     };
 
-    internal static string Place(DesignPlace place, DrawnGiven factor) => $"{place.Words} {factor} of the table's current.";
+    internal static string Place(DesignPlace place, DrawnGiven factor) => $"{place.Words} {factor} times the table current.";
 
-    internal static string AtHand(ProblemWorld world) => $"Fuses at hand: {FuseProblems.RatingList()}. " + Wording(world) switch
+    internal static string AtHand(ProblemWorld world) => $"Fuses available: {FuseProblems.RatingList()}. " + Wording(world) switch
     {
-        0 => "Choose the smallest fuse and wire that will do.",
+        0 => "Choose the smallest fuse and the smallest wire that will do.",
         1 => "Take the smallest fuse, and the smallest wire that goes with it.",
         _ => "Find the smallest fuse and wire that meet all this.",
     };
@@ -41,12 +41,11 @@ internal static class DesignStatement
     /// <summary>What is asked beside the number.</summary>
     internal static string Defence(ProblemWorld world) => Wording(world) switch
     {
-        0 => "Defend your choice in a sentence each: what stops the next smaller size, why is the next larger one needless, and what is wrong with the fuses beside yours?",
-        1 => "Then give your reasons, one sentence each: why not a size thinner, why not a size thicker, why no other fuse?",
-        _ => "Say also, in a sentence each, why the next smaller size fails, why the next larger one is not needed, and why neither the fuse below nor the fuse above will do.",
+        0 => "Defend your choice, one sentence each: what rules out the next smaller size, why is the next larger one unnecessary, and what is wrong with the fuse ratings on either side of yours?",
+        1 => "Then give your reasons, one sentence each: why not one size thinner, why not one size thicker, and why no other fuse?",
+        _ => "Also explain, in a sentence each, why the next smaller size fails, why the next larger one is not needed, and why neither the next smaller nor the next larger fuse will do.",
     };
 
     private static int Wording(ProblemWorld world) => (int)world.Setting % Wordings;
 
-    private static string Upper(string words) => char.ToUpperInvariant(words[0]) + words.Substring(1);
 }

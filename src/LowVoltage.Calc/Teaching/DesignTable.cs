@@ -41,13 +41,13 @@ internal sealed record DesignTable(IReadOnlyList<DesignRow> Rows, AmpacityTable 
         {
             int conductors = this == Craft ? 4 + d.Random.Next(20) : 4 + d.Random.Next(9);
             double bundled = this == Craft ? Cfr33Part183ConductorCount.Factor(conductors, Make.V(50)).Value : NecConductorCount.Factor(conductors).Value;
-            return new DesignPlace(30, conductors, $"{d.World.Site.Bundle} one of {CountWords.Of(conductors)} loaded conductors and may carry", bundled);
+            return new DesignPlace(30, conductors, $"{d.Bundle} one of {CountWords.Of(conductors)} current-carrying conductors, so it may carry only", bundled);
         }
 
         int celsius = 35 + (5 * d.Random.Next(5));
         Temperature hot = Make.Celsius(celsius);
         double factor = this == Building ? Iec60364Ambient.Factor(hot, Make.Celsius(PvcColumn)).Value : RoadVehicleAmbient.Factor(hot, Published.BaseAmbient).Value;
-        return new DesignPlace(celsius, 2, $"{d.World.Site.Warm} {d.PrintedCelsius(celsius)}, and the wire may carry", (double)Rounding.Figures(factor, 2));
+        return new DesignPlace(celsius, 2, $"{d.Warm} {d.PrintedCelsius(celsius)}, so the wire may carry only", (double)Rounding.Figures(factor, 2));
     }
 
     private static DesignTable Metric(double[] areas, Func<MetricSize, Conductor> conductor, AmpacityTable table, DesignRules rules, AmpacityBasis ampacity) =>

@@ -18,7 +18,8 @@ internal static class DropProblems
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
         DrawnGiven l = d.Give("length of conductor, out and back", "L", Rounding.Trimmed(2 * d.DrawDistance()), d.LengthUnit);
         DrawnGiven per = d.Give("resistance per length", "R′", d.PerLengthOf(row), d.PerLengthUnit);
-        d.Say($"{d.World.InAtStart}, {load.One} draws {i} through {row.Text} copper wire; the way out and the way back together are {l} long. The wire has {per}.");
+        d.Say($"{d.Subject(load)} draws {i} through {row.Text} copper wire. The wires, out and back together, are {l} long and have a resistance of {per}.");
+        d.Sketch(d.Feeder(), [ProblemDraft.Part(DiagramSymbol.Wire, row.Text, $"out and back {l}", per)], [ProblemDraft.Part(load, i)], ProblemDraft.Part(DiagramSymbol.Wire, row.Text));
         double volts = VoltageDrop.Along(d.PerLength(per.Value), d.LengthOf(l.Value), Make.A(i.Value)).Volts;
         d.Ask("How many volts are lost in the wire?", d.Step("the voltage drop", "ΔU", i.Symbol * per.Symbol * l.Symbol / 1000, volts, "V", OhmsLaw.Reference, "Current times resistance per length times length."));
         d.Wrong(Mistake.LoopDoubled, 2 * volts);
@@ -40,12 +41,13 @@ internal static class DropProblems
         DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
         DrawnGiven l = d.Give("distance, one way", "L", d.DrawDistance(), d.LengthUnit);
         DrawnGiven per = d.Give("resistance per length", "R′", d.PerLengthOf(row), d.PerLengthUnit);
-        d.Say($"{d.World.InAtStart}, {load.One} of {p} at {u} stands {l} from the {d.World.Feeder} (one way). Both wires, out and back, are {row.Text} copper with {per}. Take the current at {u}.");
+        d.Say($"{d.Subject(load)}, rated {p} at {u}, is {l} from the {d.World.Feeder} (one way). Both wires, out and back, are {row.Text} copper with a resistance of {per}. Take the current at {u}.");
+        d.Sketch(d.Feeder(u), [ProblemDraft.Part(DiagramSymbol.Wire, l, row.Text, per)], [ProblemDraft.Part(load, p)], ProblemDraft.Part(DiagramSymbol.Wire, l, row.Text));
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
         Symbol i = d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Power over voltage.");
         Symbol loop = d.Step("the length of conductor", "L_s", 2 * l.Symbol, d.LengthUnit, null, "The current runs out and back.");
         double volts = VoltageDrop.Along(d.PerLength(per.Value), d.LengthOf(loop.Value), Make.A(amperes)).Volts;
-        d.Ask("How many volts are lost on the way?", d.Step("the voltage drop", "ΔU", i * per.Symbol * loop / 1000, volts, "V", OhmsLaw.Reference, "Current times resistance per length times length."));
+        d.Ask("How many volts are lost, out and back?", d.Step("the voltage drop", "ΔU", i * per.Symbol * loop / 1000, volts, "V", OhmsLaw.Reference, "Current times resistance per length times length."));
         d.Wrong(Mistake.OneWayTakenForLoop, volts / 2);
         d.Wrong(Mistake.WattsForAmperes, volts * u.Value);
         d.Wrong(Mistake.PerThousandLost, volts * 1000);
@@ -56,10 +58,11 @@ internal static class DropProblems
     internal static bool AtLoadOneStep(ProblemDraft d)
     {
         LoadDraw load = d.DrawLoad();
-        DrawnGiven u = d.Give("voltage at the supply", "U", load.Volts + (d.Random.Next(9) * 0.1m), "V");
+        DrawnGiven u = d.Give("voltage at the supply", "U", d.DrawVolts(load.Volts), "V");
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
         DrawnGiven r = d.Give("resistance of each of the two leads", "R", Rounding.Figures(u.Value / load.Amperes * (8 + d.Random.Next(42)), 2), "mΩ");
-        d.Say($"{d.World.InAtStart}, the {d.World.Feeder} delivers {u}. {load.OneAtStart} draws {i} through two leads, out and back, of {r} each.");
+        d.Say($"{d.InAtStart}, the {d.World.Feeder} delivers {u}. {load.OneAtStart} draws {i} through two leads, out and back, of {r} each.");
+        d.Sketch(d.Feeder(u), [ProblemDraft.Part(DiagramSymbol.Wire, r)], [ProblemDraft.Part(load, i)], ProblemDraft.Part(DiagramSymbol.Wire, r));
         double volts = InternalResistance.TerminalVoltage(Make.V(u.Value), Make.Milliohm(2 * r.Value), Make.A(i.Value)).Volts;
         d.Ask("What voltage reaches the load?", d.Step("the voltage at the load", "U_x", u.Symbol - (i.Symbol * 2 * r.Symbol / 1000), volts, "V", OhmsLaw.Reference, "Both leads drop I·R."), 4, 0.001 * volts);
         d.Wrong(Mistake.OneLeadOnly, u.Value - (i.Value * r.Value / 1000));
@@ -72,9 +75,10 @@ internal static class DropProblems
     {
         LoadDraw load = d.DrawLoad(LoadKind.Electronics);
         DrawnGiven p = d.Give("power of the load, constant", "P", load.Watts, "W");
-        DrawnGiven u = d.Give("voltage at the supply", "U", load.Volts, "V");
+        DrawnGiven u = d.Give("voltage at the supply", "U", d.DrawVolts(load.Volts), "V");
         DrawnGiven r = d.Give("resistance of the leads, out and back together", "R", Rounding.Figures((double)load.Volts * load.Volts / load.Watts * (45 + d.Random.Next(50)), 2), "mΩ");
-        d.Say($"{d.World.InAtStart}, {load.One} with a built-in converter takes a constant {p}, whatever its voltage. The {d.World.Feeder} delivers {u}; the leads, out and back together, have a resistance of {r}.");
+        d.Say($"{d.Subject(load)} has a built-in converter and takes a constant {p}, whatever its voltage. The {d.World.Feeder} delivers {u}; the leads, out and back together, have a resistance of {r}.");
+        d.Sketch(d.Feeder(u), [ProblemDraft.Part(DiagramSymbol.Wire, $"out and back {r}")], [ProblemDraft.Part(load, $"constant {p}")]);
         OperatingPoint point = Solve(u.Value, r.Value, p.Value);
         double amperes = point.Current.Amperes, volts = point.VoltageAtLoad.Volts, ohms = r.Value / 1000;
         Symbol lead = d.Step("the resistance of the leads in ohms", "R_l", r.Symbol / 1000, "Ω", null, "1000 mΩ are 1 Ω.");

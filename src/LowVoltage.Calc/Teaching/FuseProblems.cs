@@ -11,6 +11,8 @@ internal static class FuseProblems
 
     internal const double LeastTimed = 3;
 
+    private const double Clear = 1.03;
+
     private static readonly FuseSeries Blades = FuseSeries.RoadVehicleBlade;
     // Those that the standard gives times for.
     private static readonly FuseRating[] Timed = [.. Blades.Ratings.Where(fuse => fuse.Current.Amperes is >= LeastTimed and <= 40)];
@@ -21,13 +23,17 @@ internal static class FuseProblems
     private static readonly decimal[] Loadings = [0.75m, 0.8m, 0.7m];
     private static readonly double[] Multiples = [1.35, 1.6, 2, 3.5, 6];
 
+    /// <summary>The ratings that problems offer.</summary>
+    internal static IEnumerable<double> Standards => Blades.Ratings.Select(fuse => fuse.Current.Amperes);
+
     internal static bool ChoiceOneStep(ProblemDraft d)
     {
         LoadDraw load = d.DrawLoad();
         DrawnGiven i = d.Give("current of the load", "I", load.Amperes, 3, "A");
         DrawnGiven share = d.Give("share of its rating that a fuse carries continuously", "k", d.Random.Pick(Loadings), "");
-        d.Say($"{d.World.InAtStart}, {load.One} draws {i} for hours. A blade fuse may carry at most {share} of its rating continuously. Fuses at hand: {RatingList()}.");
-        d.GiveWords("ratings at hand", RatingList());
+        d.Say($"{d.Subject(load)} draws {i} for hours on end. A blade fuse may carry at most {share} times its rating continuously. Fuses available: {RatingList()}.");
+        d.Sketch(d.Feeder(), [ProblemDraft.Part(DiagramSymbol.Fuse, "? A")], [ProblemDraft.Part(load, i)]);
+        d.GiveWords("ratings available", RatingList());
         double least = FuseLoading.LeastRatingFor(Make.A(i.Value), share.Value).Amperes;
         Symbol needed = d.Step("the least rating", "I_m", i.Symbol / share.Symbol, least, "A", null, "The load may be at most that share of the rating.");
         if (load.Volts > MostVolts || IsTooNear(needed.Value) || !Blades.TrySmallestAtLeast(Make.A(needed.Value), out FuseRating? fuse))
@@ -36,7 +42,7 @@ internal static class FuseProblems
         }
 
         Symbol rating = d.Choose("the next standard rating", "I_n", fuse.Current.Amperes, "A", Blades.Reference, "The smallest rating that is not below it.");
-        d.AskStandard("Which is the smallest fuse that carries the load?", rating);
+        d.AskStandard("Which is the smallest fuse that carries the load?", rating, Standards);
         d.Wrong(Mistake.LoadingForgotten, Rating(i.Value));
         d.Wrong(Mistake.LoadingMultiplied, Rating(i.Value * share.Value));
         d.Wrong(Mistake.RoundedDown, Blades.NextSmaller(fuse.Current)?.Current.Amperes ?? double.NaN);
@@ -55,8 +61,9 @@ internal static class FuseProblems
         DrawnGiven share = d.Give("share of its rating that a fuse carries continuously", "k", d.Random.Pick(Loadings), "");
         DrawnGiven f = d.Give("factor for the hot place", "f", d.Random.Pick((decimal[])[0.71m, 0.79m, 0.87m, 0.94m, 0.61m]), "");
         IReadOnlyList<DesignRow> rows = DesignTable.For(d).Rows;
-        d.Say($"{d.World.InAtStart}, {n} loads, each {load.One} of {p} at {u}, run together for hours through one wire behind one blade fuse. A fuse may carry at most {share} of its rating continuously, and the wire must carry the whole rating. Where the wire lies, it may carry {f} of the table's current. Fuses at hand: {RatingList()}.");
-        d.GiveWords("ratings at hand", RatingList());
+        d.Say($"{d.InAtStart}, {n} loads run together for hours on one wire behind one blade fuse; each is {load.One} rated {p} at {u}. A fuse may carry at most {share} times its rating continuously, and the wire must carry the full rating. Where the wire runs, it may carry only {f} times the table current. Fuses available: {RatingList()}.");
+        d.Sketch(d.Feeder(u), [ProblemDraft.Part(DiagramSymbol.Fuse, "? A"), ProblemDraft.Part(DiagramSymbol.Wire, "? size")], [ProblemDraft.Part(load, $"{n} × {p}")]);
+        d.GiveWords("ratings available", RatingList());
         d.Show(new ProblemTable(["size", "table, A"], [.. rows.Select(row => (IReadOnlyList<string>)[row.Text, AnswerText.Of(row.Amperes, "")])]));
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(n.Value * p.Value)).Current.Amperes;
         Symbol i = d.Step("the current of all together", "I", n.Symbol * p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Their powers add; power over voltage.");
@@ -73,7 +80,7 @@ internal static class FuseProblems
             return false;
         }
 
-        d.AskStandard("Which is the smallest size that suits this fuse?", d.Choose("the smallest size", "S", fit.Value, d.SizeUnit, null, $"The first row of the table with at least that: {AnswerText.Of(fit.Amperes, "A")}."));
+        d.AskStandard("Which is the smallest size that suits this fuse?", d.Choose("the smallest size", "S", fit.Value, d.SizeUnit, null, $"The first row of the table with at least that: {AnswerText.Of(fit.Amperes, "A")}."), rows.Select(row => row.Value));
         d.Wrong(Mistake.FuseForLoadNotWire, Size(rows, amperes / f.Value));
         d.Wrong(Mistake.DeratingForgotten, Size(rows, rating.Value));
         d.Wrong(Mistake.DeratingTwice, Size(rows, table.Value / f.Value));
@@ -86,21 +93,25 @@ internal static class FuseProblems
     internal static bool TimeOneStep(ProblemDraft d)
     {
         FuseRating fuse = d.Random.Pick(Timed);
+        LoadDraw load = d.DrawLoad();
         DrawnGiven rating = d.Give("rating of the fuse", "I_n", (decimal)fuse.Current.Amperes, "A");
         int gate = 1 + d.Random.Next(3);
-        DrawnGiven i = d.Give("current", "I", Rounding.Trimmed((decimal)fuse.Current.Amperes * (decimal)Multiples[gate]), "A");
-        d.Say($"{d.World.InAtStart}, a faulty {d.DrawLoad().Name} draws {i} through a {rating} blade fuse. The standard lets such a fuse take these times:");
+        decimal most = (decimal)(Multiples[gate + 1] / Clear), multiple = d.Random.OnGrid((decimal)Multiples[gate], most, 0.01m);
+        DrawnGiven i = d.Give("current", "I", Math.Round((decimal)fuse.Current.Amperes * multiple, 1), "A");
+        d.Say($"{d.InAtStart}, a faulty {load.Name} draws {i} through a {rating} blade fuse. The standard gives such a fuse the times in the table; the longest time of a row also holds for any larger current.");
+        d.Sketch(d.Feeder(), [ProblemDraft.Part(DiagramSymbol.Fuse, rating)], [ProblemDraft.Part(load, "faulty", i)]);
         Gates(d);
         Symbol m = d.Step("the current as a multiple of the rating", "m", i.Symbol / rating.Symbol, "", null, "The table counts in multiples of the rating.");
-        double longest = fuse.OperatingTime(Make.A(i.Value)).Longest.Seconds;
-        Symbol t = d.Choose("the longest time", "t", longest, "s", OperatingTimeLimits.RoadVehicleBlade.Reference, $"From the row of {AnswerText.Digits(m.Value, 2)} times the rating.");
-        d.Ask("How long may the fuse take at most to open?", t, 2);
+        double longest = Longest(fuse, Multiples[gate]);
+        Symbol t = d.Choose("the longest time", "t", longest, "s", OperatingTimeLimits.RoadVehicleBlade.Reference, $"From the row of {Print(Multiples[gate])} times the rating, the last that is not above the current.");
+        d.Ask("By this table, how long may the fuse take at most to open?", t, 2);
         d.Warn(Paper);
-        d.Wrong(Mistake.LeastForLongest, fuse.OperatingTime(Make.A(i.Value)).Least.Seconds);
-        d.Wrong(Mistake.NeighbouringGate, fuse.OperatingTime(Make.A(rating.Value * Multiples[gate + 1])).Longest.Seconds);
-        d.Wrong(Mistake.OneMultipleTooLow, fuse.OperatingTime(Make.A(rating.Value * Multiples[gate - 1])).Longest.Seconds);
+        d.Wrong(Mistake.LeastForLongest, Least(fuse, Multiples[gate]));
+        d.Wrong(Mistake.NextGate, Longest(fuse, Multiples[gate + 1]));
+        d.Wrong(Mistake.OneMultipleTooLow, Longest(fuse, Multiples[gate - 1]));
+        d.Wrong(Mistake.LeastOfNextGate, Least(fuse, Multiples[gate + 1]));
         d.Wrong(Mistake.ThousandTooMuch, longest / 1000);
-        return true;
+        return m.Value >= Multiples[gate] && m.Value <= Multiples[gate + 1] / Clear;
     }
 
     internal static bool TimeSeveralSteps(ProblemDraft d)
@@ -108,9 +119,11 @@ internal static class FuseProblems
         FuseRating fuse = d.Random.Pick(Timed);
         DrawnGiven rating = d.Give("rating of the fuse", "I_n", (decimal)fuse.Current.Amperes, "A");
         int gate = 1 + d.Random.Next(3);
-        decimal multiple = d.Random.OnGrid((decimal)Multiples[gate], (decimal)Multiples[gate + 1], 0.05m);
+        decimal multiple = d.Random.OnGrid((decimal)Multiples[gate], (decimal)Multiples[gate + 1], 0.01m);
+        LoadDraw load = d.DrawLoad();
         DrawnGiven i = d.Give("current", "I", Rounding.Trimmed((decimal)fuse.Current.Amperes * multiple), "A");
-        d.Say($"{d.World.InAtStart}, a faulty {d.DrawLoad().Name} draws {i} through a {rating} blade fuse. The standard lets such a fuse take the times in the table. Between two rows, the logarithm of the longest time lies on a straight line over the logarithm of the current.");
+        d.Say($"{d.InAtStart}, a faulty {load.Name} draws {i} through a {rating} blade fuse. The standard gives such a fuse the times in the table. Between two rows, the logarithm of the longest time follows a straight line against the logarithm of the current.");
+        d.Sketch(d.Feeder(), [ProblemDraft.Part(DiagramSymbol.Fuse, rating)], [ProblemDraft.Part(load, "faulty", i)]);
         Gates(d);
         Symbol m = d.Step("the current as a multiple of the rating", "m", i.Symbol / rating.Symbol, "", null, "The table counts in multiples of the rating.");
         double low = Multiples[gate], high = Multiples[gate + 1], slow = Longest(fuse, low), fast = Longest(fuse, high);
@@ -137,6 +150,8 @@ internal static class FuseProblems
     internal static bool IsTooNear(double amperes) => Blades.Ratings.Any(fuse => Rounding.IsTooNear(amperes, fuse.Current.Amperes));
 
     private static double Size(IReadOnlyList<DesignRow> rows, double amperes) => double.IsNaN(amperes) ? double.NaN : Fit(rows, amperes)?.Value ?? double.NaN;
+
+    private static double Least(FuseRating fuse, double multiple) => fuse.OperatingTime(Make.A(fuse.Current.Amperes * multiple)).Least.Seconds;
 
     private static double Longest(FuseRating fuse, double multiple) => fuse.OperatingTime(Make.A(fuse.Current.Amperes * multiple)).Longest.Seconds;
 

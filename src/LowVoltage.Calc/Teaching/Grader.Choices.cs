@@ -31,16 +31,25 @@ internal static partial class Grader
 
     private static GradingResult Chosen(Problem problem, ProblemChoice choice)
     {
-        bool find = problem.Form == ProblemForm.FindTheMistake;
-        if (choice.IsRight)
+        if (problem.Form == ProblemForm.FindTheMistake)
         {
-            return new GradingResult(GradingOutcome.Correct, find ? $"Right: {choice.Mistake!.Explanation}" : "Right.") { LikelyMistake = find ? choice.Mistake : null };
+            return Named(choice);
         }
 
-        return find && choice.Mistake is null
-            ? new GradingResult(GradingOutcome.WrongValue, "No: that answer is wrong, as the problem says. Work it through and see which mistake gives it.")
-            : find
-            ? new GradingResult(GradingOutcome.WrongValue, "No: work that mistake through, it gives another number.")
-            : new GradingResult(GradingOutcome.KnownMistake, $"Not right: {choice.Mistake!.Name}. {choice.Mistake.Explanation}") { LikelyMistake = choice.Mistake };
+        if (choice.IsRight)
+        {
+            return new GradingResult(GradingOutcome.Correct, "Right.");
+        }
+
+        AnswerMeasure measure = new(problem.Answer);
+        WrongAnswer wrong = problem.WrongAnswers.First(offered => offered.Mistake == choice.Mistake);
+        IReadOnlyList<Mistake> mistakes = Mistakes(problem, measure, measure.Base(wrong.Value));
+        return new GradingResult(GradingOutcome.KnownMistake, Diagnosis(mistakes)) { LikelyMistakes = mistakes };
     }
+
+    private static GradingResult Named(ProblemChoice choice) => choice.IsRight
+        ? new GradingResult(GradingOutcome.Correct, $"Right: {choice.Mistake!.Explanation}") { LikelyMistakes = [choice.Mistake] }
+        : new GradingResult(GradingOutcome.WrongValue, choice.Mistake is null
+            ? "No: that answer is wrong. Work it through and see which mistake gives it."
+            : "No: work that mistake through, and it gives another number.");
 }

@@ -5,7 +5,7 @@ namespace LowVoltage.Calc.Teaching;
 /// <summary>Marks what students write.</summary>
 internal static partial class Grader
 {
-    private const int MostPowersOfTen = 9;
+    internal const int MostPowersOfTen = 9;
 
     // So many figures more than asked for are let pass without a word: 2400 mA has four, 2.40 A has three.
     private const int MoreFigures = 2;
@@ -64,7 +64,7 @@ internal static partial class Grader
             : ByValue(problem, measure, inBase, reading.Figures, unitMissing);
         return new GradingResult(verdict.Outcome, verdict.Message)
         {
-            LikelyMistake = verdict.LikelyMistake,
+            LikelyMistakes = verdict.LikelyMistakes,
             SignificantFigures = reading.Figures,
             Value = Finite(reading.Unit is null || reading.Unit == measure.Unit ? reading.Value : measure.Shown(inBase)),
         };
@@ -87,9 +87,9 @@ internal static partial class Grader
             return Right(problem, figures, unitMissing);
         }
 
-        if (WrongAnswer(problem, measure, inBase) is { } mistake)
+        if (Mistakes(problem, measure, inBase) is { Length: > 0 } mistakes)
         {
-            return new GradingResult(GradingOutcome.KnownMistake, $"Not right: {mistake.Name}. {mistake.Explanation}{UnitToo(problem, unitMissing)}") { LikelyMistake = mistake };
+            return new GradingResult(GradingOutcome.KnownMistake, Diagnosis(mistakes) + UnitToo(problem, unitMissing)) { LikelyMistakes = mistakes };
         }
 
         if (figures < problem.Answer.SignificantFigures && RoundsTo(problem.Answer.Value, measure.Shown(inBase), figures))
@@ -101,7 +101,7 @@ internal static partial class Grader
 
         return new GradingResult(
             GradingOutcome.WrongValue,
-            $"Not right: too {(inBase > measure.Right ? "large" : "small")}, and no usual mistake gives this number. Compare your steps with the solution.{UnitToo(problem, unitMissing)}");
+            $"Not right: too {(inBase > measure.Right ? "large" : "small")}, and none of the usual mistakes gives this number. Compare your steps with the solution.{UnitToo(problem, unitMissing)}");
     }
 
     private static GradingResult Right(Problem problem, int figures, bool unitMissing)
@@ -128,19 +128,29 @@ internal static partial class Grader
             fewer ? $"Right. Write {asked.ToString(CultureInfo.InvariantCulture)} significant figures, so that it shows." : "Right.");
     }
 
-    private static Mistake? WrongAnswer(Problem problem, AnswerMeasure measure, double inBase)
+    /// <summary>What the mistakes behind an answer are called, and how it is done right; all of them, since nobody can tell which it was.</summary>
+    internal static string Diagnosis(IReadOnlyList<Mistake> mistakes) => mistakes.Count == 1
+        ? $"Not right: {mistakes[0].Name}. {mistakes[0].Explanation}"
+        : $"Not right; {CountWords.Of(mistakes.Count)} mistakes give this number. {string.Join(" Or ", mistakes.Select(mistake => $"{mistake.Name}: {mistake.Explanation}"))}";
+
+    /// <summary>The mistakes that give a value in the base unit, the nearest first.</summary>
+    private static Mistake[] Mistakes(Problem problem, AnswerMeasure measure, double inBase)
     {
-        WrongAnswer? nearest = problem.WrongAnswers
+        Mistake[] known = [.. problem.KnownMistakes
             .Where(wrong => measure.IsNear(inBase, measure.Base(wrong.Value)))
             .OrderBy(wrong => Math.Abs(inBase - measure.Base(wrong.Value)))
-            .FirstOrDefault();
-        if (nearest is not null)
-        {
-            return nearest.Mistake;
-        }
+            .Select(wrong => wrong.Mistake)
+            .Distinct()];
+        return known.Length > 0 ? known : OfWriting(problem, measure, inBase) is { } slip ? [slip] : [];
+    }
 
-        // What is not linear, and what has a table to stand in, has no decimal point to misplace.
-        if (problem.Answer.SignificantFigures == 0 || measure.IsTemperature)
+    /// <summary>Whether a sign or a decimal point can be misplaced: not in what is not linear, and not in what has a table to stand in.</summary>
+    internal static bool HasSlips(Problem problem, AnswerMeasure measure) => problem.Answer.SignificantFigures > 0 && !measure.IsTemperature;
+
+    // A lost sign, or a decimal point out of place.
+    private static Mistake? OfWriting(Problem problem, AnswerMeasure measure, double inBase)
+    {
+        if (!HasSlips(problem, measure))
         {
             return null;
         }

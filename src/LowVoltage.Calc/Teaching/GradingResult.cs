@@ -19,8 +19,15 @@ public sealed class GradingResult
     /// <summary>A sentence or two for the student.</summary>
     public string Message { get; }
 
-    /// <summary>The mistake that gives exactly this answer; null where none is known.</summary>
-    public Mistake? LikelyMistake { get; internal init; }
+    /// <summary>The mistakes that give this answer, the nearest first; empty where none is known, several where they give the same number.</summary>
+    public IReadOnlyList<Mistake> LikelyMistakes
+    {
+        get;
+        internal init => field = Array.AsReadOnly<Mistake>([.. value]);
+    } = [];
+
+    /// <summary>The first of <see cref="LikelyMistakes"/>; null where none is known.</summary>
+    public Mistake? LikelyMistake => LikelyMistakes.Count == 0 ? null : LikelyMistakes[0];
 
     /// <summary>The number as read, in the unit that the problem asks for; null where it could not be read or is of another kind.</summary>
     public double? Value { get; internal init; }

@@ -1,7 +1,7 @@
 namespace LowVoltage.Calc.Teaching;
 
 /// <summary>A load of a world and the supply it is drawn with.</summary>
-internal sealed record LoadDraw(string Name, int Watts, int Volts)
+internal sealed record LoadDraw(string Name, LoadKind Kind, int Watts, int Volts)
 {
     /// <summary>With its article: a fan, an awning light.</summary>
     internal string One => (IsVowel ? "an " : "a ") + Name;

@@ -4,15 +4,15 @@ namespace LowVoltage.Calc.Teaching;
 public sealed partial class Mistake
 {
     internal static Mistake SeriesForParallel { get; } = new("series for parallel",
-        "Side by side the conductances add up; the total is below the smallest part. Added resistances belong to a series.");
+        "In parallel the conductances add up, and the total is below the smallest part. Resistances are added when they are in series.");
 
     internal static Mistake ParallelForSeries { get; } = new("parallel for series",
-        "One after the other the resistances simply add up; the reciprocals belong to parts side by side.");
+        "In series the resistances simply add up; reciprocals belong to parts in parallel.");
 
-    internal static Mistake ReciprocalForgotten { get; } = new("reciprocal not taken back",
-        "The sum of the reciprocals is one over the resistance; turn it over at the end.");
+    internal static Mistake ReciprocalForgotten { get; } = new("reciprocal not inverted at the end",
+        "The sum of the reciprocals is one over the resistance; invert it at the end.");
 
-    internal static Mistake MeanTaken { get; } = new("mean of the values",
+    internal static Mistake MeanTaken { get; } = new("average of the values",
         "Resistances are not averaged: in series they add, in parallel their reciprocals do.");
 
     internal static Mistake PartForgotten { get; } = new("one part left out",

@@ -1,39 +1,39 @@
 namespace LowVoltage.Calc.Teaching;
 
-/// <content>Mistakes about the way of a current, out and back.</content>
+/// <content>Mistakes about the path of a current, out and back.</content>
 public sealed partial class Mistake
 {
     internal static Mistake OneWayTakenForLoop { get; } = new("one way taken for the loop",
-        "The distance is one way only, but the current runs out and back: the length of conductor is twice the distance.");
+        "The distance is one way only, but the current runs out and back, so the length of conductor is twice the distance.");
 
-    internal static Mistake DoubledTwice { get; } = new("distance doubled two times",
-        "Out and back is twice the distance, once; it was doubled again.");
+    internal static Mistake DoubledTwice { get; } = new("distance doubled twice",
+        "Out and back is twice the distance; here it was doubled again.");
 
     internal static Mistake LoopDoubled { get; } = new("doubled once too often",
-        "What is given is for the way out and the way back together already; it must not be doubled again.");
+        "What is given already covers out and back together; it must not be doubled again.");
 
-    internal static Mistake PieceDoubled { get; } = new("doubled without a reason",
-        "The length given is that of the whole piece of wire; nothing doubles it.");
+    internal static Mistake PieceDoubled { get; } = new("doubled for no reason",
+        "The length given is that of the whole length of wire; nothing doubles it.");
 
-    internal static Mistake ReturnForgotten { get; } = new("way back forgotten",
-        "Only the way out was counted; the same current also passes the way back, which takes its part.");
+    internal static Mistake ReturnForgotten { get; } = new("return path forgotten",
+        "Only the way out was counted; the same current also flows back, through a return path that has a resistance too.");
 
-    internal static Mistake ReturnTakenAsWire { get; } = new("way back taken for a second wire",
-        "The way back has a resistance of its own; it is not a second wire like the one that leads out.");
+    internal static Mistake ReturnTakenAsWire { get; } = new("return path taken for a second wire",
+        "The return path has a resistance of its own; it is not a second wire like the feed.");
 
-    internal static Mistake FeedForgotten { get; } = new("wire out forgotten",
-        "Only the way back was counted; the wire that leads out has a resistance too.");
+    internal static Mistake FeedForgotten { get; } = new("feed wire forgotten",
+        "Only the return path was counted; the feed wire has a resistance too.");
 
     internal static Mistake OneLeadOnly { get; } = new("one lead only",
-        "The current passes both leads, out and back; both drop volts.");
+        "The current passes through both leads, out and back, and both drop volts.");
 
     internal static Mistake OneJointOnly { get; } = new("one joint only",
-        "Every joint on the way carries the whole current; count all of them.");
+        "Every joint in the circuit carries the whole current; count them all.");
 
     internal static Mistake JointsForgotten { get; } = new("joints left out",
-        "The joints lie in the path too; their resistance adds to that of the wire.");
+        "The joints are in the path too; their resistance adds to that of the wire.");
 
-    internal static Mistake PowerForDrop { get; } = new("power for voltage",
+    internal static Mistake PowerForDrop { get; } = new("power given instead of voltage",
         "I²·R is a power in watts; the drop is I·R.");
 
     internal static Mistake SupplyAcrossWire { get; } = new("supply voltage put across the wire",
@@ -42,13 +42,13 @@ public sealed partial class Mistake
     internal static Mistake SupplyAcrossJoint { get; } = new("supply voltage put across the joint",
         "Only a small drop lies across the joint, not the whole voltage: its power is I²·R.");
 
-    internal static Mistake DropForVolts { get; } = new("drop for what is left",
-        "That is what is lost; what is left is the full voltage less that.");
+    internal static Mistake DropForVolts { get; } = new("drop given instead of what is left",
+        "That is what is lost; what is left is the full voltage minus that.");
 
     internal static Mistake DropAdded { get; } = new("drop added",
-        "The drop is lost on the way: it is taken away, not added.");
+        "The drop is lost along the way: it is subtracted, not added.");
 
-    internal static Mistake DropInVolts { get; } = new("volts for per cent",
+    internal static Mistake DropInVolts { get; } = new("volts given instead of per cent",
         "That is the drop in volts; as a share it is divided by the voltage and multiplied by 100.");
 
     internal static Mistake PercentTakenAsVolts { get; } = new("per cent taken for volts",

@@ -10,7 +10,7 @@ public sealed partial class Mistake
         "The diameter in mils stands where circular mils belong, which are its square.");
 
     internal static Mistake AreaForDiameter { get; } = new("area taken for a diameter",
-        "The number given is an area already; there is no π·d²/4 to take of it.");
+        "The number given is already an area; there is no need for π·d²/4.");
 
     internal static Mistake RadiusForDiameter { get; } = new("diameter used as a radius",
         "π·r² takes the radius, half the diameter; with the diameter it is π·d²/4.");
@@ -34,18 +34,18 @@ public sealed partial class Mistake
         "The number of strands multiplies the area once; only the diameter is squared.");
 
     internal static Mistake SectionNotSquared { get; } = new("cross-section not squared",
-        "The cross-section enters with its square, as the current does.");
+        "The cross-section is squared, as the current is.");
 
     internal static Mistake RoundedDown { get; } = new("rounded down to a standard value",
-        "Between two standard values the next larger one is taken; the smaller one does not do what was asked.");
+        "Between two standard values take the next larger one; the smaller one does not meet the condition.");
 
-    internal static Mistake TooThick { get; } = new("one size more than needed",
+    internal static Mistake TooThick { get; } = new("one size larger than needed",
         "A smaller size already meets every condition.");
 
-    internal static Mistake AmpacityForgotten { get; } = new("only the drop looked at",
+    internal static Mistake AmpacityForgotten { get; } = new("only the drop considered",
         "The wire keeps the drop small but would not carry what the fuse lets pass. Both conditions must hold.");
 
-    internal static Mistake DropForgotten { get; } = new("only the current looked at",
+    internal static Mistake DropForgotten { get; } = new("only the current considered",
         "The wire carries the current but loses too many volts. Both conditions must hold.");
 
     private static Mistake[] OfWires =>

@@ -20,11 +20,12 @@ internal static class OhmsLawProblems
     internal static bool SeveralSteps(ProblemDraft d)
     {
         LoadDraw load = d.DrawLoad(LoadKind.Heater);
-        DrawnGiven u = d.Give("voltage at the first measurement", "U_1", load.Volts, "V");
+        DrawnGiven u = d.Give("voltage at the first measurement", "U_1", d.DrawVolts(load.Volts), "V");
         DrawnGiven i = d.Give("current at the first measurement", "I_1", load.Amperes, 3, "A");
         decimal share = d.Random.Next(2) == 0 ? d.Random.OnGrid(0.75m, 0.92m, 0.01m) : d.Random.OnGrid(1.06m, 1.2m, 0.01m);
-        DrawnGiven low = d.Give("voltage now", "U_2", Rounding.Trimmed(Math.Round(load.Volts * share, 1)), "V");
-        d.Say($"{d.World.InAtStart}, {load.One}, a plain resistance, draws {i} at {u}. Later it gets {low}.");
+        DrawnGiven low = d.Give("voltage now", "U_2", Rounding.Trimmed(Math.Round((decimal)u.Value * share, 1)), "V");
+        d.Say($"{d.Subject(load)} behaves as a plain resistor and draws {i} at {u}. Later the voltage is {low}.");
+        d.Sketch(d.Feeder($"{u}, then {low}"), [], [ProblemDraft.Part(load, $"{i} at {u}")]);
         double ohms = OhmsLaw.FromVoltageAndCurrent(Make.V(u.Value), Make.A(i.Value)).Resistance.Ohms;
         Symbol r = d.Step("the resistance", "R", u.Symbol / i.Symbol, ohms, "Ω", OhmsLaw.Reference, "The first measurement gives the resistance, which stays.");
         double amperes = OhmsLaw.FromVoltageAndResistance(Make.V(low.Value), Make.Ohm(ohms)).Current.Amperes;
@@ -40,9 +41,10 @@ internal static class OhmsLawProblems
 
     private static bool Current(ProblemDraft d, LoadDraw load)
     {
-        DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
+        DrawnGiven u = d.Give("voltage", "U", d.DrawVolts(load.Volts), "V");
         DrawnGiven r = d.Give("resistance", "R", load.Volts / load.Amperes, 3, "Ω");
-        d.Say($"{d.World.InAtStart}, {load.One}, a plain resistance of {r}, is connected to {u}.");
+        d.Say($"{d.Subject(load)} behaves as a plain resistor of {r}. It is connected to {u}.");
+        d.Sketch(d.Feeder(u), [], [ProblemDraft.Part(load, r)]);
         double amperes = OhmsLaw.FromVoltageAndResistance(Make.V(u.Value), Make.Ohm(r.Value)).Current.Amperes;
         d.Ask("What current does it draw?", d.Step("the current", "I", u.Symbol / r.Symbol, amperes, "A", OhmsLaw.Reference, "Ohm's law, solved for the current."));
         d.Wrong(Mistake.Inverted, r.Value / u.Value);
@@ -56,9 +58,10 @@ internal static class OhmsLawProblems
     {
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
         DrawnGiven r = d.Give("resistance", "R", load.Volts / load.Amperes, 2, "Ω");
-        d.Say($"{d.World.InAtStart}, a current of {i} flows through {load.One}, a plain resistance of {r}.");
+        d.Say($"{d.Subject(load)} behaves as a plain resistor of {r}, and a current of {i} flows through it.");
+        d.Sketch(d.Feeder(), [], [ProblemDraft.Part(load, r, i)]);
         double volts = OhmsLaw.FromCurrentAndResistance(Make.A(i.Value), Make.Ohm(r.Value)).Voltage.Volts;
-        d.Ask("What voltage lies across it?", d.Step("the voltage", "U", i.Symbol * r.Symbol, volts, "V", OhmsLaw.Reference, "Ohm's law as it stands."));
+        d.Ask("What is the voltage across it?", d.Step("the voltage", "U", i.Symbol * r.Symbol, volts, "V", OhmsLaw.Reference, "Ohm's law as it stands."));
         d.Wrong(Mistake.Divided, r.Value / i.Value);
         d.Wrong(Mistake.Inverted, i.Value / r.Value);
         d.Wrong(Mistake.SquareAdded, i.Value * i.Value * r.Value);
@@ -68,9 +71,10 @@ internal static class OhmsLawProblems
 
     private static bool Resistance(ProblemDraft d, LoadDraw load)
     {
-        DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
+        DrawnGiven u = d.Give("voltage", "U", d.DrawVolts(load.Volts), "V");
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
-        d.Say($"{d.World.InAtStart}, {load.One} draws {i} at {u}.");
+        d.Say($"{d.Subject(load)} draws {i} at {u}.");
+        d.Sketch(d.Feeder(u), [], [ProblemDraft.Part(load, i)]);
         double ohms = OhmsLaw.FromVoltageAndCurrent(Make.V(u.Value), Make.A(i.Value)).Resistance.Ohms;
         d.Ask("What is its resistance?", d.Step("the resistance", "R", u.Symbol / i.Symbol, ohms, "Ω", OhmsLaw.Reference, "Ohm's law, solved for the resistance."));
         d.Wrong(Mistake.Inverted, i.Value / u.Value);

@@ -9,11 +9,12 @@ internal static class PowerProblems
     internal static bool OneStep(ProblemDraft d)
     {
         LoadDraw load = d.DrawLoad();
-        DrawnGiven u = d.Give("voltage", "U", load.Volts, "V");
+        DrawnGiven u = d.Give("voltage", "U", d.DrawVolts(load.Volts), "V");
         if (d.Random.Next(2) == 0)
         {
             DrawnGiven p = d.Give("power", "P", load.Watts, "W");
-            d.Say($"{d.World.InAtStart}, {load.One} takes {p} at {u}.");
+            d.Say($"{d.Subject(load)} takes {p} at {u}.");
+            d.Sketch(d.Feeder(u), [], [ProblemDraft.Part(load, p)]);
             double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
             d.Ask("What current does it draw?", d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Power is voltage times current."));
             d.Wrong(Mistake.WattsForAmperes, p.Value);
@@ -23,8 +24,9 @@ internal static class PowerProblems
             return amperes is > 0.1 and < 60;
         }
 
-        DrawnGiven i = d.Give("current", "I", load.Amperes, 2, "A");
-        d.Say($"{d.World.InAtStart}, {load.One} draws {i} at {u}.");
+        DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
+        d.Say($"{d.Subject(load)} draws {i} at {u}.");
+        d.Sketch(d.Feeder(u), [], [ProblemDraft.Part(load, i)]);
         double watts = (double)OhmsLaw.FromVoltageAndCurrent(Make.V(u.Value), Make.A(i.Value)).Power.Watts;
         d.Ask("What power does it take?", d.Step("the power", "P", u.Symbol * i.Symbol, watts, "W", OhmsLaw.Reference, "Power is voltage times current."));
         d.Wrong(Mistake.Divided, u.Value / i.Value);
@@ -40,7 +42,8 @@ internal static class PowerProblems
         DrawnGiven u = d.Give("voltage at the load", "U", load.Volts, "V");
         DrawnGiven p = d.Give("power of the load", "P", load.Watts, "W");
         DrawnGiven r = d.Give("resistance of the leads, out and back together", "R", (decimal)(8 + d.Random.Next(143)), "mΩ");
-        d.Say($"{d.World.InAtStart}, {load.One} takes {p} at {u}. Its leads, out and back together, have a resistance of {r}.");
+        d.Say($"{d.Subject(load)} takes {p} at {u}. Its leads, out and back together, have a resistance of {r}.");
+        d.Sketch(d.Feeder(), [ProblemDraft.Part(DiagramSymbol.Wire, $"out and back {r}")], [ProblemDraft.Part(load, p, $"at {u}")]);
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
         Symbol i = d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "The leads carry the current of the load.");
         double watts = (double)VoltageDrop.Lost(Make.A(amperes), Make.Milliohm(r.Value)).Watts;

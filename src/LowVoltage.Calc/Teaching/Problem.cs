@@ -12,6 +12,7 @@ public sealed class Problem
 {
     internal Problem(ProblemRequest request, ProblemDraft draft, IReadOnlyList<WrongAnswer> wrong, IReadOnlyList<ProblemChoice> choices)
     {
+        Request = request;
         Seed = request.Seed;
         Topic = request.Topic;
         Difficulty = request.Difficulty;
@@ -25,6 +26,9 @@ public sealed class Problem
         Question = draft.Question;
         Defence = draft.Defence;
         WrongAnswers = wrong;
+        KnownMistakes = ProblemGenerator.KnownMistakes(draft);
+        Diagram = draft.Diagram;
+        Standards = draft.Standards;
         Choices = choices;
         Table = draft.Table;
         Story = draft.Story;
@@ -79,14 +83,23 @@ public sealed class Problem
     /// <summary>The working, step by step.</summary>
     public WorkedSolution Solution { get; }
 
-    /// <summary>Three wrong answers, each from a mistake that people make.</summary>
+    /// <summary>Three of the <see cref="KnownMistakes"/>, drawn so that their numbers can be told apart: what a choice offers.</summary>
     public IReadOnlyList<WrongAnswer> WrongAnswers { get; }
+
+    /// <summary>Every mistake that is known of this problem and gives a number of its own, with that number; grading tries them all.</summary>
+    /// <remarks>Two mistakes can give the same number. A mistake that cannot be told from the right answer, or that leads to no answer, is not among them.</remarks>
+    public IReadOnlyList<WrongAnswer> KnownMistakes { get; }
+
+    /// <summary>The circuit as a diagram of what the statement says; null where there is no circuit to draw.</summary>
+    public CircuitDiagram? Diagram { get; }
 
     /// <summary>What to choose from, in the order shown; empty for a problem that asks for a number.</summary>
     public IReadOnlyList<ProblemChoice> Choices { get; }
 
     /// <summary>A warning, where shorts, batteries or live work occur; empty where nothing can hurt.</summary>
     public string Caution { get; }
+
+    internal ProblemRequest Request { get; }
 
     internal string Story { get; }
 
@@ -97,15 +110,18 @@ public sealed class Problem
 
     internal ProblemTable? Table { get; }
 
+    /// <summary>The sizes or ratings that the answer is one of, as the statement lists them; empty where it is a number.</summary>
+    internal IReadOnlyList<double> Standards { get; }
+
     /// <summary>What to write down as the answer.</summary>
     internal string Instruction => Form switch
     {
         ProblemForm.MultipleChoice => "Choose one:",
-        ProblemForm.FindTheMistake => $"Somebody answers {WrongAnswers[0].Text}. Which mistake, if any, gives just this number?",
-        _ when Answer.SignificantFigures == 0 => Answer.Unit == "A" ? "Answer with a rating in A from the list." : $"Answer with a size from the {(Table is null ? "list" : "table")}.",
+        ProblemForm.FindTheMistake => $"A student answers {WrongAnswers[0].Text}. Which mistake, if any, gives exactly this number?",
+        _ when Answer.SignificantFigures == 0 => Answer.Unit == "A" ? "Answer with a rating, in A, from the list." : $"Answer with a size from the {(Table is null ? "list" : "table")}.",
         _ => Answer.Unit.Length == 0
-            ? $"Answer with {FigureWords(Answer.SignificantFigures)} significant figures."
-            : $"Answer in {Answer.Unit} with {FigureWords(Answer.SignificantFigures)} significant figures.",
+            ? $"Answer to {FigureWords(Answer.SignificantFigures)} significant figures."
+            : $"Answer in {Answer.Unit} to {FigureWords(Answer.SignificantFigures)} significant figures.",
     };
 
     /// <summary>Marks an answer.</summary>

@@ -22,26 +22,48 @@ internal sealed partial class ProblemDraft
         Draw(kinds.Length == 0 ? World.Loads : [.. World.Loads.Where(load => kinds.Contains(load.Kind))], World.Supplies);
 
     /// <summary>A load whose current comes back through the chassis of this world.</summary>
-    internal LoadDraw DrawChassisLoad() =>
-        World.Site.Chassis.Loads is { } loads ? Draw(loads, [WorldChassis.TrailerVolts]) : Draw(World.Loads, World.Supplies);
+    internal LoadDraw DrawChassisLoad()
+    {
+        isOnTrailer = World.Site.Chassis.Loads is not null;
+        return World.Site.Chassis.Loads is { } loads ? Draw(loads, [WorldChassis.TrailerVolts]) : Draw(World.Loads, World.Supplies);
+    }
 
     private LoadDraw Draw(IReadOnlyList<WorldLoad> loads, IReadOnlyList<int> supplies)
     {
         WorldLoad load = Random.Pick(loads);
-        int watts = load.LeastWatts + (load.Step * Random.Next(((load.MostWatts - load.LeastWatts) / load.Step) + 1));
-        return new LoadDraw(load.Name, watts, Random.Pick(supplies));
+        int watts = load.LeastWatts + Random.Next(load.MostWatts - load.LeastWatts + 1);
+        return new LoadDraw(load.Name, load.Kind, watts, Random.Pick(supplies));
     }
 
-    /// <summary>A distance in this world, one way: half metres, or whole feet.</summary>
-    internal decimal DrawDistance()
-    {
-        int halves = (2 * World.LeastMeters) + Random.Next((2 * (World.MostMeters - World.LeastMeters)) + 1);
-        return Rounding.Trimmed(Feet ? Math.Round(halves / 2m / 0.3048m) : halves / 2m);
-    }
+    /// <summary>A voltage as a meter shows it at a supply of so many volts: a little below to well above, as batteries and chargers have it.</summary>
+    internal decimal DrawVolts(int nominal) => Random.OnGrid(Math.Round(nominal * 0.97m, 1), Math.Round(nominal * 1.2m, 1), 0.1m);
 
-    /// <summary>A temperature of so many °C, printed in the units of this problem.</summary>
+    /// <summary>A distance in this world, one way: tenths of a metre, or half feet.</summary>
+    internal decimal DrawDistance() => Feet
+        ? Rounding.Trimmed(Random.OnGrid(Math.Ceiling(World.LeastMeters / 0.3048m), Math.Floor(World.MostMeters / 0.3048m), 0.5m))
+        : Rounding.Trimmed(Random.OnGrid(World.LeastMeters, World.MostMeters, 0.1m));
+
+    /// <summary>A temperature between so many °C, printed in the units of this problem: whole degrees.</summary>
     internal decimal DrawTemperature(int least, int most) =>
-        Random.OnGrid(least, most, 5) is var celsius && Fahrenheit ? (celsius * 9 / 5) + 32 : celsius;
+        Fahrenheit ? Random.OnGrid((least * 9 / 5) + 32, (most * 9 / 5) + 32, 1) : Random.OnGrid(least, most, 1);
+
+    /// <summary>Where tables state resistance and resistivity.</summary>
+    internal string At20 => Fahrenheit ? "68 °F (20 °C)" : "20 °C";
+
+    internal string SectionUnit => Gauges ? "cmil" : "mm²";
+
+    /// <summary>The cross-section of a size, as this problem prints it.</summary>
+    internal decimal SectionOf(WireRow row) => Gauges ? Rounding.Figures(row.SquareMillimeters / Conductors.CircularMil.SquareMillimeters, 3) : Rounding.Figures(row.SquareMillimeters, 3);
+
+    /// <summary>A size with its metal, and its cross-section where its name does not say it: a 14 AWG copper wire (4110 cmil).</summary>
+    internal string WireOf(WireRow row, DrawnGiven section) => Gauges ? $"{Article(row.Text)} {row.Text} copper wire ({section})" : $"{Article(row.Text)} {section} copper wire";
+
+    /// <summary>The article of what begins with a number: an 8 AWG wire, an 11 m length, a 6 mm² wire.</summary>
+    internal static string Article(string size)
+    {
+        string whole = string.Concat(size.TakeWhile(c => c is >= '0' and <= '9'));
+        return whole is "11" or "18" || (whole.Length > 0 && whole[0] == '8') ? "an" : "a";
+    }
 
     /// <summary>A temperature that no formula needs, printed in the units of this problem.</summary>
     internal string PrintedCelsius(int celsius) => AnswerText.Of(Fahrenheit ? (celsius * 9 / 5m) + 32 : celsius, TemperatureUnit);
@@ -57,6 +79,15 @@ internal sealed partial class ProblemDraft
         double celsius = Temperature.FromDegreesFahrenheit(given.Value).DegreesCelsius;
         return Step("the temperature in °C", name, (given.Symbol - 32) / 1.8, celsius, "°C", null, "θ in °C is (θ in °F − 32)/1.8.");
     }
+
+    /// <summary>A temperature that was found in °C, in the units of this problem: the symbol itself, or a step that converts it.</summary>
+    internal Symbol InPrinted(Symbol celsius, string sought, string name) =>
+        Fahrenheit ? Step(sought, name, (celsius * 1.8) + 32, "°F", null, "θ in °F is 1.8 times θ in °C, plus 32.") : celsius;
+
+    internal double Printed(double celsius) => Fahrenheit ? (celsius * 1.8) + 32 : celsius;
+
+    /// <summary>A rating in °C as US practice prints it, or plainly.</summary>
+    internal string PrintedRating(int celsius) => Fahrenheit ? $"{PrintedCelsius(celsius)} ({AnswerText.Of(celsius, "°C")})" : PrintedCelsius(celsius);
 
     /// <summary>A hint on the conversion, where one is needed.</summary>
     internal void SayConversion()

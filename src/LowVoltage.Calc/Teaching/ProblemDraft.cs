@@ -31,6 +31,8 @@ internal sealed partial class ProblemDraft
         Feet = mixed ? random.Next(2) == 0 : us;
         // Of a mixture in which everything came out alike, the temperature makes a mixture.
         Fahrenheit = mixed ? !(Gauges && Feet) && ((!Gauges && !Feet) || random.Next(2) == 0) : us;
+        Place = random.Pick(World.Places);
+        Opening = random.Next(Openings);
         working = new SolutionBuilder(TopicWords.Of(request.Topic));
     }
 
@@ -49,6 +51,7 @@ internal sealed partial class ProblemDraft
 
     internal IReadOnlyList<ProblemGiven> Givens => givens.AsReadOnly();
 
+    /// <summary>Every mistake that is possible with it, and what it gives; not a number where it gives nothing.</summary>
     internal IReadOnlyList<(Mistake Mistake, double Value)> Wrongs => wrong;
 
     internal string Story => story.ToString();
@@ -61,6 +64,9 @@ internal sealed partial class ProblemDraft
     internal string Defence { get; private set; } = "";
 
     internal ProblemTable? Table { get; private set; }
+
+    /// <summary>The sizes or ratings that the answer is one of; empty where it is a number.</summary>
+    internal IReadOnlyList<double> Standards { get; private set; } = [];
 
     internal ProblemAnswer Answer => answer!;
 
@@ -87,7 +93,8 @@ internal sealed partial class ProblemDraft
     internal void GiveWords(string meaning, string words) => working.Given(meaning, words);
 
     // "20 °C" and "k = 115" in a sentence stay together at the end of a line, as a printed given does.
-    internal void Say(string sentence) => story.Append(story.Length == 0 ? "" : " ").Append(sentence.Replace(" °C", NumberText.Thin + "°C").Replace(" mm.", NumberText.Thin + "mm.").Replace("k = ", $"k{NumberText.Thin}={NumberText.Thin}"));
+    internal void Say(string sentence) => story.Append(story.Length == 0 ? "" : " ")
+        .Append(sentence.Replace(" °C", NumberText.Thin + "°C").Replace(" °F", NumberText.Thin + "°F").Replace(" mm.", NumberText.Thin + "mm.").Replace("k = ", $"k{NumberText.Thin}={NumberText.Thin}"));
 
     internal void Show(ProblemTable table) => Table = table;
 
@@ -124,5 +131,9 @@ internal sealed partial class ProblemDraft
     }
 
     /// <summary>As <see cref="Ask"/>, for a standard size or rating, which is right or wrong.</summary>
-    internal void AskStandard(string question, Symbol result) => Ask(question, result, 0, 0);
+    internal void AskStandard(string question, Symbol result, IEnumerable<double> standards)
+    {
+        Ask(question, result, 0, 0);
+        Standards = [.. standards];
+    }
 }

@@ -91,6 +91,17 @@ public static class ProblemGenerator
         return chosen.Count < WrongAnswerCount ? null : chosen.GetRange(0, WrongAnswerCount);
     }
 
+    /// <summary>Every mistake of a draft that gives a number apart from the right one.</summary>
+    internal static IReadOnlyList<WrongAnswer> KnownMistakes(ProblemDraft draft)
+    {
+        ProblemAnswer answer = draft.Answer;
+        AnswerMeasure measure = new(answer);
+        return Array.AsReadOnly<WrongAnswer>([.. draft.Wrongs
+            .Where(wrong => IsUsable(wrong.Value) && measure.AreApart(wrong.Value, answer.Value))
+            .Distinct()
+            .Select(wrong => new WrongAnswer(wrong.Mistake, wrong.Value, answer.Unit, answer.SignificantFigures))]);
+    }
+
     private static bool IsUsable(double value) => !double.IsNaN(value) && Math.Abs(value) is > 1e-9 and < 1e9;
 
     private static List<ProblemChoice> Choices(ProblemRequest request, ProblemDraft draft, List<WrongAnswer> wrongs)

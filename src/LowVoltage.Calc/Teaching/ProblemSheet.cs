@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace LowVoltage.Calc.Teaching;
 
-/// <summary>A sheet of problems for a class, and its key: as Markdown, or as one HTML page that prints on A4 and Letter.</summary>
+/// <summary>A sheet of problems for a class, and its key: each as Markdown, or as an HTML page that prints on A4 and Letter.</summary>
 /// <remarks>The same seed gives the same sheet. The page fetches nothing from a network; its math is MathML. Immutable and thread-safe.</remarks>
 public sealed class ProblemSheet
 {
@@ -11,10 +11,10 @@ public sealed class ProblemSheet
 
     private const int MostProblems = 1000;
 
-    private ProblemSheet(string title, IReadOnlyList<Problem> problems)
+    private ProblemSheet(string title, Problem[] problems)
     {
         Title = title;
-        Problems = problems;
+        Problems = Array.AsReadOnly(problems);
     }
 
     /// <summary>The heading.</summary>
@@ -78,17 +78,46 @@ public sealed class ProblemSheet
     /// <returns>1000·seed + number.</returns>
     public static long SeedOf(long sheetSeed, int number) => unchecked((1000 * sheetSeed) + number);
 
-    /// <summary>As Markdown; the math of the key as LaTeX between dollar signs.</summary>
+    /// <summary>As Markdown in the usual layout; the math of the key as LaTeX between dollar signs.</summary>
     /// <param name="part">What is written.</param>
     /// <returns>The text.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The part is none of its values.</exception>
-    public string ToMarkdown(SheetPart part) => SheetMarkdown.Write(this, Known(part));
+    public string ToMarkdown(SheetPart part) => ToMarkdown(part, SheetLayout.Usual);
 
-    /// <summary>As an HTML page of its own, for screen and print.</summary>
+    /// <summary>As Markdown; the math of the key as LaTeX between dollar signs, circuits described in words.</summary>
+    /// <param name="part">What is written.</param>
+    /// <param name="layout">What it has beside the problems.</param>
+    /// <returns>The text.</returns>
+    /// <exception cref="ArgumentNullException">The layout is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The part is none of its values.</exception>
+    public string ToMarkdown(SheetPart part, SheetLayout layout) => SheetMarkdown.Write(this, Known(part), layout ?? throw new ArgumentNullException(nameof(layout)));
+
+    /// <summary>As an HTML page of its own in the usual layout, for screen and print.</summary>
     /// <param name="part">What is written.</param>
     /// <returns>The page.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The part is none of its values.</exception>
-    public string ToHtmlPage(SheetPart part) => SheetHtml.Page(this, Known(part));
+    public string ToHtmlPage(SheetPart part) => ToHtmlPage(part, SheetLayout.Usual);
+
+    /// <summary>As an HTML page of its own, for screen and print. The page of the problems holds nothing of the key.</summary>
+    /// <param name="part">What is written.</param>
+    /// <param name="layout">What it has beside the problems.</param>
+    /// <returns>The page.</returns>
+    /// <exception cref="ArgumentNullException">The layout is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The part is none of its values.</exception>
+    public string ToHtmlPage(SheetPart part, SheetLayout layout) => SheetHtml.Page(this, Known(part), layout ?? throw new ArgumentNullException(nameof(layout)));
+
+    /// <summary>As a package of the open quiz standard 1EdTech QTI: a manifest, one test, and an item with its drawing for each problem.</summary>
+    /// <param name="version">The edition of the standard.</param>
+    /// <returns>A zip file; the same sheet gives the same bytes on every platform.</returns>
+    /// <remarks>
+    /// <para>A number is right within the tolerance of the problem, and each mistake that <see cref="Problem.Grade"/> knows has a feedback of its own. A problem that asks for a size or
+    /// a rating becomes a choice among those that its statement lists. What a design problem asks to be defended is left out: no rule can mark it.</para>
+    /// <para>The package holds the answers, as the standard demands; it is for the teacher's quiz system, not to be handed out.</para>
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The version is none of its values.</exception>
+    public byte[] ToQtiPackage(QtiVersion version) => QtiPackage.Write(this, version is QtiVersion.Qti21 or QtiVersion.Qti30
+        ? version
+        : throw new ArgumentOutOfRangeException(nameof(version), version, $"version must be one of its named values; it was {version}."));
 
     /// <summary>The title.</summary>
     public override string ToString() => Title;
@@ -101,5 +130,5 @@ public sealed class ProblemSheet
     };
 
     private static SheetPart Known(SheetPart part) =>
-        part is >= SheetPart.Problems and <= SheetPart.Both ? part : throw new ArgumentOutOfRangeException(nameof(part), part, $"part must be one of its named values; it was {part}.");
+        part is >= SheetPart.Problems and <= SheetPart.Key ? part : throw new ArgumentOutOfRangeException(nameof(part), part, $"part must be one of its named values; it was {part}.");
 }

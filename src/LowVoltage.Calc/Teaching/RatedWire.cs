@@ -8,7 +8,7 @@ internal sealed record RatedWire(DeratedAmpacity Rated, DeratingFactor Warmth, D
 {
     private const double Pvc = 70;
 
-    private static readonly double[] Areas = [1.5, 2.5, 4, 6, 10, 16, 25];
+    private static readonly double[] Areas = [1.5, 2.5, 4, 6, 10, 16, 25, 35];
     private static readonly int[] Numbers = [18, 16, 14, 12, 10, 8, 6, 4];
     private static readonly int[] CraftInsulations = [75, 80, 90, 105];
     private static readonly int[] NecInsulations = [60, 75, 90];
@@ -33,7 +33,7 @@ internal sealed record RatedWire(DeratedAmpacity Rated, DeratingFactor Warmth, D
     private static RatedWire Vehicle(ProblemDraft d)
     {
         MetricSize size = MetricSize.FromSquareMillimeters(d.Random.Pick(Areas));
-        int ambient = 35 + (5 * d.Random.Next(5)), circuits = 2 + d.Random.Next(5);
+        int ambient = 33 + d.Random.Next(28), circuits = 2 + d.Random.Next(5);
         return new RatedWire(
             DeratedAmpacity.From(RoadVehicleSingleCore.Ambient30.Rating(size, Make.Celsius(Pvc))),
             Printed(RoadVehicleAmbient.Factor(Make.Celsius(ambient), RoadVehicleSingleCore.Ambient30.BaseAmbient)),
@@ -55,13 +55,15 @@ internal sealed record RatedWire(DeratedAmpacity Rated, DeratingFactor Warmth, D
 
     private static RatedWire Nec(ProblemDraft d)
     {
-        int insulation = d.Random.Pick(NecInsulations), ambient = 35 + (5 * d.Random.Next(4)), conductors = 4 + d.Random.Next(9);
+        int insulation = d.Random.Pick(NecInsulations), conductors = 4 + d.Random.Next(9);
+        decimal air = d.DrawTemperature(33, 54);
+        double ambient = d.Fahrenheit ? ((double)air - 32) / 1.8 : (double)air;
         AwgSize size = AwgSize.FromNumber(d.Random.Pick([.. Numbers.Where(number => number <= 14)]));
         return new RatedWire(
             DeratedAmpacity.From(NecTable310Dash16.Table.Rating(size, Make.Celsius(insulation))),
             Printed(NecAmbient.Factor(Make.Celsius(ambient), Make.Celsius(insulation))),
             NecConductorCount.Factor(conductors),
-            $"{size}", "NEC Table 310.16", Warm(d, ambient), Among(d, conductors));
+            $"{size}", "NEC Table 310.16", $"{d.World.Site.Warm} {AnswerText.Of(air, d.TemperatureUnit)}", Among(d, conductors));
     }
 
     // To the two decimals that a statement prints, and that tables of such factors print too.
@@ -74,7 +76,7 @@ internal sealed record RatedWire(DeratedAmpacity Rated, DeratingFactor Warmth, D
 
     private static string Warm(ProblemDraft d, int celsius) => $"{d.World.Site.Warm} {d.PrintedCelsius(celsius)}";
 
-    private static string Among(ProblemDraft d, int conductors) => $"{d.World.Site.Bundle} one of {CountWords.Of(conductors)} loaded conductors in a bundle";
+    private static string Among(ProblemDraft d, int conductors) => $"{d.World.Site.Bundle} one of {CountWords.Of(conductors)} current-carrying conductors in a bundle";
 
     private static string Beside(int circuits) => circuits == 2
         ? "One other loaded circuit runs in the same bundle"

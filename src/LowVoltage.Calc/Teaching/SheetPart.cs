@@ -1,6 +1,6 @@
 namespace LowVoltage.Calc.Teaching;
 
-/// <summary>Which part of a sheet is written.</summary>
+/// <summary>Which part of a sheet is written; each is a document of its own, and the problems hold nothing of the key.</summary>
 public enum SheetPart
 {
     /// <summary>The problems, to hand out.</summary>
@@ -8,7 +8,4 @@ public enum SheetPart
 
     /// <summary>The key: answers, usual mistakes and worked solutions.</summary>
     Key,
-
-    /// <summary>The problems, and the key on pages of its own after them.</summary>
-    Both,
 }

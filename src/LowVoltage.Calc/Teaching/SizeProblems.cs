@@ -14,10 +14,11 @@ internal static class SizeProblems
         DrawnGiven i = d.Give("current", "I", load.Amperes, 3, "A");
         DrawnGiven l = d.Give("length of conductor, out and back", "L", Rounding.Trimmed(2 * d.DrawDistance()), d.LengthUnit);
         DrawnGiven drop = d.Give("allowed drop", "ΔU", Rounding.Figures(load.Volts * (2 + d.Random.Next(4)) / 100.0, 2), "V");
-        d.Say($"{d.World.InAtStart}, {load.One} draws {i} through copper wire; the way out and the way back together are {l} long. No more than {drop} may be lost in it. The resistivity of copper is {rho} at 20 °C.");
+        d.Say($"{d.Subject(load)} draws {i} through copper wire. The wires, out and back together, are {l} long, and no more than {drop} may be lost in them. The resistivity of copper is {rho} at {d.At20}.");
+        d.Sketch(d.Feeder(), [ProblemDraft.Part(DiagramSymbol.Wire, $"out and back {l}", $"at most {drop} lost")], [ProblemDraft.Part(load, i)]);
         double section = Section(d, rho.Value, l.Value, i.Value, drop.Value);
         string unit = d.Feet ? "cmil" : "mm²";
-        d.Ask("What cross-section does the wire need at least?", d.Step("the least cross-section", "S", rho.Symbol * l.Symbol * i.Symbol / drop.Symbol, section, unit, null, "ρ·L/S times I may be at most the allowed drop; solved for S."));
+        d.Ask("What is the smallest cross-section that the wire may have?", d.Step("the least cross-section", "S", rho.Symbol * l.Symbol * i.Symbol / drop.Symbol, section, unit, null, "ρ·L/S times I may be at most the allowed drop; solved for S."));
         d.Wrong(Mistake.LoopDoubled, 2 * section);
         d.Wrong(Mistake.ReturnForgotten, section / 2);
         d.Wrong(Mistake.Multiplied, rho.Value * l.Value * i.Value * drop.Value);
@@ -34,7 +35,8 @@ internal static class SizeProblems
         DrawnGiven share = d.Give("allowed drop, of the voltage", "p", (decimal)(2 + d.Random.Next(4)), "%");
         DrawnGiven l = d.Give("distance, one way", "L", d.DrawDistance(), d.LengthUnit);
         IReadOnlyList<WireRow> rows = WireRow.Sizes(d.Gauges);
-        d.Say($"{d.World.InAtStart}, {load.One} of {p} at {u} stands {l} from the {d.World.Feeder} (one way). No more than {share} of the voltage may be lost, out and back. Take the current at {u} and copper at 20 °C. These wires are at hand:");
+        d.Say($"{d.Subject(load)}, rated {p} at {u}, is {l} from the {d.World.Feeder} (one way). No more than {share} of the voltage may be lost, out and back. Take the current at {u} and copper at {d.At20}. These wires are available:");
+        d.Sketch(d.Feeder(u), [ProblemDraft.Part(DiagramSymbol.Wire, l, "? size")], [ProblemDraft.Part(load, p)], ProblemDraft.Part(DiagramSymbol.Wire, l, "? size"));
         d.Show(new ProblemTable(["size", d.PerLengthUnit], [.. rows.Select(row => (IReadOnlyList<string>)[row.Text, AnswerText.Digits((double)d.PerLengthOf(row), 3)])]));
         double amperes = OhmsLaw.FromVoltageAndPower(Make.V(u.Value), Make.W(p.Value)).Current.Amperes;
         Symbol i = d.Step("the current", "I", p.Symbol / u.Symbol, amperes, "A", OhmsLaw.Reference, "Power over voltage.");
@@ -49,7 +51,7 @@ internal static class SizeProblems
 
         Symbol chosen = d.Choose("resistance per length of the smallest size that does not exceed it", "R′", (double)d.PerLengthOf(fit), d.PerLengthUnit, null, $"From the table: {fit.Text}.");
         d.Compare("whether it keeps within the limit", chosen, Relation.AtMost, most, "It is the first row of the table that does.");
-        d.AskStandard("Which is the smallest size that will do?", d.Choose("the smallest size", "S", fit.Value, d.SizeUnit, null, "The size in that row."));
+        d.AskStandard("Which is the smallest size that will do?", d.Choose("the smallest size", "S", fit.Value, d.SizeUnit, null, "The size in that row."), rows.Select(row => row.Value));
         WrongSize(d, rows, Mistake.OneWayTakenForLoop, 2 * most.Value);
         WrongSize(d, rows, Mistake.DoubledTwice, most.Value / 2);
         WrongSize(d, rows, Mistake.WattsForAmperes, most.Value / u.Value);

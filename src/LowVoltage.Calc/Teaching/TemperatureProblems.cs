@@ -11,10 +11,10 @@ internal static class TemperatureProblems
 
     internal static bool OneStep(ProblemDraft d)
     {
-        DrawnGiven cold = d.Give("resistance at 20 °C", "R_0", (decimal)(20 + d.Random.Next(380)), "mΩ");
+        DrawnGiven cold = d.Give("resistance at 20 °C", "R_0", d.Random.OnGrid(20m, 400m, 0.5m), "mΩ");
         DrawnGiven alpha = d.Give("temperature coefficient of copper, from 20 °C", "α", Coefficient, "1/K");
         DrawnGiven theta = d.Give("temperature of the wire", "θ", d.DrawTemperature(45, 90), d.TemperatureUnit);
-        d.Say($"A copper lead {d.World.In} has a resistance of {cold} at 20 °C. In service it warms to {theta}. The temperature coefficient of copper is {alpha}, from 20 °C.");
+        d.Say($"A copper lead {d.In} has a resistance of {cold} at {d.At20}. In service it warms to {theta}. The temperature coefficient of copper is {alpha}, referred to 20 °C.");
         d.SayConversion();
         Symbol hot = d.InCelsius(theta, "θ_x");
         Symbol result = Hot(d, cold.Symbol, alpha, hot, "mΩ");
@@ -40,14 +40,15 @@ internal static class TemperatureProblems
         DrawnGiven per = d.Give("resistance per length at 20 °C", "R′", d.PerLengthOf(row), d.PerLengthUnit);
         DrawnGiven alpha = d.Give("temperature coefficient of copper, from 20 °C", "α", Coefficient, "1/K");
         DrawnGiven theta = d.Give("temperature of the wire", "θ", d.DrawTemperature(45, 70), d.TemperatureUnit);
-        d.Say($"{d.World.InAtStart}, {load.One} stands {l} from the {d.World.Feeder} (one way) and draws {i}. Both wires, out and back, are {row.Text} copper with {per} at 20 °C; in service they warm to {theta}. The temperature coefficient of copper is {alpha}, from 20 °C.");
+        d.Say($"{d.Subject(load)} is {l} from the {d.World.Feeder} (one way) and draws {i}. Both wires, out and back, are {row.Text} copper with a resistance of {per} at {d.At20}; in service they warm to {theta}. The temperature coefficient of copper is {alpha}, referred to 20 °C.");
+        d.Sketch(d.Feeder(), [ProblemDraft.Part(DiagramSymbol.Wire, l, row.Text, theta)], [ProblemDraft.Part(load, i)], ProblemDraft.Part(DiagramSymbol.Wire, l, row.Text, theta));
         d.SayConversion();
         double cold = (d.PerLength(per.Value) * d.LengthOf(2 * l.Value)).Ohms;
         Symbol r = d.Step("the resistance out and back at 20 °C", "R_0", per.Symbol * 2 * l.Symbol / 1000, cold, "Ω", null, "Resistance per length times twice the distance.");
         Symbol hot = d.InCelsius(theta, "θ_x");
         Symbol warm = Hot(d, r, alpha, hot, "Ω");
         double volts = OhmsLaw.FromCurrentAndResistance(Make.A(i.Value), Make.Ohm(warm.Value)).Voltage.Volts;
-        d.Ask("How many volts are lost on the way, with the wires hot?", d.Step("the voltage drop, hot", "ΔU", i.Symbol * warm, volts, "V", OhmsLaw.Reference, "Ohm's law for the wires."));
+        d.Ask("How many volts are lost, out and back, with the wires hot?", d.Step("the voltage drop, hot", "ΔU", i.Symbol * warm, volts, "V", OhmsLaw.Reference, "Ohm's law for the wires."));
         d.Wrong(Mistake.ColdForHot, i.Value * cold);
         d.Wrong(Mistake.TemperatureSign, i.Value * cold * (1 - (alpha.Value * (hot.Value - 20))));
         d.Wrong(Mistake.OneWayTakenForLoop, volts / 2);

@@ -12,11 +12,7 @@ internal static class WireProblems
     private const decimal MetricResistivity = 0.0172m;
     private const decimal UsResistivity = 10.4m;
 
-    private static readonly decimal[] Diameters = [0.4m, 0.5m, 0.6m, 0.8m, 1.0m, 1.2m, 1.4m, 1.6m, 1.8m, 2.0m, 2.3m, 2.6m, 3.0m];
-    private static readonly int[] Mils = [20, 25, 32, 40, 51, 57, 64, 72, 81, 91, 102, 114, 129];
-    private static readonly int[] StrandMils = [8, 10, 12, 14, 16, 20];
-    private static readonly decimal[] StrandMillimeters = [0.15m, 0.2m, 0.25m, 0.3m, 0.4m, 0.5m];
-    private static readonly int[] StrandCounts = [7, 16, 19, 24, 30, 37, 42, 50, 56, 84];
+    private static readonly int[] StrandCounts = [7, 10, 12, 16, 19, 24, 26, 28, 30, 32, 37, 41, 42, 49, 50, 56, 65, 70, 80, 84, 96, 105, 133];
 
     internal static bool ResistanceOneStep(ProblemDraft d)
     {
@@ -26,9 +22,9 @@ internal static class WireProblems
             ? d.Give("cross-section", "S", row.SquareMillimeters / CircularMil.SquareMillimeters, 3, "cmil")
             : d.Give("cross-section", "S", (decimal)row.Value, "mm²");
         DrawnGiven l = d.Give("length of the wire", "L", Rounding.Trimmed(2 * d.DrawDistance()), d.LengthUnit);
-        d.Say($"For work {d.World.In}, a piece of copper wire {l} long is cut from the roll. Its cross-section is {s}; the resistivity of copper is {rho} at 20 °C.");
+        d.Say($"{ProblemDraft.Upper(ProblemDraft.Article(l.ToString()))} {l} length of copper wire is cut from a reel for {d.DrawLoad().One} {d.In}. Its cross-section is {s}; the resistivity of copper is {rho} at {d.At20}.");
         double ohms = Of(d, rho.Value, l.Value, s.Value);
-        d.Ask("What resistance does this piece of wire have?", d.Step("the resistance of the wire", "R", rho.Symbol * l.Symbol / s.Symbol, ohms, "Ω", BarReference, "Longer means more, thicker means less."));
+        d.Ask("What is the resistance of this length of wire?", d.Step("the resistance of the wire", "R", rho.Symbol * l.Symbol / s.Symbol, ohms, "Ω", BarReference, "Longer means more, thicker means less."));
         d.Wrong(Mistake.Inverted, rho.Value * s.Value / l.Value);
         d.Wrong(Mistake.PieceDoubled, 2 * ohms);
         d.Wrong(d.Feet ? Mistake.PiAdded : Mistake.AreaForDiameter, d.Feet ? Of(d, rho.Value, l.Value, s.Value * Math.PI / 4) : Of(d, rho.Value, l.Value, Math.PI / 4 * s.Value * s.Value));
@@ -39,17 +35,18 @@ internal static class WireProblems
     internal static bool ResistanceSeveralSteps(ProblemDraft d)
     {
         DrawnGiven rho = Resistivity(d);
-        DrawnGiven diameter = d.Feet ? d.Give("diameter", "d", (decimal)d.Random.Pick(Mils), "mil") : d.Give("diameter", "d", d.Random.Pick(Diameters), "mm");
+        DrawnGiven diameter = Diameter(d, d.Feet);
         DrawnGiven l = d.Give("distance, one way", "L", d.DrawDistance(), d.LengthUnit);
         LoadDraw load = d.DrawLoad();
-        d.Say($"{d.World.InAtStart}, {load.One} stands {l} from the {d.World.Feeder} (one way). Two solid copper wires of diameter {diameter} lead out and back; the resistivity of copper is {rho} at 20 °C.");
+        d.Say($"{d.Subject(load)} is {l} from the {d.World.Feeder} (one way). Two solid copper wires, each {diameter} in diameter, run out and back; the resistivity of copper is {rho} at {d.At20}.");
+        d.Sketch(d.Feeder(), [ProblemDraft.Part(DiagramSymbol.Wire, l, $"diameter {diameter}")], [ProblemDraft.Part(load)], ProblemDraft.Part(DiagramSymbol.Wire, l, $"diameter {diameter}"));
         double s = d.Feet ? CircularMil.FromDiameter(Length.FromMils(diameter.Value)) : Conductor.SolidOfDiameter(Length.FromMillimeters(diameter.Value), ConductorMaterial.Copper).Area.SquareMillimeters;
         Symbol area = d.Feet
             ? d.Step("the cross-section in circular mils", "S", Formula.Square(diameter.Symbol), s, "cmil", null, "Circular mils are the square of the diameter in mils.")
             : d.Step("the cross-section", "S", ProblemDraft.Pi * Formula.Square(diameter.Symbol) / 4, s, "mm²", null, "The area of a circle.");
         Symbol loop = d.Step("the length of conductor", "L_s", 2 * l.Symbol, d.LengthUnit, null, "The current runs out and back.");
         double ohms = Of(d, rho.Value, 2 * l.Value, s);
-        d.Ask("What is the resistance of the way out and back together?", d.Step("the resistance out and back", "R", rho.Symbol * loop / area, ohms, "Ω", BarReference, "Resistivity times length over section."));
+        d.Ask("What is the resistance of both wires together, out and back?", d.Step("the resistance out and back", "R", rho.Symbol * loop / area, ohms, "Ω", BarReference, "Resistivity times length over section."));
         d.Wrong(Mistake.OneWayTakenForLoop, ohms / 2);
         d.Wrong(d.Feet ? Mistake.DiameterForCircularMils : Mistake.DiameterForArea, Of(d, rho.Value, 2 * l.Value, diameter.Value));
         d.Wrong(d.Feet ? Mistake.PiAdded : Mistake.RadiusForDiameter, d.Feet ? ohms / (Math.PI / 4) : ohms / 4);
@@ -62,8 +59,8 @@ internal static class WireProblems
     {
         if (d.Gauges)
         {
-            DrawnGiven mils = d.Give("diameter", "d", (decimal)d.Random.Pick(Mils), "mil");
-            d.Say($"A solid wire {d.World.In} measures {mils} across.");
+            DrawnGiven mils = Diameter(d, inMils: true);
+            d.Say($"The solid wire to {d.DrawLoad().One} {d.In} measures {mils} across.");
             double cmil = CircularMil.FromDiameter(Length.FromMils(mils.Value));
             d.Ask("What is its cross-section in circular mils?", d.Step("the cross-section", "S", Formula.Square(mils.Symbol), cmil, "cmil", null, "Circular mils are the square of the diameter in mils."));
             d.Wrong(Mistake.PiAdded, cmil * Math.PI / 4);
@@ -73,8 +70,8 @@ internal static class WireProblems
             return true;
         }
 
-        DrawnGiven across = d.Give("diameter", "d", d.Random.Pick(Diameters), "mm");
-        d.Say($"A solid wire {d.World.In} measures {across} across.");
+        DrawnGiven across = Diameter(d, inMils: false);
+        d.Say($"The solid wire to {d.DrawLoad().One} {d.In} measures {across} across.");
         double area = Conductor.SolidOfDiameter(Length.FromMillimeters(across.Value), ConductorMaterial.Copper).Area.SquareMillimeters;
         d.Ask("What is its cross-section?", d.Step("the cross-section", "S", ProblemDraft.Pi * Formula.Square(across.Symbol) / 4, area, "mm²", null, "The area of a circle."));
         d.Wrong(Mistake.RadiusForDiameter, 4 * area);
@@ -88,24 +85,28 @@ internal static class WireProblems
 
     private static bool Gauge(ProblemDraft d)
     {
-        DrawnGiven number = d.GiveGauge("gauge", "n", (int)d.Random.Pick(WireRow.Sizes(true)).Value);
+        DrawnGiven count = d.Give("number of strands", "n", (decimal)d.Random.Pick(StrandCounts), "");
+        DrawnGiven number = d.GiveGauge("gauge of a strand", "g", 24 + d.Random.Next(11));
         AwgSize size = AwgSize.FromNumber((int)number.Value);
         DrawnGiven least = d.Give("diameter of 36 AWG", "d_0", 5, "mil");
-        d.Say($"A solid wire {d.World.In} is marked {number}. Gauge 36 measures {least} across, and 39 gauge steps are a factor of 92 in diameter, so d = d₀·92^((36 − n)/39).");
-        Symbol across = d.Step("the diameter", "d", least.Symbol * Formula.Power(92, (36 - number.Symbol) / 39), size.Diameter.Mils, "mil", AwgSize.Reference, "The definition of the gauge.");
-        d.Ask("What is its cross-section in circular mils?", d.Step("the cross-section", "S", Formula.Square(across), size.CircularMils, "cmil", AwgSize.Reference, "Circular mils are the square of the diameter in mils."));
-        d.Wrong(Mistake.PiAdded, size.CircularMils * Math.PI / 4);
-        d.Wrong(Mistake.DiameterNotSquared, size.Diameter.Mils);
-        d.Wrong(Mistake.PiForCircularMils, size.CircularMils * Math.PI);
-        d.Wrong(Mistake.ThousandTooMuch, size.CircularMils / 1000);
-        return true;
+        d.Say($"The flexible copper wire to {d.DrawLoad().One} {d.In} has {count} strands of {number}. Gauge 36 measures {least} across, and 39 gauge steps are a factor of 92 in diameter, so d = d₀·92^((36 − g)/39).");
+        Symbol across = d.Step("the diameter of a strand", "d", least.Symbol * Formula.Power(92, (36 - number.Symbol) / 39), size.Diameter.Mils, "mil", AwgSize.Reference, "The definition of the gauge.");
+        Symbol strand = d.Step("the cross-section of a strand", "S_1", Formula.Square(across), size.CircularMils, "cmil", AwgSize.Reference, "Circular mils are the square of the diameter in mils.");
+        double all = count.Value * size.CircularMils;
+        d.Ask("What is the total cross-section of its copper in circular mils?", d.Step("the cross-section of the wire", "S", count.Symbol * strand, all, "cmil", null, "All strands carry current."));
+        d.Wrong(Mistake.PiAdded, all * Math.PI / 4);
+        d.Wrong(Mistake.DiameterNotSquared, count.Value * size.Diameter.Mils);
+        d.Wrong(Mistake.PiForCircularMils, all * Math.PI);
+        d.Wrong(Mistake.StrandsForgotten, size.CircularMils);
+        d.Wrong(Mistake.StrandsSquared, count.Value * all);
+        return all * CircularMil.SquareMillimeters is > 0.2 and < 20;
     }
 
     private static bool Strands(ProblemDraft d)
     {
         DrawnGiven count = d.Give("number of strands", "n", (decimal)d.Random.Pick(StrandCounts), "");
-        DrawnGiven across = d.Feet ? d.Give("diameter of a strand", "d", (decimal)d.Random.Pick(StrandMils), "mil") : d.Give("diameter of a strand", "d", d.Random.Pick(StrandMillimeters), "mm");
-        d.Say($"A flexible copper wire {d.World.In} has {count} strands, each {across} across.{(d.Feet ? " (1 mil is 0.0254 mm.)" : "")}");
+        DrawnGiven across = d.Feet ? d.Give("diameter of a strand", "d", d.Random.OnGrid(6m, 20m, 0.1m), "mil") : d.Give("diameter of a strand", "d", d.Random.OnGrid(0.1m, 0.5m, 0.01m), "mm");
+        d.Say($"The flexible copper wire to {d.DrawLoad().One} {d.In} has {count} strands, each {across} across.{(d.Feet ? " (1 mil is 0.0254 mm.)" : "")}");
         Symbol thin = across.Symbol;
         double millimeters = across.Value;
         if (d.Feet)
@@ -117,7 +118,7 @@ internal static class WireProblems
         double one = Conductor.SolidOfDiameter(Length.FromMillimeters(millimeters), ConductorMaterial.Copper).Area.SquareMillimeters;
         Symbol strand = d.Step("the cross-section of a strand", "S_1", ProblemDraft.Pi * Formula.Square(thin) / 4, one, "mm²", null, "The area of a circle.");
         Symbol all = d.Step("the cross-section of the wire", "S", count.Symbol * strand, "mm²", null, "All strands carry current.");
-        d.Ask("What is the cross-section of its copper?", all);
+        d.Ask("What is the total cross-section of its copper?", all);
         d.Wrong(Mistake.StrandsForgotten, one);
         d.Wrong(Mistake.RadiusForDiameter, 4 * all.Value);
         d.Wrong(Mistake.PiForgotten, count.Value * millimeters * millimeters);
@@ -129,6 +130,11 @@ internal static class WireProblems
     {
         Title = "OpenStax University Physics, volume 2", Edition = "2016", Locator = "section 9.3, R = ρ·L/A", Kind = References.ReferenceKind.Handbook,
     };
+
+    // As a micrometer shows it.
+    private static DrawnGiven Diameter(ProblemDraft d, bool inMils) => inMils
+        ? d.Give("diameter", "d", d.Random.OnGrid(20m, 130m, 0.1m), "mil")
+        : d.Give("diameter", "d", d.Random.OnGrid(0.4m, 3.3m, 0.01m), "mm");
 
     private static DrawnGiven Resistivity(ProblemDraft d) => d.Feet
         ? d.Give("resistivity of copper at 20 °C", "ρ", UsResistivity, "Ω·cmil/ft")

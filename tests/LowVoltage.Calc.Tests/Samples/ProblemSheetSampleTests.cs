@@ -25,15 +25,63 @@ public sealed class ProblemSheetSampleTests : IDisposable
     }
 
     [Fact]
-    public void Run_Out_WritesThreeFilesAndSaysSo()
+    public void Run_Out_WritesProblemsAndKeyApartAndSaysSo()
     {
-        (int code, string output, _) = Run("--seed", "8", "--difficulty", "mixed", "--form", "mixed", "--units", "us-customary", "--out", Path.Combine(folder, "new"));
+        (int code, string output, _) = Run("--seed", "8", "--difficulty", "mixed", "--form", "mixed", "--units", "us", "--out", Path.Combine(folder, "new"));
 
         Assert.Equal(Program.Done, code);
-        string[] names = ["sheet-8-key.md", "sheet-8.html", "sheet-8.md"];
+        string[] names = ["sheet-8-key.html", "sheet-8-key.md", "sheet-8.html", "sheet-8.md"];
         Assert.Equal(names, Directory.GetFiles(Path.Combine(folder, "new")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.All(names, name => Assert.Contains(name, output, StringComparison.Ordinal));
-        Assert.Contains("<math", File.ReadAllText(Path.Combine(folder, "new", "sheet-8.html")), StringComparison.Ordinal);
+        Assert.Contains("<math", File.ReadAllText(Path.Combine(folder, "new", "sheet-8-key.html")), StringComparison.Ordinal);
+        string page = File.ReadAllText(Path.Combine(folder, "new", "sheet-8.html"));
+        Assert.DoesNotContain("<math", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("Usual mistakes", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("mm²", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Run_SingleFiles_EachWhereItIsAskedFor()
+    {
+        (int code, string output, string error) = Run("--count", "3", "--html", At("a/s.html"), "--key", At("k.md"), "--qti", At("q.zip"), "--qti-version", "2.1", "--points", "--page-numbers", "--space", "30", "--paper", "letter");
+
+        Assert.Equal((Program.Done, ""), (code, error));
+        Assert.Equal(3, output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+        string page = File.ReadAllText(At("a/s.html"));
+        Assert.All(["size:letter", "height:30mm", "counter(page)", "4 points"], part => Assert.Contains(part, page, StringComparison.Ordinal));
+        Assert.StartsWith("# Key: Wiring problems, sheet 1", File.ReadAllText(At("k.md")), StringComparison.Ordinal);
+        using System.IO.Compression.ZipArchive zip = System.IO.Compression.ZipFile.OpenRead(At("q.zip"));
+        using StreamReader item = new(zip.GetEntry("items/q001.xml")!.Open());
+        Assert.Contains("<assessmentItem ", item.ReadToEnd(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Run_ClassSet_WritesVariantsAndTheTable_AndMarksOneOfThem()
+    {
+        string[] set = ["--seed", "4", "--count", "2", "--topics", "VoltageDrop", "--class-set", "3"];
+        (int code, string output, string error) = Run([.. set, "--html", At("s.html"), "--key", At("s-key.html"), "--marker", At("table.md")]);
+
+        Assert.Equal((Program.Done, ""), (code, error));
+        Assert.Equal(["s-A.html", "s-B.html", "s-C.html", "s-key-A.html", "s-key-B.html", "s-key-C.html", "table.md"], Directory.GetFiles(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal(7, output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+        string[] row = [.. File.ReadAllLines(At("table.md")).Single(line => line.StartsWith("| B |", StringComparison.Ordinal)).Split('|', StringSplitOptions.TrimEntries)];
+
+        string answers = Answers($"1: {row[2]}\n2: {row[3]}");
+        Assert.Equal(Program.Done, Run([.. set, "--variant", "b", "--grade", answers]).Code);
+        Assert.Equal(Program.SomeWrong, Run([.. set, "--variant", "C", "--grade", answers]).Code);
+        Assert.Equal(Program.BadInput, Run([.. set, "--variant", "D", "--grade", answers]).Code);
+    }
+
+    [Fact]
+    public void Run_AClassSetThatIsTooLarge_SaysHowManyThereAre()
+    {
+        (int code, string output, string error) = Run("--count", "1", "--topics", "AmpacityDerating", "--difficulty", "OneStep", "--class-set", "500", "--out", folder);
+
+        Assert.Equal(Program.BadInput, code);
+        Assert.Empty(output);
+        Assert.Contains("must be at most", error, StringComparison.Ordinal);
+        Assert.DoesNotContain("Parameter", error, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFiles(folder));
     }
 
     [Fact]
@@ -66,17 +114,25 @@ public sealed class ProblemSheetSampleTests : IDisposable
     }
 
     [Theory]
-    [InlineData("--seed needs a value", "--seed")]
+    [InlineData("Required argument missing for option: '--seed'.", "--seed")]
     [InlineData("not 'x'", "--seed", "x")]
-    [InlineData("at most 18 digits", "--seed", "99999999999999999999")]
+    [InlineData("from -999999999999999999 to 999999999999999999", "--seed", "99999999999999999999")]
     [InlineData("from 1 to 1000", "--count", "0")]
     [InlineData("from 1 to 1000", "--count", "1001")]
     [InlineData("does not know 'Pipes'", "--topics", "VoltageDrop,Pipes")]
     [InlineData("does not know '3'", "--topics", "3")]
     [InlineData("OneStep, SeveralSteps, Design, Mixed", "--difficulty", "hard")]
-    [InlineData("Metric, UsCustomary, Mixed", "--units", "furlongs")]
+    [InlineData("metric, us, mixed", "--units", "furlongs")]
+    [InlineData("Any, A4, Letter", "--paper", "foolscap")]
+    [InlineData("3.0, 2.1", "--qti-version", "1.2")]
+    [InlineData("from 0 to 250", "--space", "251")]
+    [InlineData("from 1 to 500", "--class-set", "0")]
+    [InlineData("add --out, --html, --key, --marker or --qti", "--class-set", "3")]
+    [InlineData("belong to --class-set", "--marker", "x.md")]
+    [InlineData("needs --variant", "--class-set", "3", "--grade", "x.txt")]
+    [InlineData("leave out --html", "--html", "x.html", "--grade", "x.txt")]
     [InlineData("does not know 'xx-XX'", "--culture", "xx-XX")]
-    [InlineData("Unknown option --foo", "--foo", "1")]
+    [InlineData("'--foo'", "--foo", "1")]
     [InlineData("nowhere.txt", "--grade", "nowhere.txt")]
     public void Run_BadInput_SaysWhatIsWrong(string message, params string[] args)
     {
@@ -136,6 +192,8 @@ public sealed class ProblemSheetSampleTests : IDisposable
 
         Assert.Equal(Program.Done, code);
         Assert.All(Enum.GetNames<ProblemTopic>(), topic => Assert.Contains(topic, output, StringComparison.Ordinal));
+        Assert.All(["--class-set", "--key", "--html", "--qti", "--units", "--points", "--page-numbers", "--space", "Exit code"], option => Assert.Contains(option, output, StringComparison.Ordinal));
+        Assert.Equal(output, Run("-h").Output);
     }
 
     [Fact]
@@ -157,6 +215,8 @@ public sealed class ProblemSheetSampleTests : IDisposable
 
         Assert.All(Directory.GetFiles(folder), file => Assert.Equal(Resource("Handed." + Path.GetFileName(file)), File.ReadAllText(file)));
     }
+
+    private string At(string name) => Path.Combine(folder, name);
 
     private static string Resource(string name)
     {

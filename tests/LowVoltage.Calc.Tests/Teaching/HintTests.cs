@@ -9,10 +9,10 @@ public class HintTests(ManyProblems many) : IClassFixture<ManyProblems>
     // A word of a hint, and what a statement must then speak of. Letters and units count as words.
     private static readonly (string Hint, string Statement)[] Concepts =
     [
-        (@"out and back|way back|way out|wire out", @"out and back|out and one back|way back|wire back"),
+        (@"out and back|return path|way out|feed wire|second wire", @"out and back|out and one back|comes back|return|carries the current back"),
         (@"one way|\bdistance", @"one way"),
         (@"both leads|the leads|one lead|without the leads", @"\bleads?\b"),
-        (@"whole piece", @"piece of copper wire"),
+        (@"whole length", @"length of copper wire"),
         (@"\bwires?\b|conductor", @"\bwires?\b|conductor|\bleads?\b"),
         (@"\bjoints?\b", @"\bjoints?\b"),
         (@"constant power", @"constant"),
@@ -20,7 +20,7 @@ public class HintTests(ManyProblems many) : IClassFixture<ManyProblems>
         (@"π|radius|diameter", @"across|diameter|cross-section|AWG"),
         (@"π·d²/4|π/4 of it", @"mm"),
         (@"strand", @"strand"),
-        (@"cross-section", @"cross-section|mm²"),
+        (@"cross-section", @"cross-section|mm²|cmil"),
         (@"temperature|°C", @"°[CF]"),
         (@"°F", @"°F"),
         (@"20 °C", @"20.°C"),
@@ -34,20 +34,19 @@ public class HintTests(ManyProblems many) : IClassFixture<ManyProblems>
         (@"\brow\b", @"\n  "),
         (@"\bfuse", @"\b[Ff]use"),
         (@"\brating\b(?! once)", @"\brating|rated|may carry|factor"),
-        (@"\bshare\b", @"%|of its rating|of the fuse's rating"),
+        (@"\bshare\b", @"%|times its rating|times the rating"),
         (@"per cent", @"%|percentage"),
         (@"battery", @"battery"),
-        (@"internal resistance", @"internal resistance"),
         (@"under load|loaded voltage", @"delivers|cranking"),
         (@"filament|\blamp\b", @"filament"),
         (@"rated voltage", @"\brated\b"),
-        (@"another voltage", @"Later|Now it gets"),
+        (@"another voltage", @"Later|is now run at"),
         (@"multiple", @"times"),
         (@"logarithmic", @"logarithm"),
         (@"\bminutes\b", @"\bmin\b"),
         (@"hours", @"\bmin\b|\bh\b|hours"),
         (@"run together", @"run together"),
-        (@"[Ss]ide by side|[Rr]eciprocal|not averaged|parallel", @"side by side|laid beside|passes|joints"),
+        (@"[Rr]eciprocal|not averaged|parallel", @"parallel|laid beside|passes through|joints|fed through a fuse"),
         (@"Both conditions", @"fuse.*wire|wire.*fuse"),
         (@"\bsize\b", @"\bsize|wire"),
         (@"per cent|3 %", @"%"),
@@ -65,7 +64,7 @@ public class HintTests(ManyProblems many) : IClassFixture<ManyProblems>
         {
             // The form that asks for the mistake prints mistakes among its choices: what it says of itself proves nothing.
             string statement = problem.Story + (problem.Table is null ? "" : "\n  table: " + string.Join(", ", problem.Table.Heads)) + problem.Question + problem.Answer.Unit;
-            foreach (Mistake mistake in problem.WrongAnswers.Select(answer => answer.Mistake))
+            foreach (Mistake mistake in problem.KnownMistakes.Select(answer => answer.Mistake))
             {
                 string hint = mistake.Name + ". " + mistake.Explanation;
                 foreach ((Regex inHint, Regex inStatement, string words) in concepts)

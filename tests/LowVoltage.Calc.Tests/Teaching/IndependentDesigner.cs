@@ -21,7 +21,7 @@ internal static class IndependentDesigner
             ProblemTopic.FuseChoice => fuse,
             ProblemTopic.AmpacityDerating => p["f"] * PrintedProblem.Number(chosen[^1]),
             ProblemTopic.FuseOpeningTime => Math.Pow(10, Math.Log10(5) - (Math.Log10(p["m"] / 2) / Math.Log10(3.5 / 2))),
-            ProblemTopic.WireGeometry => amperes / section,
+            ProblemTopic.WireGeometry => problem.Answer.Unit == "cmil/A" ? section / amperes : amperes / section,
             ProblemTopic.AdiabaticHeating => Math.Pow(p["k_c"] * section / p["I_p"], 2),
             ProblemTopic.WireResistance or ProblemTopic.SeriesResistance => ohms,
             ProblemTopic.ParallelResistance => 1 / ((1 / ohms) + (1 / ohms)),

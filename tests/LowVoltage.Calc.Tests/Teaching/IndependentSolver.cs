@@ -36,7 +36,7 @@ internal static class IndependentSolver
         ProblemTopic.AdiabaticHeating => Math.Pow(p["k"] * p["S"] / p["I"], 2),
         ProblemTopic.ProspectiveCurrent => p["U"] / (p["R_i"] * 1e-3),
         ProblemTopic.BatteryResistance => 1e3 * ((p["U_0"] / p["I"]) - (p["U_1"] / p["I"])),
-        ProblemTopic.FuseOpeningTime => PrintedProblem.Number(p.Table.Single(row => Math.Abs(PrintedProblem.Number(row[0]) - (p["I"] / p["I_n"])) < 1e-9)[2]),
+        ProblemTopic.FuseOpeningTime => PrintedProblem.Number(p.Table.Last(row => PrintedProblem.Number(row[0]) * p["I_n"] <= p["I"] * (1 + 1e-12))[2]),
         ProblemTopic.WireGeometry => problem.Answer.Unit == "cmil" ? Math.Pow(p["d"], 2) : Math.PI * Math.Pow(p["d"] / 2, 2),
         ProblemTopic.BatteryEnergy => p["I"] * (p["t"] / 60),
         ProblemTopic.JointDrop => p["R_1"] * p["n"] * p["I"],
@@ -60,7 +60,7 @@ internal static class IndependentSolver
         ProblemTopic.SmallestSize => Size(p),
         ProblemTopic.AmpacityDerating => p["I_t"] * p["f_2"] * p["f_1"],
         ProblemTopic.FuseChoice => FuseThenWire(p),
-        ProblemTopic.AdiabaticHeating => HeatByHeat(p),
+        ProblemTopic.AdiabaticHeating => problem.Answer.Unit == "°F" ? (HeatByHeat(p) * 1.8) + 32 : HeatByHeat(p),
         ProblemTopic.ProspectiveCurrent => p["U"] / ((1e-3 * p["R_i"]) + (p["R′"] * 2e-3 * p["L"])),
         ProblemTopic.BatteryResistance => p["U_0"] - (p["I"] / p["I_k"] * (p["U_0"] - p["U_e"])),
         ProblemTopic.FuseOpeningTime => Interpolated(p),
@@ -105,7 +105,8 @@ internal static class IndependentSolver
         double square = Math.Pow(p["I"] / p["S"], 2), theta = p.Celsius("θ_i");
         const int Steps = 400;
         double dt = p["t"] / Steps;
-        double Rate(double celsius) => square * p["ρ"] * (1 + (p["α"] * (celsius - 20))) / p["c"];
+        // The equation of handbooks in circular mils, as a rate: its logarithm to the base 10, derived by time.
+        double Rate(double celsius) => p.Has("a") ? square * Math.Log(10) * (celsius + p["b"]) / p["a"] : square * p["ρ"] * (1 + (p["α"] * (celsius - 20))) / p["c"];
         for (int i = 0; i < Steps; i++)
         {
             double k1 = Rate(theta), k2 = Rate(theta + (dt / 2 * k1)), k3 = Rate(theta + (dt / 2 * k2)), k4 = Rate(theta + (dt * k3));
@@ -125,7 +126,7 @@ internal static class IndependentSolver
     }
 
     private static double Section(Problem problem, PrintedProblem p) => problem.Answer.Unit == "cmil"
-        ? Math.Pow(5 * Math.Exp((36 - p.Gauge("n")) / 39 * Math.Log(92)), 2)
+        ? p["n"] * Math.Pow(5 * Math.Exp((36 - p.Gauge("g")) / 39 * Math.Log(92)), 2)
         : p.Unit("d") == "mil"
             ? p["n"] * Math.Pow(p["d"], 2) * CircularMil
             : p["n"] * Math.PI * Math.Pow(p["d"] / 2, 2);

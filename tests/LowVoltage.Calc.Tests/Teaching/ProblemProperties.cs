@@ -10,14 +10,14 @@ public class ProblemProperties(ManyProblems many) : IClassFixture<ManyProblems>
     // Two routes of double arithmetic and one numerical integration.
     private const double Arithmetic = 1e-9;
 
-    // Numbers that belong to arithmetic and not to the problem: halves, squares, minutes, per cent, thousandths, a circle.
-    private static readonly double[] Plain = [1, 2, 4, 60, 100, 1000];
+    // Numbers that belong to arithmetic and not to the problem: halves, squares, minutes, per cent, thousandths, a circle, the base of a logarithm.
+    private static readonly double[] Plain = [1, 2, 4, 10, 60, 100, 1000];
 
     // The most that a plausible answer may be, by unit; the least is above zero throughout.
     private static readonly Dictionary<string, double> Most = new(StringComparer.Ordinal)
     {
         ["V"] = 60, ["mV"] = 1000, ["A"] = 5000, ["W"] = 500, ["Ω"] = 500, ["mΩ"] = 800, ["mm²"] = 50, ["cmil"] = 110_000, ["AWG"] = 20,
-        ["°C"] = 400, ["s"] = 60, ["h"] = 150, ["Ah"] = 80, ["Wh"] = 300, ["A/mm²"] = 8, ["%"] = 5.0001,
+        ["°C"] = 400, ["°F"] = 752, ["cmil/A"] = 20_000, ["s"] = 60, ["h"] = 150, ["Ah"] = 80, ["Wh"] = 300, ["A/mm²"] = 8, ["%"] = 5.0001,
     };
 
     // Counts, shares, factors, exponents and multiples: they have no unit.
@@ -95,7 +95,7 @@ public class ProblemProperties(ManyProblems many) : IClassFixture<ManyProblems>
         return problem.WrongAnswers.Select(wrong => wrong.Text).Append(problem.Answer.Text).All(text => text.EndsWith(unit, StringComparison.Ordinal) && text.Length > unit.Length)
             && problem.Givens.All(given => given.Text.EndsWith(given.Unit.Replace(' ', '\u00A0'), StringComparison.Ordinal) && (given.Unit.Length > 0 || PureNumbers.Contains(given.Symbol)))
             && problem.Solution.Steps.Where(step => step.Result is not null).All(step => step.Unit.Length > 0 || PureNumbers.Contains(step.Symbol!.Spec))
-            && (unit.Length == 0 || problem.Form != ProblemForm.Numeric || problem.Answer.SignificantFigures == 0 || problem.Statement.Contains($"in {unit} with", StringComparison.Ordinal));
+            && (unit.Length == 0 || problem.Form != ProblemForm.Numeric || problem.Answer.SignificantFigures == 0 || problem.Statement.Contains($"in {unit} to", StringComparison.Ordinal));
     });
 
     [Fact]
@@ -103,8 +103,8 @@ public class ProblemProperties(ManyProblems many) : IClassFixture<ManyProblems>
         problem.Grade(problem.Answer.Text).Outcome == (problem.Form == ProblemForm.FindTheMistake ? GradingOutcome.MistakeNotNamed : GradingOutcome.Correct));
 
     [Fact]
-    public void Grade_OfAPrintedWrongAnswer_NamesItsMistake() => Holds(problem => problem.WrongAnswers.All(wrong =>
-        problem.Grade(wrong.Text) is { Outcome: GradingOutcome.KnownMistake } verdict && verdict.LikelyMistake == wrong.Mistake
+    public void Grade_OfEveryKnownMistake_NamesIt() => Holds(problem => problem.KnownMistakes.All(wrong =>
+        problem.Grade(wrong.Text) is { Outcome: GradingOutcome.KnownMistake } verdict && verdict.LikelyMistakes.Contains(wrong.Mistake)
         && verdict.Message.Contains(wrong.Mistake.Explanation, StringComparison.Ordinal)));
 
     [Fact]

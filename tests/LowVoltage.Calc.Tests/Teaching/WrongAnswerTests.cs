@@ -11,23 +11,23 @@ public class WrongAnswerTests
         [(ProblemTopic.Power, Difficulty.SeveralSteps, "square forgotten")] = p => p["P"] / p["U"] * p["R"] / 1000,
         [(ProblemTopic.Power, Difficulty.SeveralSteps, "supply voltage put across the wire")] = p => p["U"] * p["U"] / (p["R"] / 1000),
         [(ProblemTopic.SeriesResistance, Difficulty.OneStep, "parallel for series")] = p => 1 / ((1 / p["R_1"]) + (1 / p["R_2"]) + (1 / p["R_3"]) + (1 / p["R_4"])),
-        [(ProblemTopic.SeriesResistance, Difficulty.OneStep, "way back forgotten")] = p => p["R_1"] + p["R_2"] + p["R_3"],
+        [(ProblemTopic.SeriesResistance, Difficulty.OneStep, "return path forgotten")] = p => p["R_1"] + p["R_2"] + p["R_3"],
         [(ProblemTopic.ParallelResistance, Difficulty.OneStep, "series for parallel")] = p => p["R_1"] + p["R_2"] + p["R_3"],
-        [(ProblemTopic.ParallelResistance, Difficulty.OneStep, "reciprocal not taken back")] = p => (1 / p["R_1"]) + (1 / p["R_2"]) + (1 / p["R_3"]),
+        [(ProblemTopic.ParallelResistance, Difficulty.OneStep, "reciprocal not inverted at the end")] = p => (1 / p["R_1"]) + (1 / p["R_2"]) + (1 / p["R_3"]),
         [(ProblemTopic.WireResistance, Difficulty.SeveralSteps, "diameter for area")] = p => p["ρ"] * 2 * p["L"] / p["d"],
         [(ProblemTopic.WireResistance, Difficulty.SeveralSteps, "diameter used as a radius")] = p => p["ρ"] * 2 * p["L"] / (Math.PI * p["d"] * p["d"]),
         [(ProblemTopic.WireResistance, Difficulty.SeveralSteps, "one way taken for the loop")] = p => p["ρ"] * p["L"] / (Math.PI * p["d"] * p["d"] / 4),
         [(ProblemTopic.TemperatureCorrection, Difficulty.OneStep, "sign of the temperature term")] = p => p["R_0"] * (1 - (p["α"] * (p.Celsius("θ") - 20))),
         [(ProblemTopic.TemperatureCorrection, Difficulty.OneStep, "resistance at 20 °C where another temperature is asked")] = p => p["R_0"],
-        [(ProblemTopic.TemperatureCorrection, Difficulty.SeveralSteps, "20 °C not taken away")] = p => p["I"] * p["R′"] * 2 * p["L"] / 1000 * (1 + (p["α"] * p.Celsius("θ"))),
+        [(ProblemTopic.TemperatureCorrection, Difficulty.SeveralSteps, "20 °C not subtracted")] = p => p["I"] * p["R′"] * 2 * p["L"] / 1000 * (1 + (p["α"] * p.Celsius("θ"))),
         [(ProblemTopic.VoltageDrop, Difficulty.OneStep, "doubled once too often")] = p => p["I"] * p["R′"] * 2 * p["L"] / 1000,
         [(ProblemTopic.VoltageDrop, Difficulty.SeveralSteps, "one way taken for the loop")] = p => p["P"] / p["U"] * p["R′"] * p["L"] / 1000,
         [(ProblemTopic.VoltageDrop, Difficulty.SeveralSteps, "watts for amperes")] = p => p["P"] * p["R′"] * 2 * p["L"] / 1000,
         [(ProblemTopic.VoltageDrop, Difficulty.SeveralSteps, "per 1000 forgotten")] = p => p["P"] / p["U"] * p["R′"] * 2 * p["L"],
         [(ProblemTopic.VoltageAtLoad, Difficulty.OneStep, "one lead only")] = p => p["U"] - (p["I"] * p["R"] / 1000),
         [(ProblemTopic.VoltageAtLoad, Difficulty.SeveralSteps, "current taken at the supply voltage")] = p => p["U"] - (p["P"] / p["U"] * p["R"] / 1000),
-        [(ProblemTopic.AmpacityDerating, Difficulty.OneStep, "derating multiplied twice")] = p => p["I_t"] * p["f_1"] * p["f_1"],
-        [(ProblemTopic.AmpacityDerating, Difficulty.SeveralSteps, "derating multiplied twice")] = p => p["I_t"] * p["f_1"] * p["f_1"] * p["f_2"],
+        [(ProblemTopic.AmpacityDerating, Difficulty.OneStep, "derating applied twice")] = p => p["I_t"] * p["f_1"] * p["f_1"],
+        [(ProblemTopic.AmpacityDerating, Difficulty.SeveralSteps, "derating applied twice")] = p => p["I_t"] * p["f_1"] * p["f_1"] * p["f_2"],
         [(ProblemTopic.AmpacityDerating, Difficulty.SeveralSteps, "factors averaged")] = p => p["I_t"] * (p["f_1"] + p["f_2"]) / 2,
         [(ProblemTopic.FuseChoice, Difficulty.OneStep, "loading of the fuse forgotten")] = p => p.Ratings().First(rating => rating >= p["I"]),
         [(ProblemTopic.FuseChoice, Difficulty.SeveralSteps, "fuse sized for the load but not the wire")] = p =>
@@ -38,8 +38,8 @@ public class WrongAnswerTests
         [(ProblemTopic.BatteryResistance, Difficulty.OneStep, "whole voltage instead of the difference")] = p => p["U_0"] / p["I"] * 1000,
         [(ProblemTopic.BatteryEnergy, Difficulty.OneStep, "minutes for hours")] = p => p["I"] * p["t"],
         [(ProblemTopic.JointDrop, Difficulty.OneStep, "one joint only")] = p => p["I"] * p["R_1"],
-        [(ProblemTopic.ChassisReturn, Difficulty.OneStep, "way back forgotten")] = p => p["I"] * p["R_1"] / 1000,
-        [(ProblemTopic.ChassisReturn, Difficulty.SeveralSteps, "way back taken for a second wire")] = p => p["P"] / p["U"] * p["R′"] * p["L"] * 2 / 1000,
+        [(ProblemTopic.ChassisReturn, Difficulty.OneStep, "return path forgotten")] = p => p["I"] * p["R_1"] / 1000,
+        [(ProblemTopic.ChassisReturn, Difficulty.SeveralSteps, "return path taken for a second wire")] = p => p["P"] / p["U"] * p["R′"] * p["L"] * 2 / 1000,
         [(ProblemTopic.LampVoltage, Difficulty.SeveralSteps, "lamp taken for a fixed resistance")] = p => p["P_0"] * Math.Pow(p["U"] / p["U_0"], 2),
     };
 
@@ -52,7 +52,7 @@ public class WrongAnswerTests
             for (int seed = 0; seed < 60; seed++)
             {
                 Problem problem = ProblemGenerator.Create(seed, topic, difficulty, ProblemUnits.Metric);
-                if (problem.WrongAnswers.FirstOrDefault(wrong => wrong.Mistake.Name == mistake) is { } wrong)
+                if (problem.KnownMistakes.FirstOrDefault(wrong => wrong.Mistake.Name == mistake) is { } wrong)
                 {
                     met++;
                     // Two routes of double arithmetic.

@@ -45,18 +45,4 @@ internal static class ShowTheWorking
         Console.WriteLine(fuse.Source);
         #endregion
     }
-
-    public static void AProblemAndItsGrading()
-    {
-        #region a-problem-and-its-grading
-        Problem problem = ProblemGenerator.Create(seed: 42, ProblemTopic.VoltageDrop, Difficulty.OneStep);
-        WrongAnswer wrong = problem.WrongAnswers[0];
-        GradingResult verdict = problem.Grade(wrong.Text);
-
-        Console.WriteLine(problem.Statement);
-        Console.WriteLine($"Key: {problem.Answer.Text}");
-        Console.WriteLine($"A student writes {wrong.Text}: {verdict.LikelyMistake!.Name}");
-        Console.WriteLine(verdict.Message);
-        #endregion
-    }
 }
