@@ -14,20 +14,20 @@ internal sealed class SheetCommand
     private readonly Option<long> seed = Words.Number("--seed", "N", "The number that the sheet is made from", 1, -MostDigits, MostDigits);
     private readonly Option<long> count = Words.Number("--count", "N", "How many problems", 10, 1, 1000);
     private readonly Option<ProblemTopic[]> topics = Words.Several<ProblemTopic>("--topics", "A,B", "Topics, taken in turn; all without it");
-    private readonly Option<Difficulty?> difficulty = Words.One<Difficulty>("--difficulty", "D", "OneStep, SeveralSteps, Design or Mixed", Difficulty.SeveralSteps, "Mixed");
-    private readonly Option<ProblemUnits?> units = Words.One<ProblemUnits>("--units", "U", "metric, us or mixed", ProblemUnits.Metric, null, ("metric", ProblemUnits.Metric), ("us", ProblemUnits.UsCustomary), ("mixed", ProblemUnits.Mixed));
-    private readonly Option<ProblemForm?> form = Words.One<ProblemForm>("--form", "F", "Numeric, MultipleChoice, FindTheMistake or Mixed", ProblemForm.Numeric, "Mixed");
-    private readonly Option<long> classSet = Words.Number("--class-set", "N", "So many variants of the sheet, all different; the files get the variant's letter", 0, 1, 500);
+    private readonly Option<Choice<Difficulty>> difficulty = Words.One<Difficulty>("--difficulty", "D", "OneStep, SeveralSteps, Design or Mixed", "SeveralSteps", "Mixed");
+    private readonly Option<Choice<ProblemUnits>> units = Words.One<ProblemUnits>("--units", "U", "metric, us or mixed", "metric", null, ("metric", ProblemUnits.Metric), ("us", ProblemUnits.UsCustomary), ("mixed", ProblemUnits.Mixed));
+    private readonly Option<Choice<ProblemForm>> form = Words.One<ProblemForm>("--form", "F", "Numeric, MultipleChoice, FindTheMistake or Mixed", "Numeric", "Mixed");
+    private readonly Option<long> classSet = Words.Number("--class-set", "N", "So many variants of the sheet, all different; the files get the variant's letter", null, 1, 500);
     private readonly Option<string?> variant = Words.File("--variant", "LETTER", "With --class-set and --grade: the variant whose answers are marked");
     private readonly Option<string?> html = Words.File("--html", "FILE", "Write the problems as a page to print");
     private readonly Option<string?> key = Words.File("--key", "FILE", "Write the key: as a page if the name ends with .html, else as Markdown");
     private readonly Option<string?> marker = Words.File("--marker", "FILE", "With --class-set: write the table of answers by variant and problem, as a page or Markdown");
     private readonly Option<string?> qti = Words.File("--qti", "FILE", "Write a package of the quiz standard 1EdTech QTI; it holds the answers");
-    private readonly Option<QtiVersion?> qtiVersion = Words.One<QtiVersion>("--qti-version", "V", "3.0 or 2.1", QtiVersion.Qti30, null, ("3.0", QtiVersion.Qti30), ("2.1", QtiVersion.Qti21));
+    private readonly Option<Choice<QtiVersion>> qtiVersion = Words.One<QtiVersion>("--qti-version", "V", "3.0 or 2.1", "3.0", null, ("3.0", QtiVersion.Qti30), ("2.1", QtiVersion.Qti21));
     private readonly Option<string?> folder = Words.File("--out", "DIR", "Write problems and key, each as a page and as Markdown, into a folder");
     private readonly Option<string?> answers = Words.File("--grade", "FILE", "Mark a file of answers, one a line: '3: 2.4 A'; give the options that the sheet was made with");
     private readonly Option<CultureInfo> culture = CultureOption();
-    private readonly Option<SheetPaper?> paper = Words.One<SheetPaper>("--paper", "P", "any, a4 or letter", SheetPaper.Any);
+    private readonly Option<Choice<SheetPaper>> paper = Words.One<SheetPaper>("--paper", "P", "any, a4 or letter", "any");
     private readonly Option<long> space = Words.Number("--space", "MM", "Millimetres of empty space below each problem", 0, 0, 250);
     private readonly Option<bool> points = Words.Flag("--points", "Show points");
     private readonly Option<bool> pageNumbers = Words.Flag("--page-numbers", "Number the printed pages");
@@ -72,21 +72,21 @@ internal sealed class SheetCommand
         Seed = parsed.GetValue(seed),
         Count = (int)parsed.GetValue(count),
         Topics = parsed.GetValue(topics) ?? [],
-        Difficulty = parsed.GetValue(difficulty),
-        Units = parsed.GetValue(units)!.Value,
-        Form = parsed.GetValue(form),
+        Difficulty = parsed.GetValue(difficulty)!.Value,
+        Units = parsed.GetValue(units)!.Value!.Value,
+        Form = parsed.GetValue(form)!.Value,
         ClassSet = parsed.GetValue(classSet) is > 0 and long variants ? (int)variants : null,
         Variant = parsed.GetValue(variant)?.ToUpperInvariant(),
         HtmlFile = parsed.GetValue(html),
         KeyFile = parsed.GetValue(key),
         MarkerFile = parsed.GetValue(marker),
         QtiFile = parsed.GetValue(qti),
-        QtiVersion = parsed.GetValue(qtiVersion)!.Value,
+        QtiVersion = parsed.GetValue(qtiVersion)!.Value!.Value,
         Folder = parsed.GetValue(folder),
         AnswersFile = parsed.GetValue(answers),
         Culture = parsed.GetValue(culture)!,
         Layout = new SheetLayout(
-            parsed.GetValue(paper)!.Value, !parsed.GetValue(noName), parsed.GetValue(points), parsed.GetValue(pageNumbers), Length.FromMillimeters(parsed.GetValue(space)), !parsed.GetValue(noDiagrams)),
+            parsed.GetValue(paper)!.Value!.Value, !parsed.GetValue(noName), parsed.GetValue(points), parsed.GetValue(pageNumbers), Length.FromMillimeters(parsed.GetValue(space)), !parsed.GetValue(noDiagrams)),
     };
 
     private static Options Checked(Options options) =>

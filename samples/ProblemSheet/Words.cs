@@ -7,13 +7,13 @@ namespace LowVoltage.Calc.Samples.ProblemSheet;
 /// <summary>Options whose values are words or numbers, and what is said when they are not.</summary>
 internal static class Words
 {
-    /// <summary>A value by its name, in any case and with or without hyphens; null for the word that stands for all in turn.</summary>
-    internal static Option<T?> One<T>(string name, string helpName, string description, T? whenAbsent, string? forAll = null, params (string Word, T Value)[] aliases)
+    /// <summary>A value by its name, in any case and with or without hyphens; without one for the word that stands for all in turn.</summary>
+    internal static Option<Choice<T>> One<T>(string name, string helpName, string description, string whenAbsent, string? forAll = null, params (string Word, T Value)[] aliases)
         where T : struct, Enum => new(name)
     {
         HelpName = helpName,
         Description = description,
-        DefaultValueFactory = _ => whenAbsent,
+        DefaultValueFactory = result => Read(result, name, forAll, aliases, whenAbsent),
         CustomParser = result => Read(result, name, forAll, aliases, Text(result)),
     };
 
@@ -25,15 +25,15 @@ internal static class Words
         Description = description,
         DefaultValueFactory = _ => [],
         CustomParser = result =>
-            [.. Text(result).Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(word => Read<T>(result, name, null, [], word) ?? default)],
+            [.. Text(result).Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(word => Read<T>(result, name, null, [], word).Value ?? default)],
     };
 
     /// <summary>A whole number between two bounds.</summary>
-    internal static Option<long> Number(string name, string helpName, string description, long whenAbsent, long least, long most) => new(name)
+    internal static Option<long> Number(string name, string helpName, string description, long? whenAbsent, long least, long most) => new(name)
     {
         HelpName = helpName,
         Description = description,
-        DefaultValueFactory = _ => whenAbsent,
+        DefaultValueFactory = whenAbsent is { } absent ? _ => absent : null,
         CustomParser = result =>
         {
             if (!long.TryParse(Text(result), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out long number) || number < least || number > most)
@@ -51,25 +51,32 @@ internal static class Words
 
     internal static string Text(ArgumentResult result) => result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
 
-    private static T? Read<T>(ArgumentResult result, string name, string? forAll, (string Word, T Value)[] aliases, string word)
+    private static Choice<T> Read<T>(ArgumentResult result, string name, string? forAll, (string Word, T Value)[] aliases, string word)
         where T : struct, Enum
     {
         string plain = word.Replace("-", "", StringComparison.Ordinal);
         if (plain.Equals(forAll, StringComparison.OrdinalIgnoreCase))
         {
-            return null;
+            return new Choice<T>(null, word);
         }
 
         foreach ((string alias, T value) in aliases.Concat(Enum.GetValues<T>().Select(known => (known.ToString(), known))))
         {
             if (plain.Equals(alias, StringComparison.OrdinalIgnoreCase))
             {
-                return value;
+                return new Choice<T>(value, alias);
             }
         }
 
         string[] names = aliases.Length > 0 ? [.. aliases.Select(alias => alias.Word)] : Enum.GetNames<T>();
         result.AddError($"{name} does not know '{word}'. It takes {string.Join(", ", forAll is null ? names : [.. names, forAll])}.");
-        return null;
+        return new Choice<T>(null, word);
     }
+}
+
+/// <summary>What a word stands for; nothing for the word that stands for all in turn.</summary>
+internal sealed record Choice<T>(T? Value, string Word)
+    where T : struct
+{
+    public override string ToString() => Word;
 }

@@ -8,7 +8,6 @@ namespace LowVoltage.Calc.Teaching;
 public sealed class SheetLayout
 {
     private const double MostSpaceMillimeters = 250;
-    private const double MillimetersPerMeter = 1000;
 
     /// <summary>A layout.</summary>
     /// <param name="paper">The paper.</param>
@@ -29,7 +28,7 @@ public sealed class SheetLayout
         Diagrams = diagrams;
         if (workingSpace is { } space)
         {
-            double millimeters = Accept.Meters(space, nameof(workingSpace)) * MillimetersPerMeter;
+            double millimeters = space.Millimeters;
             SpaceMillimeters = millimeters is >= 0 and <= MostSpaceMillimeters
                 ? millimeters
                 : throw new ArgumentOutOfRangeException(nameof(workingSpace), workingSpace, $"workingSpace must be 0 to 250 mm; it was {Accept.Text(millimeters)} mm.");

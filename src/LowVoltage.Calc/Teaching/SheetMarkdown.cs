@@ -52,12 +52,12 @@ internal static class SheetMarkdown
     {
         Heading(text, problem, number, layout);
         text.Append(SolutionMarkdown.Escape(problem.Story)).Append("\n\n");
-        text.Append(layout.Diagrams && problem.Diagram is { } diagram ? $"*{SolutionMarkdown.Escape(diagram.Description)}*\n\n" : "");
         if (problem.Table is { } table)
         {
             Table(text, table.Heads, table.Rows);
         }
 
+        text.Append(layout.Diagrams && problem.Diagram is { } diagram ? $"*{SolutionMarkdown.Escape(diagram.Description)}*\n\n" : "");
         text.Append("**").Append(SolutionMarkdown.Escape(problem.Question)).Append("** ").Append(SolutionMarkdown.Escape(problem.Instruction)).Append("\n\n");
         foreach (ProblemChoice choice in problem.Choices)
         {

@@ -32,7 +32,7 @@ public sealed class DiagramPart
     public IReadOnlyList<string> Labels { get; }
 
     /// <summary>What it is, in words: <c>fuse (10 A)</c>.</summary>
-    public override string ToString() => Labels.Count == 0 ? Words(Symbol) : $"{Words(Symbol)} ({string.Join(", ", Labels)})";
+    public override string ToString() => Labels.Where(label => label != Words(Symbol)).ToArray() is { Length: > 0 } labels ? $"{Words(Symbol)} ({string.Join(", ", labels)})" : Words(Symbol);
 
     private static string Words(DiagramSymbol symbol) => symbol switch
     {

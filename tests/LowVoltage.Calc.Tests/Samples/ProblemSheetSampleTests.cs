@@ -202,10 +202,13 @@ public sealed class ProblemSheetSampleTests : IDisposable
         string readme = Resource("ProblemSheet.README.md");
         string[] sheet = ["--seed", "7", "--count", "3", "--topics", "VoltageDrop,SmallestSize,ProspectiveCurrent", "--form", "mixed"];
         (_, string output, _) = Run(sheet);
-        (_, string marked, _) = Run([.. sheet, "--grade", Answers("1: 0.399 V\n2: 10 mm2\n3: B")]);
+        (_, string marked, _) = Run([.. sheet, "--grade", Answers("1: 0.171 V\n2: 1 mm2\n3: A")]);
 
         Assert.Contains(output.TrimEnd(), readme, StringComparison.Ordinal);
         Assert.Contains(marked.TrimEnd(), readme, StringComparison.Ordinal);
+        // The line of usage names the running program, which here is that of the tests.
+        string help = Run("--help").Output.TrimEnd();
+        Assert.Contains(help[help.IndexOf("Options:", StringComparison.Ordinal)..], readme, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -124,6 +124,6 @@ public class ProblemSnapshotTests
 
         text.Append(problem.Caution.Length > 0 ? $"caution: {problem.Caution}\n" : "").Append(problem.Diagram is { } diagram ? diagram.Description + "\n" : "");
         // The steps of every topic stand in the keys of the reviewed sheets, or here.
-        text.Append(problem.Form == ProblemForm.Numeric ? $"\n{problem.Solution.ToText().TrimEnd()}\n\n" : "\n");
+        text.Append(problem.Form == ProblemForm.Numeric && problem.Difficulty != Difficulty.Design ? $"\n{problem.Solution.ToText().TrimEnd()}\n\n" : "\n");
     }
 }
