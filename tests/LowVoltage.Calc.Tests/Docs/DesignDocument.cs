@@ -64,9 +64,9 @@ public sealed record CheckDocument
     public required string Kind { get; init; }
 
     /// <summary>Null when there is no number: undetermined, or a fuse that need never open.</summary>
-    public required double? Value { get; init; }
+    public double? Value { get; init; }
 
-    public required double? Limit { get; init; }
+    public double? Limit { get; init; }
 
     public required string Unit { get; init; }
 
