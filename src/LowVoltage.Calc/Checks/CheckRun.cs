@@ -3,6 +3,9 @@ namespace LowVoltage.Calc.Checks;
 /// <summary>Asks the checks of one candidate and counts what they say. What is kept can be read; what only decides is not kept.</summary>
 internal struct CheckRun
 {
+    // Checks of a plain circuit: enough for most, and grown for the rest.
+    private const int UsualCount = 13;
+
     private CheckResult[]? kept;
 
     internal int Count { get; private set; }
@@ -29,7 +32,7 @@ internal struct CheckRun
     internal readonly ArraySegment<CheckResult> Results => new(kept ?? [], 0, Count);
 
     /// <summary>A run whose results can be read.</summary>
-    internal static CheckRun Keeping() => new() { kept = new CheckResult[CheckKind.Catalogue.Length] };
+    internal static CheckRun Keeping() => new() { kept = new CheckResult[UsualCount] };
 
     /// <summary>Asks every check of the wire.</summary>
     internal void AskWire(BranchState at) => Ask(at, ofFuse: false, stop: false);
@@ -72,6 +75,11 @@ internal struct CheckRun
     {
         if (kept is not null)
         {
+            if (Count == kept.Length)
+            {
+                Array.Resize(ref kept, CheckKind.Catalogue.Length);
+            }
+
             kept[Count] = result;
         }
 

@@ -61,10 +61,32 @@ internal static class SourceCombination
             limit += source.Numbers.LimitAmperes;
         }
 
+        if (action == LimitAction.Disconnects)
+        {
+            limit = Math.Min(FirstTrip(sources, SupplyLevel.Minimum), Math.Min(FirstTrip(sources, SupplyLevel.Nominal), FirstTrip(sources, SupplyLevel.Maximum)));
+        }
+
         (double minimum, double greatest) = At(sources, SupplyLevel.Minimum);
         (double nominal, double middle) = At(sources, SupplyLevel.Nominal);
         (double maximum, double least) = At(sources, SupplyLevel.Maximum);
         return Join(sources, "parallel", new SourceNumbers(minimum, nominal, maximum, least, middle, greatest) { LimitAmperes = limit, Action = action });
+    }
+
+    // The total at which the first of them disconnects. They do not share by their limits but by voltage and resistance; what is left may carry on, which is not counted on.
+    private static double FirstTrip(Source[] sources, SupplyLevel level)
+    {
+        double volts = double.NegativeInfinity, total = 0;
+        foreach (Source source in sources)
+        {
+            volts = Math.Max(volts, source.Numbers.VoltsAt(level) - (source.Numbers.LimitAmperes * source.Numbers.OhmsAt(level)));
+        }
+
+        foreach (Source source in sources)
+        {
+            total += (source.Numbers.VoltsAt(level) - volts) / source.Numbers.OhmsAt(level);
+        }
+
+        return Math.Max(total, Quantities.Accept.Least);
     }
 
     private static (double Volts, double Ohms) At(Source[] sources, SupplyLevel level)

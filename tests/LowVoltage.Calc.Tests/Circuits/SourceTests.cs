@@ -236,7 +236,7 @@ public class SourceTests
         Assert.Throws<ArgumentNullException>("sources", () => Source.InParallel(ideal, null!));
         Source pack = Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100), ElectricCurrent.FromAmperes(100));
         Assert.Throws<ArgumentException>("sources", () => Source.InParallel(pack, Paths.Battery(12, 0.1)));
-        Assert.Equal(200, Source.InParallel(pack, pack).CurrentLimit!.Value.Amperes);
+        Assert.Equal(200, Source.InParallel(pack, pack).CurrentLimit!.Value.Amperes, 9);
     }
 
     [Fact]
@@ -267,5 +267,18 @@ public class SourceTests
         Assert.Null(ideal.Least);
         Assert.Null(ideal.Greatest);
         Assert.False(ideal.CurrentLimitReached);
+    }
+
+    /// <summary>Packs side by side share by resistance, not by what each may give: the first to disconnect ends it.</summary>
+    [Fact]
+    public void InParallel_PacksOfUnequalLimits_DisconnectWhenTheFirstDoes()
+    {
+        Source big = Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(200), ElectricCurrent.FromAmperes(10));
+        Source small = Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(20), ElectricCurrent.FromAmperes(10));
+
+        // The cells' resistance goes with the inverse of the capacity, so the big pack takes ten of eleven parts: at 10 A of its own 11 A flow in all.
+        Source both = Source.InParallel(big, small);
+        Assert.Equal(11, both.CurrentLimit!.Value.Amperes, 9);
+        Assert.Equal(20, Source.InParallel(big, big).CurrentLimit!.Value.Amperes, 9);
     }
 }
