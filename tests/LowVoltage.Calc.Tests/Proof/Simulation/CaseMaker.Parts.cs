@@ -39,11 +39,19 @@ internal sealed partial class CaseMaker
             _ => Pick(FuseSeries.RoadVehicleBlade, FuseSeries.RoadVehicleBlade, FuseSeries.RoadVehicleBlade58, FuseSeries.RoadVehicleHighCurrentBlade, FuseSeries.RoadVehicleHighCurrentBlade58, FuseSeries.RoadVehicleStrip51, FuseSeries.RoadVehicleGlass, FuseSeries.IndustrialGg),
         };
         FuseRating fuse = series.Ratings.FirstOrDefault(rating => rating.Current.Amperes >= wanted) ?? series.Ratings[^1];
+        bool unfused = Library.KnowsMore && Chance(0.06);
+        if (Library.KnowsMore && Chance(0.2))
+        {
+            int warm = random.Next(feed.Length);
+            feed[warm] = feed[warm] with { Place = Place(given.Insulation.Value.ContinuousLimit.DegreesCelsius, given.Rules) };
+        }
+
         return given with
         {
             Laid = feed,
             Back = back,
-            Fitted = new($"/* {series.Name} */ {series.Kind} {fuse.Current.Amperes} A", fuse),
+            Unfused = unfused,
+            Fitted = unfused ? null : new($"/* {series.Name} */ {series.Kind} {fuse.Current.Amperes} A", fuse),
             DropPercent = Chance(0.7) ? 15 : given.DropPercent,
             DropVolts = null,
         };

@@ -45,6 +45,8 @@ internal sealed partial class CaseMaker
             JointOhms = Chance(0.3) ? Wide(0.0002, 0.02) : 0,
             UpstreamOhms = Chance(0.7) ? Chance(0.1) ? 0 : Wide(0.001, 0.05) : null,
             FuseMeters = Chance(0.8) ? Wide(0.02, Chance(0.8) ? 0.17 : 2) : null,
+            FuseAmbient = Library.KnowsMore && Chance(0.15) ? Math.Round(Even(20, 75)) : null,
+            Starts = Library.KnowsMore && Chance(0.2) ? Pick(1, 100, 1000, 100_000) : null,
             Sheathed = Chance(0.3),
             WallMillimeters = Chance(0.15) ? Wide(0.2, 2) : null,
             Intermittent = Chance(0.2),

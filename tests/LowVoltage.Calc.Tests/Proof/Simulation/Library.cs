@@ -22,6 +22,9 @@ internal sealed record LibraryAnswer(
 /// <summary>The only place that names the library's requirements, rules and verdicts: a plain case goes in, an answer comes out.</summary>
 internal static class Library
 {
+    /// <summary>Whether stretches have places of their own, fuses an air of their own, loads a number of starts, and wiring may have no fuse.</summary>
+    public static bool KnowsMore => false;
+
     private static readonly Reference Invented = Reference.CommonPractice("invented for the proof");
 
     public static FuseSeries Breakers { get; } = FuseSeries.Create(new FuseSeriesDefinition

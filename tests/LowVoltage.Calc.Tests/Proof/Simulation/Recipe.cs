@@ -17,6 +17,8 @@ internal static class Recipe
         Add(parts, c.JointOhms > 0, $"Joints = [Joint.Create(\"joints\", MilliOhm({N(c.JointOhms * 1000)}))]");
         Add(parts, c.UpstreamOhms is not null, $"Upstream = MilliOhm({N((c.UpstreamOhms ?? 0) * 1000)})");
         Add(parts, c.FuseMeters is not null, $"FuseDistance = M({N(c.FuseMeters ?? 0)})");
+        Add(parts, c.FuseAmbient is not null, $"FuseAmbient = C({N(c.FuseAmbient ?? 0)})");
+        Add(parts, c.Starts is not null, $"Starts = {c.Starts}");
         Add(parts, c.Sheathed, "SheathedToFuse = true");
         Add(parts, c.WallMillimeters is not null, $"Wall = Length.FromMillimeters({N(c.WallMillimeters ?? 0)})");
         Add(parts, c.Intermittent, "Intermittent = true");
@@ -24,9 +26,9 @@ internal static class Recipe
         Add(parts, c.DropVolts is not null, $"DropLimit = DropLimit.Volts(V({N(c.DropVolts ?? 0)}))");
         string requirements = $"CircuitRequirements r = new() {{ {string.Join(", ", parts)} }};\n";
         string rules = Rules(c.Rules);
-        return c.Fitted is not { } fuse
+        return !c.IsVerification
             ? requirements + $"CircuitDesigner.Design(r, {rules})"
-            : requirements + $"CircuitDesigner.Verify(r, CircuitPath.Create([{string.Join(", ", c.Laid.Select(Segment))}], r.Return), {fuse.Code}, {rules})";
+            : requirements + $"CircuitDesigner.Verify(r, {(c.Wire is { } wire ? $"/* {wire} */" : $"CircuitPath.Create([{string.Join(", ", c.Laid.Select(Segment))}], r.Return)")}, {c.Fitted?.Code ?? "null"}, {rules})";
     }
 
     private static void Add(List<string> parts, bool needed, string text)
@@ -88,7 +90,8 @@ internal static class Recipe
     };
 
     private static string Segment(StretchGiven s) =>
-        $"Segment.Create({s.Conductor.Code}, M({N(s.Meters)}){(s.Parallel > 1 ? $", {s.Parallel}" : "")})" + (s.Celsius is { } celsius ? $".WithTemperature(ConductorTemperature.At(C({N(celsius)})))" : "");
+        $"Segment.Create({s.Conductor.Code}, M({N(s.Meters)}){(s.Parallel > 1 ? $", {s.Parallel}" : "")})" + (s.Celsius is { } celsius ? $".WithTemperature(ConductorTemperature.At(C({N(celsius)})))" : "")
+        + (s.Place is { } p ? $".WithPlace(new Place {{ Ambient = C({N(p.Ambient)}), LoadedConductors = {p.Loaded?.ToString(CultureInfo.InvariantCulture) ?? "null"}, BundleLoading = {N(p.Loading)}, Altitude = M({N(p.Altitude)}){(p.EngineSpace ? ", EngineSpace = true" : "")} }})" : "");
 
     private static string N(double value) => Math.Abs(value) > 1e15 ? value.ToString("R", CultureInfo.InvariantCulture) : ((double)(decimal)value).ToString("G6", CultureInfo.InvariantCulture);
 }
