@@ -24,7 +24,7 @@ public class AirHotterThanInsulationTests
     public void Verify_PvcInAirOf100_ShortCircuitIsNoColderThanTheAir()
     {
         CircuitDesign design = CircuitDesigner.Verify(Hot, RoadVehicle(2.5), Blade(5), DesignRules.RoadVehicle);
-        if (design.Check(CheckKind.ShortCircuitTemperature) is { } check)
+        if (design.Find(CheckKind.ShortCircuitTemperature) is { } check)
         {
             Assert.True(check.Value >= 100, check.ToString());
         }

@@ -21,7 +21,6 @@ public class BatteryBehindLimitedSupplyTests
         CircuitDesign design = CircuitDesigner.Verify(asked, RoadVehicle(2.5), Blade(5), DesignRules.RoadVehicle);
         CheckResult breaks = design.Of(CheckKind.BreakingCapacity);
         Assert.Equal(CheckOutcome.Fail, breaks.Outcome);
-        double? amperes = breaks.Value;
-        Near(14.4 / 0.0056, amperes!.Value, 1e-9);
+        Near(14.4 / 0.0056, breaks.Value, 1e-9);
     }
 }

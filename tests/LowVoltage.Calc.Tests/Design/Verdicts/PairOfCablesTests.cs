@@ -1,5 +1,5 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Circuits;
-using LowVoltage.Calc.Design;
 using static LowVoltage.Calc.Tests.Design.Ask;
 
 namespace LowVoltage.Calc.Tests.Design.Verdicts;

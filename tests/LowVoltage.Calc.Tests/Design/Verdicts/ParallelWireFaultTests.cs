@@ -1,6 +1,6 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
-using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Protection;
 using static LowVoltage.Calc.Tests.Design.Ask;
 
@@ -19,6 +19,7 @@ public class ParallelWireFaultTests
 
         CircuitDesign design = Laid(1.5, 12, FuseSeries.RoadVehicleHighCurrentBlade.SmallestAtLeast(A(60)));
         Assert.NotEqual(Verdict.Pass, design.Verdict);
+        Assert.NotEqual(CheckOutcome.Pass, design.Of(CheckKind.FaultInOneParallelWire).Outcome);
     }
 
     [Fact]

@@ -1,7 +1,7 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
-using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Tests.Proof.Simulation;
 using static LowVoltage.Calc.Tests.Design.Ask;
 
@@ -36,7 +36,6 @@ public class SharedReturnInFaultTests
     {
         CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(2)), feed: 8, back: back, drop: DropLimit.Percent(20));
         CircuitPath path = CircuitPath.Create(Segment.Create(RoadVehicle(2.5), M(8)), back);
-        double? seconds = CircuitDesigner.Verify(asked, path, Blade(10), DesignRules.RoadVehicle).Of(CheckKind.FaultOpensFuse).Value;
-        return seconds!.Value;
+        return CircuitDesigner.Verify(asked, path, Blade(10), DesignRules.RoadVehicle).Of(CheckKind.FaultOpensFuse).Value!.Value;
     }
 }

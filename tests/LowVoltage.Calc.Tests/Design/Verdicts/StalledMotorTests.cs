@@ -13,6 +13,7 @@ public class StalledMotorTests
         // 8 A is 107 % of 7.5 A: the fuse must carry 110 % for 100 hours.
         CircuitDesign design = CircuitDesigner.Verify(Circuit(Motor(3, 7, 8)), RoadVehicle(2.5), Blade(7.5), DesignRules.RoadVehicle);
         Assert.NotEqual(Verdict.Pass, design.Verdict);
+        Assert.NotEqual(CheckOutcome.Pass, design.Of(CheckKind.StalledMotor).Outcome);
     }
 
     [Fact]

@@ -1,6 +1,6 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
-using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Protection;
 using static LowVoltage.Calc.Tests.Design.Ask;
 

@@ -1,7 +1,7 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
-using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Tests.Proof.Simulation;
 using static LowVoltage.Calc.Tests.Design.Ask;
 
@@ -20,7 +20,7 @@ public class WarmBoatTests
         double before = 0;
         foreach (double celsius in new double[] { 20, 30, 31, 38, 40, 45, 50 })
         {
-            double area = CircuitDesigner.Design(Boat(watts, conductors, celsius), DesignRules.SmallCraft).Wire?.Area.SquareMillimeters ?? double.PositiveInfinity;
+            double area = CircuitDesigner.Design(Boat(watts, conductors, celsius), DesignRules.SmallCraft).Wire.Area.SquareMillimeters;
             Assert.True(area >= before * 0.999, $"{area} mm² at {celsius} °C, {before} mm² below");
             before = area;
         }
@@ -31,7 +31,7 @@ public class WarmBoatTests
     {
         CircuitRequirements asked = Boat(200, 7, 50);
         CircuitDesign design = CircuitDesigner.Design(asked, DesignRules.SmallCraft);
-        Temperature hottest = CircuitDesigner.HottestAmbient(asked, design.Wire!, design.Fuse!, DesignRules.SmallCraft).Value!.Value;
+        Temperature hottest = CircuitDesigner.HottestAmbient(asked, design.Wire, design.Fuse!, DesignRules.SmallCraft).Value!.Value;
         Assert.InRange(hottest.DegreesCelsius, 50 - 1e-3, 90);
     }
 

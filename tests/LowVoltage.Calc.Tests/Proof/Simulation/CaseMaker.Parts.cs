@@ -39,8 +39,8 @@ internal sealed partial class CaseMaker
             _ => Pick(FuseSeries.RoadVehicleBlade, FuseSeries.RoadVehicleBlade, FuseSeries.RoadVehicleBlade58, FuseSeries.RoadVehicleHighCurrentBlade, FuseSeries.RoadVehicleHighCurrentBlade58, FuseSeries.RoadVehicleStrip51, FuseSeries.RoadVehicleGlass, FuseSeries.IndustrialGg),
         };
         FuseRating fuse = series.Ratings.FirstOrDefault(rating => rating.Current.Amperes >= wanted) ?? series.Ratings[^1];
-        bool unfused = Library.KnowsMore && Chance(0.06);
-        if (Library.KnowsMore && Chance(0.2))
+        bool unfused = Chance(0.06);
+        if (Chance(0.2))
         {
             int warm = random.Next(feed.Length);
             feed[warm] = feed[warm] with { Place = Place(given.Insulation.Value.ContinuousLimit.DegreesCelsius, given.Rules) };
@@ -103,6 +103,7 @@ internal sealed partial class CaseMaker
         {
             LeastVolts = Chance(0.3) ? Digits(volts * Even(0.7, 0.98)) : null,
             Duty = Chance(0.15) ? Math.Round(Even(0.05, 1), 2) : null,
+            CutsOut = load.Type == LoadType.Motor && Chance(0.6),
             CapacitorFarads = Chance(load.Type == LoadType.Power ? 0.5 : 0.08) ? Wide(1e-5, 0.05) : null,
         };
     }

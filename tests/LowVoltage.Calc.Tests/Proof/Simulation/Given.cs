@@ -42,6 +42,9 @@ internal sealed record LoadGiven(LoadType Type, double A = 0, double B = 1, doub
     public double? Duty { get; init; }
 
     public double? CapacitorFarads { get; init; }
+
+    /// <summary>Whether a motor switches itself off when it is held still.</summary>
+    public bool CutsOut { get; init; }
 }
 
 internal enum BackType

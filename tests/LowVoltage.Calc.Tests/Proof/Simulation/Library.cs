@@ -1,7 +1,7 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
-using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.References;
 
@@ -22,9 +22,6 @@ internal sealed record LibraryAnswer(
 /// <summary>The only place that names the library's requirements, rules and verdicts: a plain case goes in, an answer comes out.</summary>
 internal static class Library
 {
-    /// <summary>Whether stretches have places of their own, fuses an air of their own, loads a number of starts, and wiring may have no fuse.</summary>
-    public static bool KnowsMore => false;
-
     private static readonly Reference Invented = Reference.CommonPractice("invented for the proof");
 
     public static FuseSeries Breakers { get; } = FuseSeries.Create(new FuseSeriesDefinition
@@ -59,9 +56,9 @@ internal static class Library
     {
         CircuitRequirements requirements = Requirements(given);
         DesignRules rules = Rules(given.Rules);
-        return Of(given.Fitted is not { } fuse ? CircuitDesigner.Design(requirements, rules)
-            : given.Laid.Length > 0 ? CircuitDesigner.Verify(requirements, Path(given), fuse.Value, rules)
-            : CircuitDesigner.Verify(requirements, given.Wire!, fuse.Value, rules));
+        return Of(!given.IsVerification ? CircuitDesigner.Design(requirements, rules)
+            : given.Laid.Length > 0 ? CircuitDesigner.Verify(requirements, Path(given), given.Fitted?.Value, rules)
+            : CircuitDesigner.Verify(requirements, given.Wire!, given.Fitted?.Value, rules));
     }
 
     /// <summary>The furthest a verified wire and fuse go; null where not even the easiest passes.</summary>
@@ -85,7 +82,7 @@ internal static class Library
         Dictionary<string, LibraryCheck> checks = [];
         foreach (CheckResult check in design.Checks)
         {
-            checks[check.Kind.ToString()] = new(check.Outcome.ToString(), check.Value, check.Limit);
+            checks[check.Kind!.Id] = new(check.Outcome.ToString(), check.Value, check.Limit);
         }
 
         return new LibraryAnswer(design.Verdict.ToString(), design.Wire, design.Fuse, checks, string.Join("\n", design.Checks), () => design.Assumptions);
@@ -101,15 +98,22 @@ internal static class Library
         Upstream = given.UpstreamOhms is { } ohms ? ElectricResistance.FromOhms(ohms) : null,
         FuseDistance = given.FuseMeters is { } meters ? Length.FromMeters(meters) : null,
         SheathedToFuse = given.Sheathed,
-        Ambient = Temperature.FromDegreesCelsius(given.Place.Ambient),
-        LoadedConductors = given.Place.Loaded ?? (given.Back.Type is BackType.Chassis or BackType.SharedOhms ? 1 : 2),
-        BundleLoading = given.Place.Loading,
-        Altitude = Length.FromMeters(given.Place.Altitude),
-        EngineSpace = given.Place.EngineSpace,
+        FuseAmbient = given.FuseAmbient is { } air ? Temperature.FromDegreesCelsius(air) : null,
+        Starts = given.Starts,
+        Place = Place(given.Place),
         Insulation = given.Insulation.Value,
         Wall = given.WallMillimeters is { } wall ? Length.FromMillimeters(wall) : null,
         Intermittent = given.Intermittent,
         DropLimit = given.DropPercent is { } percent ? DropLimit.Percent(percent) : given.DropVolts is { } volts ? DropLimit.Volts(ElectricPotential.FromVolts(volts)) : null,
+    };
+
+    public static Place Place(PlaceGiven place) => new()
+    {
+        Ambient = Temperature.FromDegreesCelsius(place.Ambient),
+        LoadedConductors = place.Loaded,
+        BundleLoading = place.Loading,
+        Altitude = Length.FromMeters(place.Altitude),
+        EngineSpace = place.EngineSpace,
     };
 
     public static DesignRules Rules(RulesGiven given)
@@ -147,6 +151,7 @@ internal static class Library
     public static Segment Segment(StretchGiven s)
     {
         Segment segment = Calc.Circuits.Segment.Create(s.Conductor.Value, Length.FromMeters(s.Meters), s.Parallel);
+        segment = s.Place is { } place ? segment.WithPlace(Place(place)) : segment;
         return s.Celsius is { } celsius ? segment.WithTemperature(ConductorTemperature.At(Temperature.FromDegreesCelsius(celsius))) : segment;
     }
 
@@ -183,6 +188,7 @@ internal static class Library
             _ when double.IsNaN(l.E) => Calc.Circuits.Load.Motor(A(l.A), A(l.B), A(l.C), Duration.FromSeconds(l.D)),
             _ => Calc.Circuits.Load.Motor(A(l.A), A(l.B), A(l.C), Duration.FromSeconds(l.D), ElectricPotential.FromVolts(l.E)),
         };
+        load = l.CutsOut ? load.WithThermalCutOut() : load;
         load = l.Duty is { } duty ? load.WithDutyCycle(DutyCycle.FromFraction(duty)) : load;
         load = l.LeastVolts is { } volts ? load.WithMinimumVoltage(ElectricPotential.FromVolts(volts)) : load;
         return l.CapacitorFarads is { } farads ? load.WithInputCapacitor(ElectricCapacitance.FromFarads(farads)) : load;

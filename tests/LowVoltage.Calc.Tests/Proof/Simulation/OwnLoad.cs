@@ -24,7 +24,8 @@ internal sealed class OwnLoad
     /// <summary>Whether it has a motor that draws more at its start than running.</summary>
     public bool Starts => leaves.Exists(leaf => leaf.Given.Type == LoadType.Motor && leaf.Given.B > leaf.Given.A);
 
-    public bool Stalls => leaves.Exists(leaf => leaf.Given.Type == LoadType.Motor);
+    /// <summary>Whether it has a motor that nothing of its own switches off when it is held still.</summary>
+    public bool Stalls => leaves.Exists(leaf => leaf.Given is { Type: LoadType.Motor, CutsOut: false });
 
     public bool HasLamp => leaves.Exists(leaf => leaf.Given.Type == LoadType.Lamp);
 

@@ -31,6 +31,7 @@ internal static class Plainer
         c => c with { Load = c.Load with { LeastVolts = null } },
         c => c with { Load = c.Load with { CapacitorFarads = null } },
         c => c with { Load = c.Load with { Duty = null } },
+        c => c with { Load = c.Load with { CutsOut = false } },
         c => c.Load.Parts.Length > 0 ? c with { Load = c.Load.Parts[0] } : c,
         c => c.Load.Parts.Length > 2 ? c with { Load = c.Load with { Parts = [.. c.Load.Parts.Take(2)] } } : c,
         c => c.Load.Parts.Length > 2 ? c with { Load = c.Load with { Parts = [.. c.Load.Parts.Skip(1)] } } : c,

@@ -8,12 +8,8 @@ internal static class Recipe
     public static string Of(CaseGiven c)
     {
         List<string> parts = [$"Source = {Source(c.Source)}", $"Load = {Load(c.Load)}", $"Feed = M({N(c.Feed)})", $"Return = {Back(c.Back)}"];
-        parts.Add($"Ambient = C({N(c.Place.Ambient)})");
+        parts.Add($"Place = {Place(c.Place)}");
         parts.Add($"Insulation = {c.Insulation.Code}");
-        Add(parts, c.Place.Loaded is not null, $"LoadedConductors = {c.Place.Loaded}");
-        Add(parts, c.Place.Loading < 1, $"BundleLoading = {N(c.Place.Loading)}");
-        Add(parts, c.Place.Altitude > 0, $"Altitude = M({N(c.Place.Altitude)})");
-        Add(parts, c.Place.EngineSpace, "EngineSpace = true");
         Add(parts, c.JointOhms > 0, $"Joints = [Joint.Create(\"joints\", MilliOhm({N(c.JointOhms * 1000)}))]");
         Add(parts, c.UpstreamOhms is not null, $"Upstream = MilliOhm({N((c.UpstreamOhms ?? 0) * 1000)})");
         Add(parts, c.FuseMeters is not null, $"FuseDistance = M({N(c.FuseMeters ?? 0)})");
@@ -75,6 +71,7 @@ internal static class Recipe
             LoadType.Together => $"Load.Together({string.Join(", ", l.Parts.Select(Load))})",
             _ => $"Load.Motor(A({N(l.A)}), A({N(l.B)}), A({N(l.C)}), Duration.FromSeconds({N(l.D)}){(double.IsNaN(l.E) ? "" : $", V({N(l.E)})")})",
         };
+        text += l.CutsOut ? ".WithThermalCutOut()" : "";
         text += l.Duty is { } duty ? $".WithDutyCycle(DutyCycle.FromFraction({N(duty)}))" : "";
         text += l.LeastVolts is { } volts ? $".WithMinimumVoltage(V({N(volts)}))" : "";
         return text + (l.CapacitorFarads is { } farads ? $".WithInputCapacitor(ElectricCapacitance.FromFarads({N(farads)}))" : "");
@@ -91,7 +88,17 @@ internal static class Recipe
 
     private static string Segment(StretchGiven s) =>
         $"Segment.Create({s.Conductor.Code}, M({N(s.Meters)}){(s.Parallel > 1 ? $", {s.Parallel}" : "")})" + (s.Celsius is { } celsius ? $".WithTemperature(ConductorTemperature.At(C({N(celsius)})))" : "")
-        + (s.Place is { } p ? $".WithPlace(new Place {{ Ambient = C({N(p.Ambient)}), LoadedConductors = {p.Loaded?.ToString(CultureInfo.InvariantCulture) ?? "null"}, BundleLoading = {N(p.Loading)}, Altitude = M({N(p.Altitude)}){(p.EngineSpace ? ", EngineSpace = true" : "")} }})" : "");
+        + (s.Place is { } own ? $".WithPlace({Place(own)})" : "");
+
+    private static string Place(PlaceGiven p)
+    {
+        List<string> parts = [$"Ambient = C({N(p.Ambient)})"];
+        Add(parts, p.Loaded is not null, $"LoadedConductors = {p.Loaded}");
+        Add(parts, p.Loading < 1, $"BundleLoading = {N(p.Loading)}");
+        Add(parts, p.Altitude > 0, $"Altitude = M({N(p.Altitude)})");
+        Add(parts, p.EngineSpace, "EngineSpace = true");
+        return $"new Place {{ {string.Join(", ", parts)} }}";
+    }
 
     private static string N(double value) => Math.Abs(value) > 1e15 ? value.ToString("R", CultureInfo.InvariantCulture) : ((double)(decimal)value).ToString("G6", CultureInfo.InvariantCulture);
 }

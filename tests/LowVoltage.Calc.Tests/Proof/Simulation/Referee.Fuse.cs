@@ -90,7 +90,7 @@ internal sealed partial class Referee
     // A stalled motor whose current the fuse need not interrupt burns: something else must end it.
     private void Stall(OwnFuse fuse)
     {
-        if (!circuit.Load.Stalls)
+        if (!circuit.Load.Stalls || given.Rules.Allowance is null)
         {
             return;
         }
@@ -103,7 +103,7 @@ internal sealed partial class Referee
         }
 
         bool opens = fuse.HasTimes && least > fuse.FusingAmperes;
-        rulings["StallOpensFuse"] = opens ? new(Say.CannotSay, least, fuse.FusingAmperes) : new(Say.MustNotPass, least, fuse.HasTimes ? fuse.FusingAmperes : 0, "the fuse need not open");
+        rulings["StalledMotor"] = opens ? new(Say.CannotSay, least, fuse.FusingAmperes) : new(Say.MustNotPass, least, fuse.HasTimes ? fuse.FusingAmperes : 0, "the fuse need not open");
     }
 
     private void Overload(OwnFuse fuse, double prospective, double heating)
