@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Protection;
 
 namespace LowVoltage.Calc.Checks;
@@ -6,6 +7,7 @@ namespace LowVoltage.Calc.Checks;
 internal sealed partial class BranchState
 {
     private StartWaveform? start;
+    private StartWaveform? startAtLeast;
 
     /// <summary>Smallest rating that carries the load in continuous service where the fuse carries its rating in full, A.</summary>
     internal double LeastFuseAmperes => Duty.OnAmperes / Practice.Loading;
@@ -33,16 +35,35 @@ internal sealed partial class BranchState
     {
         get
         {
-            if ((known & Known.Surges) == 0 || start is null)
-            {
-                start = CircuitStart.Of(Load, Source.MaximumVolts, StartOhms, Source.HeldAmperes);
-                known |= Known.Surges;
-            }
+            FindStarts();
+            return start!;
+        }
+    }
 
-            return start;
+    /// <summary>The same at the lowest voltage, where a constant power draws most; null without such a load.</summary>
+    internal StartWaveform? StartAtLeast
+    {
+        get
+        {
+            FindStarts();
+            return startAtLeast;
         }
     }
 
     /// <summary>The least resistance that a surge meets, Ω.</summary>
     internal double StartOhms => Math.Max(Quantities.Accept.Least, Source.LeastOhms + CoolPathOhms);
+
+    private void FindStarts()
+    {
+        if ((known & Known.Surges) != 0)
+        {
+            return;
+        }
+
+        start = CircuitStart.Of(Load, Source.MaximumVolts, StartOhms, Source.HeldAmperes);
+        startAtLeast = Load.LawAt(LoadState.Running).Watts > 0
+            ? CircuitStart.Of(Load, Source.MinimumVolts, Math.Max(Quantities.Accept.Least, Source.GreatestOhms + CoolPathOhms), Source.HeldAmperes)
+            : null;
+        known |= Known.Surges;
+    }
 }

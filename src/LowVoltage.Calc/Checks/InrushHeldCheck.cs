@@ -30,19 +30,34 @@ internal sealed class InrushHeldCheck()
             return false;
         }
 
-        StartWaveform start = at.Start;
-        if (start.PeakAmperes <= fuse.Amperes)
+        (StartWaveform start, StartFinding found) = Worst(at, fuse);
+        if (found.Basis == StartBasis.WithinRating)
         {
             return false;
         }
 
-        StartFinding found = StartAgainstFuse.Find(fuse, start, PulseWithstand.ShareFor(at.Starts));
         CheckSubject about = CheckSubject.Of((byte)found.Basis, new Subject(fuse, start, at.Starts), found.Seconds);
         result = found.Verdict == RatingVerdict.NotProven ? Unknown(StartReference, about)
             : double.IsInfinity(found.Share) ? InWords(CheckOutcome.Fail, StartReference, about)
             : Judged(found.Verdict == RatingVerdict.Within, found.Share, 1, StartReference, about);
         return true;
     }
+
+    // At the highest voltage surges are largest, at the lowest a constant power draws most: the harder of the two on the fuse.
+    private static (StartWaveform Start, StartFinding Found) Worst(BranchState at, FuseRating fuse)
+    {
+        double share = PulseWithstand.ShareFor(at.Starts);
+        (StartWaveform Start, StartFinding Found) worst = (at.Start, StartAgainstFuse.Find(fuse, at.Start, share));
+        if (at.StartAtLeast is { } low && StartAgainstFuse.Find(fuse, low, share) is var found && Rank(found) > Rank(worst.Found))
+        {
+            worst = (low, found);
+        }
+
+        return worst;
+    }
+
+    // What is not proven is worse than what holds, and better than what does not.
+    private static double Rank(in StartFinding found) => found.Basis == StartBasis.WithinRating ? -1 : found.Verdict == RatingVerdict.NotProven ? 1 : found.Share;
 
     internal override string Note(in CheckResult result) => result.About is Subject subject ? subject.ToString() : "";
 
@@ -59,8 +74,7 @@ internal sealed class InrushHeldCheck()
 
         BranchState at = sheet.At;
         FuseRating fuse = at.Fuse!;
-        StartWaveform start = at.Start;
-        StartFinding found = StartAgainstFuse.Find(fuse, start, PulseWithstand.ShareFor(at.Starts));
+        (StartWaveform start, StartFinding found) = Worst(at, fuse);
         SolutionBuilder board = sheet.Board;
         Symbol cool = sheet.PathInAir();
         Symbol inner = sheet.Source.Ohms(Circuits.SupplyLevel.Maximum);
