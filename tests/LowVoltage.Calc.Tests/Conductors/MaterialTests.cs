@@ -86,7 +86,7 @@ public class MaterialTests
             "x", ElectricResistivity.FromOhmMeters(1e-8), 0.004, Density.FromKilogramsPerCubicMeter(8000), VolumetricHeatCapacity.FromJoulesPerCubicMeterKelvin(3e6), Temperature.FromDegreesCelsius(900), null!));
         Assert.Throws<ArgumentOutOfRangeException>("resistivity", () => Make(ohmMeters: 0.9e-9));
         Assert.Throws<ArgumentOutOfRangeException>("resistivity", () => Make(ohmMeters: 0.011));
-        Assert.Throws<ArgumentOutOfRangeException>("temperatureCoefficient", () => Make(alpha: 0));
+        Assert.Throws<ArgumentOutOfRangeException>("temperatureCoefficient", () => Make(alpha: 0.9e-5));
         Assert.Throws<ArgumentOutOfRangeException>("temperatureCoefficient", () => Make(alpha: 0.0081));
         Assert.Throws<ArgumentOutOfRangeException>("density", () => Make(density: 99));
         Assert.Throws<ArgumentOutOfRangeException>("volumetricHeatCapacity", () => Make(heat: 1.1e7));
