@@ -87,6 +87,7 @@ public class MaterialTests
         Assert.Throws<ArgumentOutOfRangeException>("resistivity", () => Make(ohmMeters: 0.9e-9));
         Assert.Throws<ArgumentOutOfRangeException>("resistivity", () => Make(ohmMeters: 0.011));
         Assert.Throws<ArgumentOutOfRangeException>("temperatureCoefficient", () => Make(alpha: -1e-9));
+        Assert.Throws<ArgumentOutOfRangeException>("temperatureCoefficient", () => Make(alpha: 0.9e-5));
         Assert.Throws<ArgumentOutOfRangeException>("temperatureCoefficient", () => Make(alpha: 0.0081));
         Assert.Throws<ArgumentOutOfRangeException>("density", () => Make(density: 99));
         Assert.Throws<ArgumentOutOfRangeException>("volumetricHeatCapacity", () => Make(heat: 1.1e7));
