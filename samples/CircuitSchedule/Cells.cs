@@ -14,7 +14,7 @@ internal static class Cells
             return [entry.Circuit, "-", "-", "-", "-", "-", "BAD ROW"];
         }
 
-        return [entry.Circuit, Currents(answer), answer.Wire ?? "none fits", Fuse(answer), Drop(answer), answer.GovernedBy, Word(answer.Verdict)];
+        return [entry.Circuit, Currents(answer), answer.IsNearest ? "nearest: " + answer.Wire : answer.Wire, Fuse(answer), Drop(answer), answer.GovernedBy, Word(answer.Verdict)];
     }
 
     public static string Word(Verdict verdict) => verdict switch
@@ -26,7 +26,7 @@ internal static class Cells
 
     private static string Fuse(CircuitAnswer answer) => answer.FuseAmperes is { } amperes
         ? $"{Numbers.Six(amperes)} A {answer.FuseKind}, {answer.FuseSeries}"
-        : "none fits";
+        : "none";
 
     private static string Drop(CircuitAnswer answer) => (answer.DropVolts, answer.DropPercent) is ({ } volts, { } percent)
         ? $"{Numbers.Short(volts)} V\n{Numbers.Short(percent)} %"

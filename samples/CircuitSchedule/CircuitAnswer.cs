@@ -15,12 +15,9 @@ internal sealed class CircuitAnswer
     {
         (Practice, GovernedBy) = (design.Rules.Name, design.Governing.Name);
         Verdict = design.Verdict;
-        if (design.Wire is { } wire)
-        {
-            (Wire, SectionSquareMillimeters) = (wire.Name, wire.Area.SquareMillimeters);
-            RatingAmperes = Made(design, CheckKind.ContinuousCurrent)?.Limit;
-            ConductorCelsius = Made(design, CheckKind.ConductorTemperature)?.Value;
-        }
+        (Wire, IsNearest, SectionSquareMillimeters) = (design.Wire.Name, design.IsNearest, design.Wire.Area.SquareMillimeters);
+        RatingAmperes = design.Find(CheckKind.ContinuousCurrent)?.Limit;
+        ConductorCelsius = design.Find(CheckKind.ConductorTemperature)?.Value;
 
         if (design.Fuse is { } fuse)
         {
@@ -28,7 +25,7 @@ internal sealed class CircuitAnswer
             FuseSeries = fuse.Series.Name;
         }
 
-        if (design.SupplyRange is { } range)
+        if (design.SupplyRange is { MostCurrent: not null } range)
         {
             (MinimumAmperes, NominalAmperes, MaximumAmperes) = (range.Minimum.Current.Amperes, range.Nominal.Current.Amperes, range.Maximum.Current.Amperes);
             (DropVolts, DropPercent) = (range.MostDrop?.Drop.Volts, range.MostDrop?.DropOfNominal.Percent);
@@ -37,7 +34,7 @@ internal sealed class CircuitAnswer
 
         this.design = design;
         Undetermined = [.. design.Undetermined.Select(check => check.ToString())];
-        Advice = Verdict == Verdict.Fail ? design.Advice : [];
+        Advice = design.Advice;
         OwnCautions = Verdict == Verdict.Pass ? [] : [.. design.Cautions.Except(Cautions.General)];
     }
 
@@ -47,9 +44,12 @@ internal sealed class CircuitAnswer
 
     public Verdict Verdict { get; }
 
-    public string? Wire { get; }
+    public string Wire { get; }
 
-    public double? SectionSquareMillimeters { get; }
+    /// <summary>Whether nothing serves, and wire and fuse are those that come nearest.</summary>
+    public bool IsNearest { get; }
+
+    public double SectionSquareMillimeters { get; }
 
     public double? RatingAmperes { get; }
 
@@ -82,15 +82,11 @@ internal sealed class CircuitAnswer
     /// <summary>The checks that could not be made, each with what would settle it.</summary>
     public IReadOnlyList<string> Undetermined { get; }
 
-    /// <summary>What would help a circuit that fails.</summary>
+    /// <summary>What would help a circuit that does not pass.</summary>
     public IReadOnlyList<string> Advice { get; }
 
     /// <summary>The cautions of a circuit that does not pass, beyond those that hold for all.</summary>
     public IReadOnlyList<string> OwnCautions { get; }
 
     public static CircuitAnswer Of(CircuitDesign design) => new(design);
-
-    // A check that could not be made has no numbers.
-    private static CheckResult? Made(CircuitDesign design, CheckKind kind) =>
-        design.Find(kind) is { Outcome: not CheckOutcome.Undetermined } check ? check : null;
 }

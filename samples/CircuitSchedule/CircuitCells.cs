@@ -21,7 +21,9 @@ internal static class CircuitCells
         ReturnPath? back = Return(row, feed);
         Joint? joints = Joints(row);
         double? lead = row.OptionalNumber("supply_lead_mOhm"), distance = row.OptionalNumber("fuse_distance_m");
-        int conductors = Conductors(row);
+        double? fuseAmbient = row.OptionalNumber("fuse_degC");
+        int? starts = row.Has("starts") ? row.Count("starts") : null;
+        int? conductors = Conductors(row);
         double bundlePercent = row.OptionalNumber("bundle_loading_percent") ?? 100;
         InsulationMaterial? insulation = Insulation(row);
         DropLimit? limit = Limit(row);
@@ -43,7 +45,16 @@ internal static class CircuitCells
                 Upstream = lead is { } milliohms ? ElectricResistance.FromMilliohms(milliohms) : null,
                 FuseDistance = distance is { } meters ? Length.FromMeters(meters) : null,
                 SheathedToFuse = sheathed,
-                Place = new Place { Ambient = Temperature.FromDegreesCelsius(ambient), LoadedConductors = conductors, BundleLoading = bundlePercent / 100, EngineSpace = engineSpace, Altitude = Length.FromMeters(altitude) },
+                FuseAmbient = fuseAmbient is { } celsius ? Temperature.FromDegreesCelsius(celsius) : null,
+                Starts = starts,
+                Place = new Place
+                {
+                    Ambient = Temperature.FromDegreesCelsius(ambient),
+                    LoadedConductors = conductors,
+                    BundleLoading = bundlePercent / 100,
+                    EngineSpace = engineSpace,
+                    Altitude = Length.FromMeters(altitude),
+                },
                 Insulation = insulation!,
                 DropLimit = limit,
                 Intermittent = intermittent,
@@ -51,20 +62,23 @@ internal static class CircuitCells
             (nameof(CircuitRequirements.Feed), "feed_m"),
             (nameof(CircuitRequirements.Upstream), "supply_lead_mOhm"),
             (nameof(CircuitRequirements.FuseDistance), "fuse_distance_m"),
+            (nameof(CircuitRequirements.FuseAmbient), "fuse_degC"),
+            (nameof(CircuitRequirements.Starts), "starts"),
             (nameof(Place.Ambient), "ambient_degC"),
             (nameof(Place.LoadedConductors), "loaded_conductors"),
             (nameof(Place.BundleLoading), "bundle_loading_percent"),
             (nameof(Place.Altitude), "altitude_m"));
     }
 
-    private static int Conductors(CircuitRow row)
+    private static int? Conductors(CircuitRow row)
     {
-        if (!row.Has("loaded_conductors"))
+        if (row.Has("loaded_conductors"))
         {
-            row.Assume("conductors that run together", "two");
+            return row.Count("loaded_conductors");
         }
 
-        return row.Count("loaded_conductors", 2);
+        row.Assume("conductors that run together", "the circuit's own");
+        return null;
     }
 
     private static ReturnPath? Return(CircuitRow row, double feed)
