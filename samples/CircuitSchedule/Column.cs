@@ -1,3 +1,5 @@
+using LowVoltage.Calc;
+
 namespace CircuitSchedule;
 
 /// <summary>One column of the input file. The unit is part of the name and its case counts: mOhm is not MOhm.</summary>
@@ -46,8 +48,10 @@ internal sealed record Column(string Name, string Meaning, bool Required = false
         new("supply_lead_mOhm", "lead from the supply to the fuse, out and back; not known if empty, which can leave the breaking capacity undetermined"),
         new("fuse_distance_m", "length of conductor between supply and fuse; not known if empty"),
         new("fuse_lead_sheathed", "yes or no: that conductor is sheathed or enclosed over its whole length; no if empty"),
+        new("fuse_degC", "air around the fuse; that of the wire if empty"),
+        new("starts", $"any load with a start: how often it starts in the life of its fuse; {CircuitRequirements.UsualStarts} if empty"),
         new("ambient_degC", "air around the wire where it is hottest", true),
-        new("loaded_conductors", "current-carrying conductors that run together, this circuit's own included; 2 if empty"),
+        new("loaded_conductors", "current-carrying conductors that run together, this circuit's own included; its own alone if empty"),
         new("bundle_loading_percent", "share of the bundle's capacity in use, which the light-aircraft curves distinguish; 100 if empty"),
         new("insulation", $"of the wire: {Words.List(Words.Insulations)}, or a rating such as 105 degC; PVC if empty"),
         new("short_circuit_degC", "with a rating only: conductor temperature that the insulation stands for a short circuit; the rating if empty"),
