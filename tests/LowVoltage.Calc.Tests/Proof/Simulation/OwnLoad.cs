@@ -1,0 +1,122 @@
+namespace LowVoltage.Calc.Tests.Proof.Simulation;
+
+/// <summary>A load as the currents of its parts.</summary>
+internal sealed class OwnLoad
+{
+    private const double LampSettling = 0.05 / 3;
+    private readonly List<(LoadGiven Given, double Duty)> leaves = [];
+
+    public OwnLoad(LoadGiven given)
+    {
+        Gather(given, 1);
+        foreach (LoadGiven each in Walk(given))
+        {
+            Farads += each.CapacitorFarads ?? 0;
+            LeastVolts = each.LeastVolts is { } volts ? Math.Max(LeastVolts, volts) : LeastVolts;
+        }
+    }
+
+    public double Farads { get; }
+
+    /// <summary>Zero where none is stated.</summary>
+    public double LeastVolts { get; }
+
+    /// <summary>Whether it has a motor that draws more at its start than running.</summary>
+    public bool Starts => leaves.Exists(leaf => leaf.Given.Type == LoadType.Motor && leaf.Given.B > leaf.Given.A);
+
+    /// <summary>Whether it has a motor that nothing of its own switches off when it is held still.</summary>
+    public bool Stalls => leaves.Exists(leaf => leaf.Given is { Type: LoadType.Motor, CutsOut: false });
+
+    public bool HasLamp => leaves.Exists(leaf => leaf.Given.Type == LoadType.Lamp);
+
+    /// <summary>Longest start of a motor, s.</summary>
+    public double StartSeconds => leaves.Where(leaf => leaf.Given.Type == LoadType.Motor).Select(leaf => leaf.Given.D).DefaultIfEmpty(0).Max();
+
+    /// <summary>Current in running while everything is on.</summary>
+    public double Running(double volts) => leaves.Sum(leaf => Running(leaf.Given, volts));
+
+    /// <summary>Greatest r.m.s. current that any timing of the parts can give: the pulses on top of each other.</summary>
+    public double Heating(double volts)
+    {
+        double square = 0, below = 0, sum = 0;
+        foreach ((double duty, double amperes) in leaves.Select(leaf => (leaf.Duty, Running(leaf.Given, volts))).OrderByDescending(part => part.Duty))
+        {
+            // The longest pulse begins with it: what is on for a share d or longer flows together for d.
+            square += duty * (((sum + amperes) * (sum + amperes)) - (sum * sum));
+            sum += amperes;
+            below += amperes * Math.Sqrt(duty);
+        }
+
+        return Math.Min(Math.Sqrt(square), below);
+    }
+
+    /// <summary>r.m.s. by the sum of the parts' r.m.s.: no timing gives more.</summary>
+    public double MostHeating(double volts) => leaves.Sum(leaf => Running(leaf.Given, volts) * Math.Sqrt(leaf.Duty));
+
+    /// <summary>Current some time after switching on. Constant power never below the volts at which it works in running.</summary>
+    /// <param name="volts">Volts at the load.</param>
+    /// <param name="seconds">Time since switching on.</param>
+    /// <param name="runningVolts">Volts at the load in running.</param>
+    /// <param name="alone">Current that a resistance alone behind the path would take at the first moment: a lamp's falls from there to its running current.</param>
+    public double Starting(double volts, double seconds, double runningVolts, Func<double, double> alone)
+    {
+        double sum = 0;
+        foreach ((LoadGiven given, _) in leaves)
+        {
+            sum += given.Type switch
+            {
+                LoadType.Motor when seconds <= given.D => Winding(given, volts, given.B),
+                LoadType.Lamp => Lamp(given, volts, seconds, alone),
+                LoadType.Power => given.A / given.B / Math.Max(volts, runningVolts),
+                LoadType.Current or LoadType.Motor => volts > 0 ? given.A : 0,
+                _ => Running(given, volts),
+            };
+        }
+
+        return sum;
+    }
+
+    /// <summary>Every motor at its peak, all else running.</summary>
+    public double AtStart(double volts) => leaves.Sum(leaf => leaf.Given.Type == LoadType.Motor ? Winding(leaf.Given, volts, leaf.Given.B) : Running(leaf.Given, volts));
+
+    /// <summary>Every motor held still, all else running.</summary>
+    public double Stalled(double volts) => leaves.Sum(leaf => leaf.Given.Type == LoadType.Motor ? Winding(leaf.Given, volts, leaf.Given.C) : Running(leaf.Given, volts));
+
+    private static double Winding(LoadGiven motor, double volts, double amperes) => volts <= 0 ? 0 : double.IsNaN(motor.E) ? amperes : amperes * volts / motor.E;
+
+    private static double Lamp(LoadGiven lamp, double volts, double seconds, Func<double, double> alone)
+    {
+        if (volts <= 0)
+        {
+            return 0;
+        }
+
+        double rated = lamp.A / lamp.B, coldOhms = lamp.B / rated / lamp.C, hot = rated * Math.Pow(volts / lamp.B, 0.55);
+        double falling = hot + (Math.Max(0, alone(coldOhms) - hot) * Math.Exp(-seconds / LampSettling));
+        return Math.Min(volts / coldOhms, falling);
+    }
+
+    private static double Running(LoadGiven given, double volts) => given.Type switch
+    {
+        LoadType.Resistance => volts / given.A,
+        LoadType.Power => given.A / given.B / volts,
+        LoadType.Lamp => given.A / given.B * Math.Pow(volts / given.B, 0.55),
+        _ => given.A,
+    };
+
+    private static IEnumerable<LoadGiven> Walk(LoadGiven given) => given.Parts.SelectMany(Walk).Prepend(given);
+
+    private void Gather(LoadGiven given, double duty)
+    {
+        double own = duty * (given.Duty ?? 1);
+        if (given.Type != LoadType.Together)
+        {
+            leaves.Add((given, own));
+        }
+
+        foreach (LoadGiven part in given.Parts)
+        {
+            Gather(part, own);
+        }
+    }
+}
