@@ -1,0 +1,26 @@
+using LowVoltage.Calc.Tests.Proof;
+using LowVoltage.Calc.Tests.Proof.Simulation;
+
+namespace LowVoltage.Calc.Tests.Design.Verdicts;
+
+/// <summary>To state more never takes the wire out of the answer.</summary>
+public class StatedSupplyLeadTests
+{
+    [Theory]
+    [InlineData(0.001)]
+    [InlineData(0.003)]
+    [InlineData(0.010)]
+    public void Design_SupplyLeadStated_StillNamesAWireLikeTheOneBefore(double ohms) => MetamorphicTests.ForEach(300, CaseMaker.Design, given =>
+    {
+        LibraryAnswer unstated = Library.Answer(given with { UpstreamOhms = null, DropPercent = 15 });
+        if (unstated.Fails || unstated.Wire is null)
+        {
+            return;
+        }
+
+        // The lead's own loss may take a size or two; not a wire for a fuse of another kind.
+        LibraryAnswer stated = Library.Answer(given with { UpstreamOhms = ohms, DropPercent = 15 });
+        Assert.NotNull(stated.Wire);
+        Assert.True(stated.Wire.Area.SquareMillimeters <= 3 * unstated.Wire.Area.SquareMillimeters, $"{unstated.Wire} becomes {stated.Wire} behind {ohms} Ω");
+    });
+}
