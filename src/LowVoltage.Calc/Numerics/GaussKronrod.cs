@@ -4,27 +4,31 @@ namespace LowVoltage.Calc.Numerics;
 /// <remarks>
 /// R. Piessens et al., QUADPACK (1983): nodes and weights of rule qk15. Halves an interval while the two rules differ by more than the
 /// tolerance. That is not shared out among the intervals: the kept rule is better by orders than the difference says, and rounding noise
-/// then dies out with the width instead of being chased.
+/// then dies out with the width instead of being chased. An interval also ends where the two rules agree to the fraction asked for of its own
+/// value: enough for an integrand of one sign, and it ends where the first, coarse rule missed a spike and the tolerance came out below the rounding.
 /// </remarks>
 internal static class GaussKronrod
 {
     private const int MostDepth = 40;
 
     /// <summary>Integral of f from a to b.</summary>
+    /// <param name="function">The integrand, of one sign.</param>
+    /// <param name="a">Start.</param>
+    /// <param name="b">End.</param>
     /// <param name="relative">Accuracy as a fraction of the integral.</param>
     internal static double Integrate<TFunction>(in TFunction function, double a, double b, double relative)
         where TFunction : struct, IScalarFunction
     {
         double whole = Rule(function, a, b, out double difference);
-        return Settle(function, a, b, whole, difference, relative * Math.Abs(whole), MostDepth);
+        return Settle(function, a, b, whole, difference, relative, relative * Math.Abs(whole), MostDepth);
     }
 
     private static double Settle<TFunction>(
-        in TFunction function, double a, double b, double value, double difference, double tolerance, int depth)
+        in TFunction function, double a, double b, double value, double difference, double relative, double tolerance, int depth)
         where TFunction : struct, IScalarFunction
     {
         // The difference is the error of the 7-point rule; that of the 15-point rule, which is kept, is smaller by orders.
-        if (!(difference > tolerance) || depth == 0)
+        if (!(difference > Math.Max(tolerance, relative * Math.Abs(value))) || depth == 0)
         {
             return value;
         }
@@ -32,8 +36,8 @@ internal static class GaussKronrod
         double middle = 0.5 * (a + b);
         double left = Rule(function, a, middle, out double leftDifference);
         double right = Rule(function, middle, b, out double rightDifference);
-        return Settle(function, a, middle, left, leftDifference, tolerance, depth - 1)
-            + Settle(function, middle, b, right, rightDifference, tolerance, depth - 1);
+        return Settle(function, a, middle, left, leftDifference, relative, tolerance, depth - 1)
+            + Settle(function, middle, b, right, rightDifference, relative, tolerance, depth - 1);
     }
 
     private static double Rule<TFunction>(in TFunction function, double a, double b, out double difference)
