@@ -60,9 +60,10 @@ internal sealed partial class BranchState
             return;
         }
 
-        start = CircuitStart.Of(Load, Source.MaximumVolts, StartOhms, Source.HeldAmperes);
+        start = CircuitStart.Of(Load, Source.MaximumVolts, StartOhms, Source.HeldThrough(SupplyLevel.Maximum, StartOhms));
+        double most = Math.Max(Quantities.Accept.Least, Source.GreatestOhms + CoolPathOhms);
         startAtLeast = Load.LawAt(LoadState.Running).Watts > 0
-            ? CircuitStart.Of(Load, Source.MinimumVolts, Math.Max(Quantities.Accept.Least, Source.GreatestOhms + CoolPathOhms), Source.HeldAmperes)
+            ? CircuitStart.Of(Load, Source.MinimumVolts, most, Source.HeldThrough(SupplyLevel.Minimum, most))
             : null;
         known |= Known.Surges;
     }

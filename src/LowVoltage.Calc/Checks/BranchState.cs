@@ -244,13 +244,16 @@ internal sealed partial class BranchState
     private void Take(SupplyLevel level, in LoopPoint point, double pathOhms)
     {
         bool disconnects = Source.Action == LimitAction.Disconnects && point.Exists && point.Amperes > Source.LimitAmperes;
-        if (!point.Exists || disconnects)
+
+        // A supply that holds its limit in series with another source has given up its voltage: the others would push the load's current through it backwards.
+        bool collapses = point.Exists && point.Limited && Source.Beyond is not null;
+        if (!point.Exists || disconnects || collapses)
         {
             double volts = Source.VoltsAt(level);
             duty.Exists = false;
             duty.Level = level;
-            duty.Reason = disconnects ? NoOperatingPoint.SourceDisconnects : point.Reason;
-            duty.LargestWatts = disconnects ? Source.LimitAmperes * point.Volts : point.LargestWatts;
+            duty.Reason = disconnects ? NoOperatingPoint.SourceDisconnects : collapses ? NoOperatingPoint.SourceLimit : point.Reason;
+            duty.LargestWatts = disconnects || collapses ? Source.LimitAmperes * point.Volts : point.LargestWatts;
             duty.WantedWatts = Math.Max(Load.AmperesAt(volts, LoadState.Running) * volts, duty.LargestWatts * (1 + 1e-9));
             return;
         }

@@ -91,7 +91,8 @@ internal sealed class FaultInOneParallelWireCheck()
     private static (int Stretch, ParallelWirePoint Point, double Limit) Find(BranchState at, TimeCurrentCurve curve)
     {
         double leastOhms = Math.Max(Accept.Least, at.Source.LeastOhms + (at.UpstreamOhms ?? 0)), greatestOhms = at.Source.GreatestOhms + at.HotPathOhms;
-        FaultSupply supply = FaultSupply.Of(at.Weakest.MinimumVolts, at.Source.MaximumVolts, leastOhms, Math.Max(leastOhms, greatestOhms), at.Source.HeldAmperes);
+        FaultSupply supply = FaultSupply.Of(at.Weakest.MinimumVolts, at.Source.MaximumVolts, leastOhms, Math.Max(leastOhms, greatestOhms), at.Source.HeldAmperes,
+            at.Source.HeldThrough(Circuits.SupplyLevel.Maximum, leastOhms));
         (int Stretch, ParallelWirePoint Point, double Limit) worst = (-1, default, 0);
         for (int i = 0; i < at.Stretches.Length; i++)
         {

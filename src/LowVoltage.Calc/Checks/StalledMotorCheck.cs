@@ -131,7 +131,7 @@ internal sealed class StalledMotorCheck()
         double most = Through(at, at.StalledPoint(SupplyLevel.Maximum), SupplyLevel.Maximum, at.CoolPathOhms);
         double stated = at.Load.AmperesAt(at.Source.MaximumVolts, LoadState.LockedRotor);
         most = Math.Min(Math.Max(Math.Max(most, least), stated), Math.Max(most, at.Source.MaximumVolts / Math.Max(Accept.Least, at.Source.LeastOhms + at.CoolPathOhms)));
-        most = Math.Min(most, Math.Min(at.Source.HeldAmperes, Accept.MostAmperes));
+        most = Math.Min(most, Math.Min(at.Source.HeldThrough(SupplyLevel.Maximum, at.Source.LeastOhms + at.CoolPathOhms), Accept.MostAmperes));
         return (Math.Min(least, most), most);
     }
 

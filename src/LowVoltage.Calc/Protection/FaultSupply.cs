@@ -16,7 +16,7 @@ public sealed class FaultSupply
         GreatestVolts = greatestVolts;
         LeastOhms = leastOhms;
         GreatestOhms = greatestOhms;
-        HeldAmperes = heldAmperes;
+        HeldAmperes = MostHeldAmperes = heldAmperes;
     }
 
     /// <summary>Lowest open-circuit voltage of the source.</summary>
@@ -43,6 +43,9 @@ public sealed class FaultSupply
     internal double GreatestOhms { get; }
 
     internal double HeldAmperes { get; }
+
+    /// <summary>What bounds the greatest current: the limit, or more where a supply that holds it lies in series with other sources.</summary>
+    internal double MostHeldAmperes { get; init; }
 
     /// <summary>A supply between two bounds.</summary>
     /// <param name="leastVoltage">Lowest open-circuit voltage. Positive.</param>
@@ -73,12 +76,12 @@ public sealed class FaultSupply
     public override string ToString() =>
         $"{Accept.Text(LeastVolts)} V to {Accept.Text(GreatestVolts)} V behind {Accept.Text(LeastOhms * 1000)} mΩ to {Accept.Text(GreatestOhms * 1000)} mΩ";
 
-    internal static FaultSupply Of(double leastVolts, double greatestVolts, double leastOhms, double greatestOhms, double heldAmperes) =>
-        new(leastVolts, greatestVolts, leastOhms, greatestOhms, heldAmperes);
+    internal static FaultSupply Of(double leastVolts, double greatestVolts, double leastOhms, double greatestOhms, double heldAmperes, double? mostHeld = null) =>
+        new(leastVolts, greatestVolts, leastOhms, greatestOhms, heldAmperes) { MostHeldAmperes = mostHeld ?? heldAmperes };
 
     /// <summary>The least current through a further resistance, A.</summary>
     internal double LeastAmperes(double ohms) => Math.Min(HeldAmperes, LeastVolts / (GreatestOhms + ohms));
 
     /// <summary>The greatest current through a further resistance, A; at most the largest that is accepted anywhere.</summary>
-    internal double GreatestAmperes(double ohms) => Math.Min(Math.Min(HeldAmperes, GreatestVolts / (LeastOhms + ohms)), Accept.MostAmperes);
+    internal double GreatestAmperes(double ohms) => Math.Min(Math.Min(MostHeldAmperes, GreatestVolts / (LeastOhms + ohms)), Accept.MostAmperes);
 }

@@ -110,7 +110,7 @@ public class MetamorphicTests
     private static string Text(CaseGiven given)
     {
         LibraryAnswer answer = Library.Answer(given);
-        return $"{answer.Verdict}; {answer.Wire}; {answer.Fuse}; {answer.Text}; {string.Join("; ", answer.Assumptions())}";
+        return $"{answer.Verdict}; {answer.Wire}; {answer.Fuse}; {answer.Text()}; {string.Join("; ", answer.Assumptions())}";
     }
 
     private static CaseGiven Design(int seed, int number) => CaseMaker.Design(seed, number);

@@ -128,10 +128,10 @@ internal static class OwnRating
         TableRating? rating = null;
         Conductor conductor = wire.Conductor;
         bool metric = conductor.System is SizeSystem.Iec60228 or SizeSystem.RoadVehicle;
-        bool found = conductor.Size is { } size
-            && (metric ? size.TryGetMetric(out MetricSize area) && table.TryRating(area, Celsius(column), out rating)
-                : (size.TryGetAwg(out _) || size.TryGetAircraft(out _)) && table.TryRating(AwgSize.FromNumber(Number(conductor)), Celsius(column), out rating))
-            && !(conductor.System == SizeSystem.AircraftWire && table != FaaAc43Table11Dash9.Table);
+        bool aircraftTable = table == FaaAc43Table11Dash9.Table;
+        bool found = conductor.Size is { } size && (metric ? size.TryGetMetric(out MetricSize area) && table.TryRating(area, Celsius(column), out rating)
+            : size.TryGetAircraft(out _) ? aircraftTable && table.TryRating(size, Celsius(column), out rating)
+            : size.TryGetAwg(out _) && !aircraftTable && table.TryRating(AwgSize.FromNumber(Number(conductor)), Celsius(column), out rating));
         amperes = found ? rating!.Current.Amperes : 0;
         return found;
     }
