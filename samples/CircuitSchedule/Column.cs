@@ -35,6 +35,7 @@ internal sealed record Column(string Name, string Meaning, bool Required = false
         new("start_A", "motor: highest current while starting"),
         new("locked_A", "motor: current with the rotor held"),
         new("start_s", "motor: how long starting takes"),
+        new("thermal_cut_out", "motor: yes or no, a thermal cut-out of its own stops it when its rotor is held; no if empty"),
         new("input_uF", "any load: capacitor at its input, charged at switching on; none if empty"),
         new("duty_percent", "any load: share of the time that it is on; 100 if empty"),
         new("load_min_V", "any load: least voltage at the load on which it works; not checked if empty"),

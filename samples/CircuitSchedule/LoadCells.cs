@@ -84,6 +84,7 @@ internal static class LoadCells
     {
         double runningAmperes = row.Number("load_A"), startAmperes = row.Number("start_A"), lockedAmperes = row.Number("locked_A"), seconds = row.Number("start_s");
         double? ratedVolts = row.OptionalNumber("load_rated_V");
+        bool cutsOut = row.YesNo("thermal_cut_out");
         return row.Build(
             () =>
             {
@@ -91,9 +92,10 @@ internal static class LoadCells
                 ElectricCurrent peak = ElectricCurrent.FromAmperes(startAmperes);
                 ElectricCurrent locked = ElectricCurrent.FromAmperes(lockedAmperes);
                 Duration start = Duration.FromSeconds(seconds);
-                return ratedVolts is { } volts
+                Load motor = ratedVolts is { } volts
                     ? Load.Motor(running, peak, locked, start, ElectricPotential.FromVolts(volts))
                     : Load.Motor(running, peak, locked, start);
+                return cutsOut ? motor.WithThermalCutOut() : motor;
             },
             ("running", "load_A"),
             ("peak", "start_A"),

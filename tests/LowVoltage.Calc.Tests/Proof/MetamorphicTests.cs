@@ -29,6 +29,12 @@ public class MetamorphicTests
     public void Stretch_CutInTwo_SameAnswer() => ForEach(400, CaseMaker.Verification, given =>
     {
         StretchGiven first = given.Laid[0], half = first with { Meters = first.Meters / 2 };
+        if (first.Parallel > 1)
+        {
+            // Wires in parallel that are tied once more in the middle are another circuit.
+            return;
+        }
+
         if (given.Laid.Length == 1 && given.Back.Type == BackType.Wire)
         {
             // A return like the feed is a stretch of its own.
