@@ -29,7 +29,7 @@ public sealed class CircuitScheduleTests : ScheduleRunner
 
         Assert.True(designs.Length >= 10);
         Assert.All(designs, design => Assert.Equal(Verdict.Pass, design.Verdict));
-        CheckKind[] governing = [.. designs.Select(design => design.Governing.Kind)];
+        CheckKind[] governing = [.. designs.Select(design => design.Governing.Kind!)];
         Assert.Contains(CheckKind.VoltageDrop, governing);
         Assert.Contains(CheckKind.OverloadTemperature, governing);
         Assert.Contains(CheckKind.MechanicalMinimum, governing);
