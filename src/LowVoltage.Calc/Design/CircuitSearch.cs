@@ -185,25 +185,33 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     // A load that gets nothing, or a wire that is not rated, is further away than any number of limits that are passed by a little.
     private int Weight(in CheckRun run) => run.Failed + (at.Duty.Exists ? 0 : 100) + (at.IsRated ? 0 : 10);
 
-    private FuseRating? NearestFuse(in CheckRun wire, out CheckRun best)
+    // By value: the callers hand in the variable that comes back.
+    private FuseRating? NearestFuse(CheckRun wire, out CheckRun best)
     {
+        // A fuse made for less than the voltage is asked only where none of those that carry the load is made for it, and one that does not carry the load only where none does.
         FuseRating? nearest = null;
         best = wire;
-        double least = at.LeastFuseAmperes * (1 - BranchState.Rounding);
-        for (int i = 0; i < fuses.Length; i++)
+        double least = at.LeastFuseAmperes * (1 - BranchState.Rounding), largest = fuses[fuses.Length - 1].Amperes;
+        if (least > largest)
         {
-            // A fuse that does not carry the load is asked only where none does.
-            if ((fuses[i].Amperes < least || FuseVoltageCheck.IsBelow(at, fuses[i])) && !(i == fuses.Length - 1 && nearest is null))
+            least = largest;
+        }
+
+        bool forVolts = Array.Exists(fuses, fuse => fuse.Amperes >= least && !FuseVoltageCheck.IsBelow(at, fuse));
+        foreach (FuseRating fuse in fuses)
+        {
+            // What stops a smaller fuse of known times stops a larger one of unknown times too, though nothing shows it.
+            if (fuse.Amperes < least || (forVolts && FuseVoltageCheck.IsBelow(at, fuse)) || (fuse.Curve is null && nearest?.Curve is not null))
             {
                 continue;
             }
 
             CheckRun run = wire;
-            at.SetFuse(fuses[i]);
+            at.SetFuse(fuse);
             run.AskFuse(at);
             if (nearest is null || run.Failed < best.Failed || (run.Failed == best.Failed && run.Failed > 0 && run.Worst.Tightness > best.Worst.Tightness + Nearness))
             {
-                nearest = fuses[i];
+                nearest = fuse;
                 best = run;
             }
         }
