@@ -19,8 +19,8 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     // Of two sizes that fail alike, a larger one must bring the worst check this much nearer to its limit.
     private const double Nearness = 0.1;
 
-    // Where nothing passes: how many fuses are looked at on one wire.
-    private const int FusesAsked = 4;
+    // More than checks can fail.
+    private const int NotRated = 100;
 
     private readonly bool limited = at.DropLimit.TryVolts(at.Source.NominalVolts, at.Intermittent, out double _);
 
@@ -154,7 +154,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         return run.Curable > 0 ? run.WorstCurable : run.Failed > 0 ? run.Worst : run.FirstUndetermined;
     }
 
-    // Where nothing passes: the fewest failures, then the least beyond its limit, then the smallest. Where the wire itself fails, it decides which, and the fuse follows.
+    // Where nothing passes: the fewest failures, then the least beyond its limit, then the smallest. Where no size is rated or delivers, the wire decides, and the fuse follows.
     private Choice Nearest()
     {
         int size = 0, least = int.MaxValue;
@@ -168,10 +168,10 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
             }
         }
 
-        return least > 0 ? new Choice { Size = size, Fuse = Ask(sizes[size], withFuse: true).Fuse, IsNearest = true } : NearestByFuse(size);
+        return least >= NotRated ? new Choice { Size = size, Fuse = Ask(sizes[size], withFuse: true).Fuse, IsNearest = true } : NearestByFuse(size);
     }
 
-    // The wires are right from a size on and no fuse is: of some of them, to the largest, the one whose fuse comes nearest.
+    // From the size on that comes nearest as a wire: of some of them, to the largest, the one that comes nearest with its fuse.
     private Choice NearestByFuse(int smallest)
     {
         Choice best = default;
@@ -200,9 +200,9 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     }
 
     // A load that gets nothing, or a wire that is not rated, is further away than any number of limits that are passed by a little.
-    private int Weight(in CheckRun run) => run.Failed + (at.Duty.Exists ? 0 : 100) + (at.IsRated ? 0 : 10);
+    private int Weight(in CheckRun run) => run.Failed + (at.Duty.Exists ? 0 : 10 * NotRated) + (at.IsRated ? 0 : NotRated);
 
-    // Of the first few that carry the load. By value: the callers hand in the variable that comes back.
+    // Of all that carry the load. By value: the callers hand in the variable that comes back.
     private FuseRating? NearestFuse(CheckRun wire, out CheckRun best)
     {
         // A fuse made for less than the voltage is asked only where none of those that carry the load is made for it, and one that does not carry the load only where none does.
@@ -215,7 +215,6 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         }
 
         bool forVolts = Array.Exists(fuses, fuse => fuse.Amperes >= least && !FuseVoltageCheck.IsBelow(at, fuse));
-        int asked = 0;
         foreach (FuseRating fuse in fuses)
         {
             // What stops a smaller fuse of known times stops a larger one of unknown times too, though nothing shows it.
@@ -231,11 +230,6 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
             {
                 nearest = fuse;
                 best = run;
-            }
-
-            if (++asked == FusesAsked)
-            {
-                break;
             }
         }
 
