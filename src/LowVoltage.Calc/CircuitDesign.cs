@@ -154,6 +154,7 @@ public sealed partial class CircuitDesign
 
     private CheckResult FindGoverning() =>
         Verdict == Verdict.Fail ? Worst()
+        : IsNearest && Undetermined.Count > 0 ? Undetermined[0]
         : Tried > 0 && CircuitDesigner.LargestStop(this) is { } stopped ? stopped
         : Tightest();
 

@@ -48,13 +48,13 @@ internal sealed class BreakingCapacityCheck()
         {
             result = Unknown(reference, CheckSubject.Of((byte)Word.NoCapacity, fuse), prospective);
         }
-        else if (prospective > capacity && at.UpstreamOhms is null)
+        else if (prospective > capacity * (1 + BranchState.Rounding) && at.UpstreamOhms is null)
         {
             result = Unknown(reference, CheckSubject.Of((byte)Word.BreaksLess, null, capacity), prospective);
         }
         else
         {
-            result = Judge(prospective, capacity, reference, CheckSubject.At(SupplyLevel.Maximum));
+            result = Judge(prospective, capacity * (1 + BranchState.Rounding), reference, CheckSubject.At(SupplyLevel.Maximum));
         }
 
         return true;

@@ -31,7 +31,12 @@ internal sealed class ConductorTemperatureCheck()
         {
             InsulationMaterial insulation = at.Stretches[hot].Site.Insulation;
             double air = at.Stretches[hot].Site.AmbientCelsius;
-            result = Judged(false, air, insulation.ContinuousCelsius, insulation.Reference, new CheckSubject { Note = (byte)Word.HotAir, Stretch = at.NameOf(hot) });
+            CheckSubject about = new() { Note = (byte)Word.HotAir, Stretch = at.NameOf(hot) };
+
+            // Air just as hot leaves no room for any current, and two equal numbers would not show it.
+            result = air > insulation.ContinuousCelsius
+                ? Judged(false, air, insulation.ContinuousCelsius, insulation.Reference, about)
+                : InWords(CheckOutcome.Fail, insulation.Reference, about);
             return true;
         }
 
@@ -62,8 +67,9 @@ internal sealed class ConductorTemperatureCheck()
         _ => "",
     };
 
-    internal override string Advice(in CheckResult result, BranchState at) =>
-        "The wire gets too hot: a cooler place, fewer loaded conductors together, or better insulation.";
+    internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
+        ? Unrated.Advice
+        : "The wire gets too hot: a cooler place, fewer loaded conductors together, or better insulation.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)
     {

@@ -48,8 +48,9 @@ internal sealed class ContinuousCurrentCheck()
 
     internal override string Note(in CheckResult result) => result.About?.ToString() ?? "";
 
-    internal override string Advice(in CheckResult result, BranchState at) =>
-        "The wire gets too hot where it runs, or its rating is not published there: a cooler place, fewer loaded conductors together, better insulation, or a larger wire.";
+    internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
+        ? Checks.Unrated.Advice
+        : "The wire carries too much where it runs: a cooler place, fewer loaded conductors together, better insulation, or a larger wire.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)
     {

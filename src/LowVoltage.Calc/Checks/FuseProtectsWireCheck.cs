@@ -43,8 +43,9 @@ internal sealed class FuseProtectsWireCheck()
 
     internal override string Note(in CheckResult result) => result.Outcome == CheckOutcome.Undetermined ? "the wire is not rated here" : "";
 
-    internal override string Advice(in CheckResult result, BranchState at) =>
-        "The fuse is too large for the wire: a smaller fuse where that still carries the load, or a larger wire, a cooler place, fewer conductors together, or a finer series of fuses.";
+    internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
+        ? Unrated.Advice
+        : "The fuse is too large for the wire: a smaller fuse where that still carries the load, or a larger wire, a cooler place, fewer conductors together, or a finer series of fuses.";
 
     // The fuse against the currents of the stretch that carries the least.
     internal override void Explain(Sheet sheet, in CheckResult result)

@@ -83,8 +83,9 @@ internal sealed class OverloadTemperatureCheck()
         ? $"tightest at {Accept.Short(amperes)} A, which the {fuse} may let pass for {Accept.Short(seconds)} s"
         : $"tightest at {Accept.Short(amperes)} A";
 
-    internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
-        ? FuseData.Missing
+    internal override string Advice(in CheckResult result, BranchState at) => (Word)result.NoteKind == Word.NotRated
+        ? Unrated.Advice
+        : result.Outcome == CheckOutcome.Undetermined ? FuseData.Missing
         : "An overload that the fuse lets pass heats the wire too far: a smaller fuse, a larger wire, a cooler place, fewer conductors together, or better insulation.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)

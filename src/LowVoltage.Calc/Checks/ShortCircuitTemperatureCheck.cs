@@ -16,6 +16,8 @@ public abstract partial class CheckKind
 internal sealed class ShortCircuitTemperatureCheck()
     : Check(160, nameof(ShortCircuitTemperature), "short-circuit temperature", "°C", limitIsLeast: false, SheetSection.FarEnd, ("θ_f", "θ_fl"))
 {
+    private const byte NotRated = 1;
+
     internal override bool NeedsFuseData => true;
 
     internal override string Where => "wire";
@@ -40,6 +42,13 @@ internal sealed class ShortCircuitTemperatureCheck()
             return false;
         }
 
+        if (!at.IsRated && Array.Exists(at.Stretches, s => !s.Site.Insulation.HasShortCircuitRoom))
+        {
+            // How hot the fault finds the wire is not known, and no room above its continuous limit is published.
+            result = Unknown(AdiabaticHeating.Reference, CheckSubject.Of(NotRated));
+            return true;
+        }
+
         Finding found = Find(at, fuse.Curve);
         ref readonly SegmentState s = ref at.Stretches[found.Stretch];
         result = Judge(
@@ -48,12 +57,12 @@ internal sealed class ShortCircuitTemperatureCheck()
         return true;
     }
 
-    internal override string Note(in CheckResult result) => result.Outcome == CheckOutcome.Undetermined
-        ? $"no operating times are published for the {result.About}"
+    internal override string Note(in CheckResult result) => result.NoteKind == NotRated ? "the wire is not rated here"
+        : result.Outcome == CheckOutcome.Undetermined ? $"no operating times are published for the {result.About}"
         : $"from {Accept.Short(result.About is InsulationMaterial insulation ? insulation.ContinuousCelsius : (double)result.About!)} °C, worst at {Accept.Short(result.Number)} A";
 
-    internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
-        ? FuseData.Missing
+    internal override string Advice(in CheckResult result, BranchState at) => result.NoteKind == NotRated ? Unrated.Advice
+        : result.Outcome == CheckOutcome.Undetermined ? FuseData.Missing
         : "The wire overheats before the fuse opens: a larger wire, a faster fuse, or insulation with a higher short-circuit limit.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)

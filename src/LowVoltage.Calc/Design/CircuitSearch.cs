@@ -202,21 +202,26 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     // A load that gets nothing, or a wire that is not rated, is further away than any number of limits that are passed by a little.
     private int Weight(in CheckRun run) => run.Failed + (at.Duty.Exists ? 0 : 100) + (at.IsRated ? 0 : 10);
 
-    // Of the first few that carry the load and are made for the voltage; where there is none, the largest there is.
-    private FuseRating? NearestFuse(in CheckRun wire, out CheckRun best)
+    // Of the first few that carry the load and are made for the voltage; where none of those that carry it is made for it, of all that do; where none carries it, the largest there is.
+    // By value: the callers hand in the variable that comes back.
+    private FuseRating? NearestFuse(CheckRun wire, out CheckRun best)
     {
         FuseRating? nearest = null;
         best = wire;
-        double least = at.LeastFuseAmperes * (1 - BranchState.Rounding);
+        double least = Math.Min(at.LeastFuseAmperes * (1 - BranchState.Rounding), fuses[fuses.Length - 1].Amperes);
+        bool forVolts = Array.Exists(fuses, fuse => fuse.Amperes >= least && !FuseVoltageCheck.IsBelow(at, fuse));
         int asked = 0;
         foreach (FuseRating fuse in fuses)
         {
-            if (fuse.Amperes < least || FuseVoltageCheck.IsBelow(at, fuse))
+            // What stops a smaller fuse of known times stops a larger one of unknown times too, though nothing shows it.
+            if (fuse.Amperes < least || (forVolts && FuseVoltageCheck.IsBelow(at, fuse)) || (fuse.Curve is null && nearest?.Curve is not null))
             {
                 continue;
             }
 
-            CheckRun run = AskFuse(wire, fuse);
+            CheckRun run = wire;
+            at.SetFuse(fuse);
+            run.AskFuse(at);
             if (nearest is null || run.Failed < best.Failed || (run.Failed == best.Failed && run.Failed > 0 && run.Worst.Tightness > best.Worst.Tightness + Nearness))
             {
                 nearest = fuse;
@@ -229,19 +234,6 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
             }
         }
 
-        if (nearest is null)
-        {
-            nearest = fuses[fuses.Length - 1];
-            best = AskFuse(wire, nearest);
-        }
-
         return nearest;
-    }
-
-    private CheckRun AskFuse(CheckRun run, FuseRating fuse)
-    {
-        at.SetFuse(fuse);
-        run.AskFuse(at);
-        return run;
     }
 }
