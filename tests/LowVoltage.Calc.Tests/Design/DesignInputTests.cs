@@ -1,4 +1,5 @@
 using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -36,6 +37,10 @@ public class DesignInputTests
         { "Upstream", "1E+10 Ω", "at most 1E+09 Ω", () => With(upstream: ElectricResistance.FromOhms(1e10)) },
         { "FuseDistance", "-0.1 m", "zero or greater", () => With(distance: M(-0.1)) },
         { "FuseDistance", "1E+08 m", "at most 1E+07 m", () => With(distance: M(1e8)) },
+        { "FuseAmbient", "-60.1 °C", "from -60 °C to 250 °C", () => _ = new CircuitRequirements(Good) { FuseAmbient = C(-60.1) } },
+        { "FuseAmbient", "250.1 °C", "from -60 °C to 250 °C", () => _ = new CircuitRequirements(Good) { FuseAmbient = C(250.1) } },
+        { "Starts", "was 0", "from 1 to 100000", () => _ = new CircuitRequirements(Good) { Starts = 0 } },
+        { "Starts", "was 100001", "from 1 to 100000", () => _ = new CircuitRequirements(Good) { Starts = 100_001 } },
         { "Wall", "-0.001 m", "zero or greater", () => With(wall: Length.FromMillimeters(-1)) },
         { "Wall", "21 mm", "from 0 mm to 20 mm", () => With(wall: Length.FromMillimeters(21)) },
         { "MinimumSection", "0 mm²", "greater than zero", () => _ = new DesignRules(DesignRules.Bench) { MinimumSection = Area.Zero } },
@@ -90,8 +95,9 @@ public class DesignInputTests
         { "requirements", () => CircuitDesigner.Verify(null!, RoadVehicle(1), Blade(5), DesignRules.Bench) },
         { "wire", () => CircuitDesigner.Verify(Good, (Conductor)null!, Blade(5), DesignRules.Bench) },
         { "path", () => CircuitDesigner.Verify(Good, (CircuitPath)null!, Blade(5), DesignRules.Bench) },
-        { "fuse", () => CircuitDesigner.Verify(Good, RoadVehicle(1), null!, DesignRules.Bench) },
-        { "fuse", () => CircuitDesigner.Verify(Good, CircuitPath.Create(Segment.Create(RoadVehicle(1), M(1)), Good.Return), null!, DesignRules.Bench) },
+        { "basis", () => _ = new CircuitRequirements(null!) },
+        { "kind", () => CircuitDesigner.Verify(Good, RoadVehicle(1), Blade(5), DesignRules.Bench).Find(null!) },
+        { "id", () => CheckKind.Find(null!) },
         { "rules", () => CircuitDesigner.Verify(Good, RoadVehicle(1), Blade(5), null!) },
         { "wire", () => CircuitDesigner.LongestRun(Good, null!, Blade(5), DesignRules.Bench) },
         { "fuse", () => CircuitDesigner.LargestCurrent(Good, RoadVehicle(1), null!, DesignRules.Bench) },
@@ -141,8 +147,9 @@ public class DesignInputTests
         {
             Source = Good.Source, Load = Good.Load, Feed = M(4), Return = Good.Return, Place = new Place { Ambient = C(33), LoadedConductors = 7, BundleLoading = 0.4, Altitude = M(900), EngineSpace = true }, Insulation = Good.Insulation,
             Upstream = MilliOhm(12), FuseDistance = M(0.2), SheathedToFuse = true, Wall = Length.FromMillimeters(0.5), Intermittent = true, DropLimit = DropLimit.Percent(2), Name = "pump",
-            Joints = [Joint.Create("a", MilliOhm(1))],
+            Joints = [Joint.Create("a", MilliOhm(1))], FuseAmbient = C(41), Starts = 500,
         };
+        Assert.Equal((41, 500), (r.FuseAmbient!.Value.DegreesCelsius, r.Starts));
         Assert.Equal((4, 33, 7, 0.4, 900), (r.Feed.Meters, r.Place.Ambient.DegreesCelsius, r.Place.LoadedConductors, r.Place.BundleLoading, r.Place.Altitude.Meters));
         Near(0.012, r.Upstream!.Value.Ohms, 1e-12);
         Near(0.5, r.Wall!.Value.Millimeters, 1e-12);
@@ -152,7 +159,33 @@ public class DesignInputTests
         Assert.Null(bare.Upstream);
         Assert.Null(bare.FuseDistance);
         Assert.Null(bare.Wall);
+        Assert.Null(bare.FuseAmbient);
+        Assert.Null(bare.Starts);
+        Assert.Equal(10_000, CircuitRequirements.UsualStarts);
         Assert.Equal("", bare.Name);
+    }
+
+    [Fact]
+    public void Requirements_CopiedWithAChange_KeepEverythingElse()
+    {
+        CircuitRequirements all = new(Good)
+        {
+            Upstream = MilliOhm(12), FuseDistance = M(0.2), SheathedToFuse = true, Wall = Length.FromMillimeters(0.5), Intermittent = true, DropLimit = DropLimit.Percent(2), Name = "pump",
+            Joints = [Joint.Create("a", MilliOhm(1))], FuseAmbient = C(41), Starts = 500,
+        };
+        CircuitRequirements longer = new(all) { Feed = M(9) };
+        Assert.Equal((9, Good.Feed.Meters), (longer.Feed.Meters, all.Feed.Meters));
+
+        // Every public property but the one that was changed, whatever is added later.
+        System.Reflection.PropertyInfo[] others = [.. typeof(CircuitRequirements).GetProperties().Where(p => p.GetMethod is { IsStatic: false } && p.Name != nameof(CircuitRequirements.Feed))];
+        Assert.True(others.Length >= 15, string.Join(", ", others.Select(p => p.Name)));
+        Assert.All(others, p => Assert.Equal(p.GetValue(all), p.GetValue(longer)));
+
+        // The same by a call, for languages without initialisers; the way back stays as long as it was.
+        CircuitRequirements called = all.WithFeed(M(9));
+        Assert.All(others, p => Assert.Equal(p.GetValue(all), p.GetValue(called)));
+        Assert.Equal(9, called.Feed.Meters);
+        Assert.Same(all.Return, called.Return);
     }
 
     [Fact]

@@ -80,14 +80,14 @@ public class DesignWordsTests
     }
 
     [Fact]
-    public void Advice_OpenForWantOfFuseData_DoesNotCallItAFailure()
+    public void Advice_UndeterminedForWantOfFuseData_DoesNotCallItAFailure()
     {
         CircuitDesign design = CircuitDesigner.Verify(
             Circuit(Load.ConstantCurrent(A(12)), feed: 12), Class5(4), LowVoltage.Calc.Protection.FuseSeries.NationalElectricalCodeFuses.SmallestAtLeast(A(15)), Bench);
 
         Assert.Equal(Verdict.Fail, design.Verdict);
         Assert.Equal(CheckOutcome.Undetermined, design.Of(CheckKind.FaultOpensFuse).Outcome);
-        Assert.Single(design.Advice, line => line.StartsWith("What is open about the fuse", StringComparison.Ordinal));
+        Assert.Single(design.Advice, line => line.StartsWith("What is undetermined about the fuse: get its d.c. voltage", StringComparison.Ordinal));
         Assert.DoesNotContain(design.Advice, line => line.Contains("too late", StringComparison.Ordinal) || line.Contains("overheats", StringComparison.Ordinal));
     }
 
@@ -113,7 +113,7 @@ public class DesignWordsTests
         CircuitDesign pass = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(4))), Bench);
         Assert.EndsWith(": pass, governed by voltage drop", pass.ToString(), StringComparison.Ordinal);
         CircuitDesign open = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(4)), upstreamMilliOhms: null), Bench);
-        Assert.Contains(": no check fails, 1 open, governed by ", open.ToString(), StringComparison.Ordinal);
+        Assert.Contains(": no check fails, 1 undetermined, governed by ", open.ToString(), StringComparison.Ordinal);
         CircuitDesign fail = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(4))), Class5(0.5), Blade(5), Bench);
         Assert.Contains("voltage drop 1.", fail.ToString(), StringComparison.Ordinal);
         Assert.Contains("shorten the run", fail.Advice[0], StringComparison.OrdinalIgnoreCase);

@@ -29,10 +29,13 @@ public class InfeasibleDesignTests
     [Fact]
     public void ConstantPower_BeyondReach_SaysHowMuchCouldBeDelivered()
     {
-        CircuitDesign design = Nothing(Circuit(Load.ConstantPower(W(50_000)), feed: 10), Bench, CheckKind.PowerDelivery, "two wires in parallel");
+        CircuitDesign design = Nothing(Circuit(Load.ConstantPower(W(50_000)), feed: 10), Bench, CheckKind.PowerDelivery, "a shorter run, a larger wire");
 
-        // 400 mm² class 5 (0.0486 Ω/km) and the battery at its weakest, cold copper: P = V²/(4R), and less since it heats.
-        double most = 11.89 * 11.89 / (4 * (0.018 + 0.020 + (20 * Plain.PerMeter(0.0486, 30))));
+        // No size comes near, so the thinnest that is laid stands for them, without a fuse: 0.5 mm² class 5 (39.0 Ω/km) and the battery at its weakest, cold copper:
+        // P = V²/(4R), and less since it heats.
+        Assert.Equal("0.5 mm² class 5 copper", design.Wire.Name);
+        Assert.Null(design.Fuse);
+        double most = 11.89 * 11.89 / (4 * (0.018 + 0.020 + (20 * Plain.PerMeter(39.0, 30))));
         Assert.InRange(design.Governing.Value!.Value, 0.9 * most, most);
         Assert.Equal(50_000, design.Governing.Limit!.Value, 1e-6 * 50_000);
         Assert.Contains("more power than can come through", design.Governing.Note, StringComparison.Ordinal);
@@ -69,35 +72,66 @@ public class InfeasibleDesignTests
     [Fact]
     public void Place_TooHot_NamesTheReasonOfTheBasis()
     {
-        Assert.Contains("at most 70 °C, the air is at 80 °C", Nothing(Circuit(Load.ConstantCurrent(A(5)), ambient: 80), DesignRules.RoadVehicle, CheckKind.ContinuousCurrent, "cooler place").Governing.Note, StringComparison.Ordinal);
+        // Air hotter than the insulation may be fails, whatever the current; beyond a table, or at the insulation's very limit, nothing is rated.
+        CircuitDesign hot = Nothing(Circuit(Load.ConstantCurrent(A(5)), ambient: 80), DesignRules.RoadVehicle, CheckKind.ConductorTemperature, "cooler place");
+        hot.Is(CheckKind.ConductorTemperature, 80, 70);
+        Assert.Contains("at most 70 °C, the air is at 80 °C", hot.Of(CheckKind.ContinuousCurrent).Note, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Fail, hot.Verdict);
+        CircuitDesign even = Nothing(Circuit(Load.ConstantCurrent(A(5)), ambient: 70), Bench, CheckKind.ConductorTemperature, "better insulation");
+        Assert.Equal("conductor temperature: fail, the air is not cooler than the insulation may be, without any current", even.Governing.ToString());
+        Assert.Contains("not below the insulation's limit", even.Of(CheckKind.ContinuousCurrent).Note, StringComparison.Ordinal);
         Assert.Contains("ends at 50 °C", Nothing(Circuit(Load.ConstantCurrent(A(5)), ambient: 60), DesignRules.SmallCraft, CheckKind.ContinuousCurrent, "cooler place").Governing.Note, StringComparison.Ordinal);
-        Assert.Contains("not below the insulation's limit", Nothing(Circuit(Load.ConstantCurrent(A(5)), ambient: 70), Bench, CheckKind.ContinuousCurrent, "better insulation").Governing.Note, StringComparison.Ordinal);
         Assert.Contains("up to 70 °C", Nothing(Circuit(Load.ConstantCurrent(A(5)), ambient: 71, insulation: InsulationMaterial.Etfe), DesignRules.LightAircraft, CheckKind.ContinuousCurrent, "cooler place").Governing.Note, StringComparison.Ordinal);
         Assert.Contains("grouping factors end at 20 circuits", Nothing(Circuit(Load.ConstantCurrent(A(5)), conductors: 41), DesignRules.RoadVehicle, CheckKind.ContinuousCurrent, "fewer loaded conductors").Governing.Note, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Place_ThatTheTableDoesNotCover_IsUndeterminedForOneReasonAndOneAdvice()
+    {
+        // Every check that rests on the rating says so; nothing is said to fail, and nobody is told that the fuse is too large or its data missing.
+        CircuitDesign design = Nothing(Circuit(Load.ConstantCurrent(A(5)), ambient: 60, insulation: InsulationMaterial.Etfe), new DesignRules(DesignRules.SmallCraft) { Ampacity = AmpacityBasis.SmallCraftTable }, CheckKind.ContinuousCurrent, "cooler place");
+        Assert.Equal(Verdict.Undetermined, design.Verdict);
+        Assert.Equal(
+            [CheckKind.ContinuousCurrent, CheckKind.ConductorTemperature, CheckKind.FuseProtectsWire, CheckKind.ShortCircuitTemperature, CheckKind.OverloadTemperature],
+            design.Undetermined.Select(check => check.Kind!));
+        Assert.All(design.Undetermined.Skip(1), check => Assert.Equal("the wire is not rated here", check.Note));
+        Assert.Equal(["The wire has no rating where it runs: a cooler place, fewer loaded conductors together, better insulation, or rules whose source covers it."], design.Advice);
+        Assert.StartsWith($"nothing passes; nearest {design.Wire} with {design.Fuse}: continuous current: undetermined, the table ends at 50 °C", design.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Insulation_BelowEveryColumn_IsNotRated()
     {
         InsulationMaterial weak = InsulationMaterial.Rated("55 °C rated", C(55));
-        Assert.Contains("no column for insulation of 55 °C", Nothing(Circuit(Load.ConstantCurrent(A(5)), insulation: weak), DesignRules.SmallCraft, CheckKind.ContinuousCurrent, "better insulation").Governing.Note, StringComparison.Ordinal);
+        DesignRules boatTable = new(DesignRules.SmallCraft) { Ampacity = AmpacityBasis.SmallCraftTable };
+        Assert.Contains("no column for insulation of 55 °C", Nothing(Circuit(Load.ConstantCurrent(A(5)), insulation: weak), boatTable, CheckKind.ContinuousCurrent, "better insulation").Governing.Note, StringComparison.Ordinal);
         Assert.Contains("no column for insulation of 70 °C", Nothing(Circuit(Load.ConstantCurrent(A(5))), DesignRules.LightAircraft, CheckKind.ContinuousCurrent, "better insulation").Governing.Note, StringComparison.Ordinal);
 
-        // The road-vehicle table is silent on it; the heat balance of the same preset is not.
-        Assert.Equal(Verdict.Pass, CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(5)), insulation: weak), DesignRules.RoadVehicle).Verdict);
+        // The tables of boats and vehicles are silent on it; the heat balance of the same presets is not.
+        foreach (DesignRules rules in new[] { DesignRules.RoadVehicle, DesignRules.SmallCraft })
+        {
+            CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(5)), insulation: weak), rules);
+            Assert.Equal((Verdict.Pass, false), (design.Verdict, design.IsNearest));
+            Assert.Equal(55, design.Of(CheckKind.ConductorTemperature).Limit);
+        }
     }
 
     [Fact]
     public void Series_TooSmall_NamesWhatStoppedTheLargest()
     {
-        CircuitDesign design = Nothing(Circuit(Load.ConstantCurrent(A(300)), feed: 2, insulation: InsulationMaterial.CrossLinkedPolyethylene, conductors: 8), DesignRules.SmallCraft, CheckKind.VoltageDrop, "two wires in parallel");
-        Assert.Equal(DesignRules.SmallCraft.Conductors.Conductors.Count, design.Rejected.Count);
-        Assert.Equal("4/0 AWG stranded copper", design.Rejected[^1].Conductor.Name);
-        Assert.Equal(0, design.ConductorMass.Kilograms);
-        Assert.Null(design.Path);
-        Assert.Null(design.SupplyRange);
-        Assert.Null(design.Ampacity);
-        Assert.StartsWith("no wire of the series fits: voltage drop", design.ToString(), StringComparison.Ordinal);
+        CircuitDesign design = Nothing(Circuit(Load.ConstantCurrent(A(300)), feed: 2, insulation: InsulationMaterial.CrossLinkedPolyethylene, conductors: 8), DesignRules.SmallCraft, CheckKind.VoltageDrop, "use a larger wire");
+
+        // The largest comes nearest; each smaller one says what stopped it.
+        Assert.Equal(DesignRules.SmallCraft.Conductors.Conductors.Count - 1, design.Rejected.Count);
+        Assert.Equal(("4/0 AWG stranded copper", "3/0 AWG stranded copper"), (design.Wire.Name, design.Rejected[^1].Conductor.Name));
+        Assert.All(design.Rejected, size => Assert.Equal(CheckOutcome.Fail, size.Check.Outcome));
+
+        // 385 A (90 °C) halved for eight together (note 2).
+        design.Is(CheckKind.ContinuousCurrent, 300, 385 * 0.5);
+        Assert.Equal(CheckOutcome.Fail, design.Of(CheckKind.ContinuousCurrent).Outcome);
+        Near(4 * Plain.AwgArea(-3) * 1e-6 * 8890, design.ConductorMass.Kilograms, 0.03);
+        Assert.Equal(4, design.Path.Feed.Concat(design.Path.Return.Segments).Sum(s => s.Length.Meters), 1e-12);
+        Assert.StartsWith("nothing passes; nearest 4/0 AWG stranded copper with 400 A strip fuse (ISO 8820-5 type SF 51): voltage drop ", design.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -106,7 +140,11 @@ public class InfeasibleDesignTests
         DesignRules rules = new(Bench) { Fuses = FuseSeries.RoadVehicleBlade };
         CircuitDesign design = Nothing(Circuit(Load.ConstantCurrent(A(50)), feed: 0.2, drop: DropLimit.Percent(20)), rules, CheckKind.FuseCarriesLoad, "another series");
         design.Is(CheckKind.FuseCarriesLoad, 40, 62.5);
-        Assert.Contains("no larger fuse", design.Governing.Note, StringComparison.Ordinal);
+        Assert.Contains("The load needs a fuse of 62.5 A or more, and the series has none for 14.4 V.", design.Advice);
+
+        // The wire is the smallest that carries the load: it is not blamed for the fuse.
+        Assert.Equal("10 mm² class 5 copper", design.Wire.Name);
+        Assert.Equal(CheckKind.ContinuousCurrent, design.Rejected[^1].Check.Kind);
     }
 
     [Fact]
@@ -124,10 +162,15 @@ public class InfeasibleDesignTests
         Assert.DoesNotContain(larger.Rejected, size => size.Check.Kind == CheckKind.FuseVoltage);
 
         // Beyond 100 A there are strip fuses of 32 V only.
-        Nothing(Circuit(Load.ConstantCurrent(A(100)), LeadAcid(4), feed: 1, upstreamMilliOhms: 60, drop: DropLimit.Percent(20)), Bench, CheckKind.FuseVoltage, "highest voltage").Is(CheckKind.FuseVoltage, 32, 57.6);
+        CircuitDesign strip = Nothing(Circuit(Load.ConstantCurrent(A(100)), LeadAcid(4), feed: 1, upstreamMilliOhms: 60, drop: DropLimit.Percent(20)), Bench, CheckKind.FuseVoltage, "highest voltage");
+        strip.Is(CheckKind.FuseVoltage, 32, 57.6);
+        Assert.Equal(125, strip.Fuse!.Current.Amperes);
+        Assert.True(strip.Wire.Area.SquareMillimeters <= 70, strip.ToString());
 
-        // 16 lithium cells charge to 58.4 V: above every fuse here.
-        Nothing(Circuit(Load.ConstantCurrent(A(8)), Battery.LithiumIronPhosphate(16, ElectricCharge.FromAmpereHours(100)), upstreamMilliOhms: 60), Bench, CheckKind.FuseVoltage, "highest voltage");
+        // 16 lithium cells charge to 58.4 V: above every fuse here. The wire and the rating stay those of the load; the fuse made for the most comes nearest.
+        CircuitDesign cells = Nothing(Circuit(Load.ConstantCurrent(A(8)), Battery.LithiumIronPhosphate(16, ElectricCharge.FromAmpereHours(100)), upstreamMilliOhms: 60), Bench, CheckKind.FuseVoltage, "highest voltage");
+        cells.Is(CheckKind.FuseVoltage, 58, 58.4);
+        Assert.Equal((10, "1 mm² class 5 copper"), (cells.Fuse!.Current.Amperes, cells.Wire.Name));
     }
 
     [Fact]
@@ -142,7 +185,7 @@ public class InfeasibleDesignTests
     [Fact]
     public void Load_NeedingMoreThanTheSupplyHas_FailsOnItsVoltage()
     {
-        CircuitDesign design = Nothing(Circuit(Load.ConstantCurrent(A(1)).WithMinimumVoltage(V(13))), Bench, CheckKind.LoadVoltage, "The source itself falls to 11.89 V");
+        CircuitDesign design = Nothing(Circuit(Load.ConstantCurrent(A(1)).WithMinimumVoltage(V(13))), Bench, CheckKind.LoadVoltage, "The source itself falls to 11.89 V", nearest: false);
         Assert.True(design.Governing.Value < 11.89);
         Assert.Equal(13, design.Governing.Limit);
     }
@@ -164,7 +207,16 @@ public class InfeasibleDesignTests
         CheckResult room = design.Of(CheckKind.FuseProtectsWire);
         Assert.Equal((CheckOutcome.Fail, 0, -1), (room.Outcome, room.Limit, room.Margin));
         Everything.AssertFinite(design);
-        Nothing(Circuit(Load.ConstantCurrent(A(4)), back: back), DesignRules.RoadVehicle, CheckKind.ContinuousCurrent, "fewer loaded conductors together");
+
+        // The others alone are too much for it: no feed helps, and behind the smallest fuse an overload melts it. Every answer is about the return.
+        CircuitDesign full = Nothing(Circuit(Load.ConstantCurrent(A(4)), back: back), DesignRules.RoadVehicle, CheckKind.OverloadTemperature, "fewer loaded conductors together");
+        const string Return = "shared return, 1 m of 1 mm² road-vehicle copper";
+        Near(64, full.Of(CheckKind.ContinuousCurrent).Value, 1e-9);
+        Assert.All(
+            new[] { CheckKind.ContinuousCurrent, CheckKind.ConductorTemperature, CheckKind.FuseProtectsWire, CheckKind.OverloadTemperature },
+            kind => Assert.Equal((CheckOutcome.Fail, Return), (full.Of(kind).Outcome, full.Of(kind).Where)));
+        Assert.Contains("lets the wire melt", full.Governing.Note, StringComparison.Ordinal);
+        Assert.Contains(full.Advice, line => line.EndsWith("It is about the " + Return + ".", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -179,7 +231,7 @@ public class InfeasibleDesignTests
     }
 
     [Fact]
-    public void Source_Ideal_LeavesTheBreakingCapacityOpen()
+    public void Source_Ideal_LeavesTheBreakingCapacityUndetermined()
     {
         CircuitDesign design = CircuitDesigner.Design(
             Circuit(Load.ConstantCurrent(A(4)), Source.Ideal(V(12)), feed: 1, back: ReturnPath.Chassis(ElectricResistance.Zero), upstreamMilliOhms: null), Bench);
@@ -193,16 +245,16 @@ public class InfeasibleDesignTests
     }
 
     [Fact]
-    public void Supply_ThatNeverOpensTheFuse_PassesOnlyIfTheWireCarriesItForEver()
+    public void Supply_ThatNeverOpensTheFuse_PassesOnlyIfTheWireCarriesItContinuously()
     {
-        // A 12 A limit never opens a 10 A fuse (13.5 A does). 2.5 mm² carries 12 A for ever, 0.5 mm² does not.
+        // A 12 A limit never opens a 10 A fuse (13.5 A does). 2.5 mm² carries 12 A continuously, 0.5 mm² does not.
         CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(4)), Source.CurrentLimited(V(12), A(12)), feed: 0.3, upstreamMilliOhms: 0);
         CircuitDesign thick = CircuitDesigner.Verify(asked, Class5(2.5), Blade(10), Bench);
         Assert.Equal(Verdict.Pass, thick.Verdict);
-        Assert.Contains("12 A, which the wire carries for ever", thick.Of(CheckKind.FaultOpensFuse).Note, StringComparison.Ordinal);
+        Assert.Contains("12 A, which the wire carries continuously", thick.Of(CheckKind.FaultOpensFuse).Note, StringComparison.Ordinal);
         CircuitDesign thin = CircuitDesigner.Verify(asked, Class5(0.5), Blade(10), Bench);
         CheckResult never = thin.Of(CheckKind.FaultOpensFuse);
-        Assert.Equal((CheckOutcome.Fail, -1), (never.Outcome, never.Margin));
+        Assert.Equal((CheckOutcome.Fail, null, null), (never.Outcome, never.Value, never.Margin));
         Assert.Contains("need not open", never.ToString(), StringComparison.Ordinal);
         Assert.Equal(CheckKind.FaultOpensFuse, thin.Governing.Kind);
     }
@@ -215,7 +267,7 @@ public class InfeasibleDesignTests
         CheckResult fault = design.Of(CheckKind.FaultOpensFuse);
         double farEnd = 11.89 / (0.038 + (120 * Plain.PerMeter(26.0, 70)));
         Assert.True(farEnd < design.Of(CheckKind.ContinuousCurrent).Limit && farEnd < 1.35 * 3);
-        Assert.Equal((CheckOutcome.Fail, -1), (fault.Outcome, fault.Margin));
+        Assert.Equal((CheckOutcome.Fail, null, null), (fault.Outcome, fault.Value, fault.Margin));
         Assert.Contains("the fuse need not open", fault.Note, StringComparison.Ordinal);
     }
 
@@ -233,15 +285,28 @@ public class InfeasibleDesignTests
     [Fact]
     public void Source_LimitedWhileTheLoadStarts_StretchesTheSurge()
     {
-        // 10 mF behind 12 V: 0.12 A·s. At a held 30 A that takes 4 ms, longer than half of R·C (0.1 ms); a 3 A fuse holds 30 A for 0.02·(18/30)² s.
+        // 10 mF behind 12 V and 0.6 m of 0.75 mm² (26.0 Ω/km at 30 °C) beside 2 A running. A supply that holds 30 A charges it with 28 A until the rest of the charge comes with R·C.
         Load load = Load.ConstantCurrent(A(2)).WithInputCapacitor(ElectricCapacitance.FromMicrofarads(10_000));
         CircuitDesign design = CircuitDesigner.Verify(Circuit(load, Source.CurrentLimited(V(12), A(30)), feed: 0.3, upstreamMilliOhms: 0), Class5(0.75), Blade(3), Bench);
-        design.Is(CheckKind.InrushHeld, 0.12 / 30, 0.02 * 18 * 18 / (30 * 30.0));
-        Assert.Equal(CheckOutcome.Pass, design.Of(CheckKind.InrushHeld).Outcome);
+        double ohms = 0.6 * Plain.PerMeter(26.0, 30), constant = ohms * 0.01, held = (((12 / ohms) - 2) * constant / 28) - constant;
+
+        // The tail from 30 A to the rating: (2 + 28·e^−s)² over s, to where it is at the rating.
+        double joule(double rating)
+        {
+            double left = (rating - 2) / 28;
+            return (900 * held) + (constant * ((4 * Math.Log(1 / left)) + (4 * 28 * (1 - left)) + (0.5 * 784 * (1 - (left * left)))));
+        }
+
+        // Least I²·t up to 30 A: that of the gate at 350 %, 0.04 s. 10 000 starts: 29 %, 100: 48 %.
+        design.Is(CheckKind.InrushHeld, joule(3) / (0.29 * 10.5 * 10.5 * 0.04), 1, 1e-6);
+        Assert.Equal(CheckOutcome.Fail, design.Of(CheckKind.InrushHeld).Outcome);
+        CircuitDesign larger = CircuitDesigner.Verify(new CircuitRequirements(design.Requirements) { Starts = 100 }, Class5(0.75), Blade(5), Bench);
+        larger.Is(CheckKind.InrushHeld, joule(5) / (0.48 * 17.5 * 17.5 * 0.04), 1, 1e-6);
+        Assert.Equal(CheckOutcome.Pass, larger.Of(CheckKind.InrushHeld).Outcome);
     }
 
     [Fact]
-    public void Start_OfSeveralLoads_TheHardestCountsWhateverItsPlace()
+    public void Start_OfSeveralLoads_AddsUpWhateverTheirOrder()
     {
         Load lamp = Load.Lamp(W(24), V(12)), motor = Load.Motor(A(2), A(12), A(12), Duration.FromSeconds(2));
         foreach (Load load in new[] { Load.Together(lamp, motor), Load.Together(motor, lamp) })
@@ -249,9 +314,21 @@ public class InfeasibleDesignTests
             CircuitDesign design = CircuitDesigner.Verify(Circuit(load), Class5(2.5), Blade(7.5), Bench);
             CheckResult start = design.Of(CheckKind.InrushHeld);
             Assert.Equal(CheckOutcome.Fail, start.Outcome);
-            Assert.StartsWith("motor draws up to 12 A", start.Note, StringComparison.Ordinal);
-            Near(2, start.Value, 1e-12);
-            Near(Plain.Time(Plain.BladeLeast, 7.5, 12), start.Limit, 1e-9);
+            Assert.Contains("mostly by the motor", start.Note, StringComparison.Ordinal);
+
+            // 12 A of the motor for 2 s and the lamp's cold filament, 12 V/2 A/14, which fades with 0.05 s/3 to what it draws beside the 2 A of the motor that runs.
+            double path = 0.0036 + 0.020 + (6 * Plain.PerMeter(7.98, 30)), cold = 14.4 / (path + (6.0 / 14)), joule = 0;
+            double running = Plain.Settle(14.4, path, _ => 0, u => 2 + (2 * Math.Pow(u / 12, 0.55))).Amperes - 2;
+            for (int k = 0; k < 200_000; k++)
+            {
+                double i = 12 + running + ((cold - running) * Math.Exp(-(k + 0.5) * 1e-5 * 3 / 0.05));
+                joule += i * i * 1e-5;
+            }
+
+            // The gate at 350 % has the least I²·t up to the peak of 5.4 times: (3.5·7.5)²·0.04; 10 000 starts 29 %.
+            Assert.InRange((12 + cold) / 7.5, 5, 6);
+            Near(joule / (0.29 * 26.25 * 26.25 * 0.04), start.Value, 1e-3);
+            Near(1, start.Limit, 1e-12);
         }
     }
 
@@ -261,11 +338,15 @@ public class InfeasibleDesignTests
         // Four lamps of 12 W switched as one draw the surge of a 48 W lamp.
         Load four = Load.Together([.. Enumerable.Repeat(Load.Lamp(W(12), V(12)), 4)]), one = Load.Lamp(W(48), V(12));
         CircuitDesign a = CircuitDesigner.Verify(Circuit(four), Class5(2.5), Blade(5), Bench), b = CircuitDesigner.Verify(Circuit(one), Class5(2.5), Blade(5), Bench);
-        Assert.True(a.Of(CheckKind.InrushHeld).Limit <= b.Of(CheckKind.InrushHeld).Limit);
+        Near(b.Of(CheckKind.InrushHeld).Value, a.Of(CheckKind.InrushHeld).Value, 1e-6);
 
-        // Each lamp alone: 14.4 V behind 12 Ω/14 and the path; four of them.
-        double single = 14.4 / (0.0036 + 0.020 + (6 * Plain.PerMeter(7.98, 30)) + (12 / 1.0 / 14));
-        Near(Plain.Time(Plain.BladeLeast, 5, 4 * single), a.Of(CheckKind.InrushHeld).Limit, 1e-9);
+        // Four filaments of 12 Ω/14 side by side behind the path; least I²·t (3.5·5)²·0.04, 10 000 starts 29 %.
+        double path = 0.0036 + 0.020 + (6 * Plain.PerMeter(7.98, 30)), peak = 14.4 / (path + (3.0 / 14));
+        double running = Plain.Settle(14.4, path, _ => 0, u => 4 * Math.Pow(u / 12, 0.55)).Amperes;
+        (double melting, double joule) = Plain.Fading(Plain.BladeLeast, 5, running, peak, 0.05 / 3);
+        double expected = joule / (0.29 * 17.5 * 17.5 * 0.04);
+        Assert.True(expected > melting);
+        Near(expected, a.Of(CheckKind.InrushHeld).Value, 1e-3);
     }
 
     [Theory]
@@ -292,17 +373,19 @@ public class InfeasibleDesignTests
         Assert.True(design.Of(CheckKind.FuseProtectsWire).Limit >= 25);
     }
 
-    private static CircuitDesign Nothing(CircuitRequirements asked, DesignRules rules, CheckKind governing, string advice)
+    /// <summary>A circuit that nothing serves: the nearest wire and fuse, what decides, and what would help. What no size cures leaves the wire that is right otherwise.</summary>
+    private static CircuitDesign Nothing(CircuitRequirements asked, DesignRules rules, CheckKind governing, string advice, bool nearest = true)
     {
         CircuitDesign design = CircuitDesigner.Design(asked, rules);
-        Assert.Null(design.Wire);
-        Assert.Null(design.Fuse);
-        Assert.Equal(Verdict.Fail, design.Verdict);
+        Assert.Equal(nearest, design.IsNearest);
+        Assert.Contains(design.Wire, rules.Conductors.Conductors);
+        Assert.NotEqual(Verdict.Pass, design.Verdict);
         Assert.True(governing == design.Governing.Kind, design.ToString());
         Assert.NotEqual(CheckOutcome.Pass, design.Governing.Outcome);
         Assert.Contains(design.Advice, line => line.Contains(advice, StringComparison.Ordinal));
         Assert.Equal(design.Advice.Distinct(), design.Advice);
-        Assert.StartsWith("This circuit fails a check", design.Cautions[0], StringComparison.Ordinal);
+        Assert.StartsWith(design.Verdict == Verdict.Fail ? "This circuit fails a check" : "Some checks could not be made", design.Cautions[0], StringComparison.Ordinal);
+        Assert.Equal(design.Fuse is null, design.Find(CheckKind.PowerDelivery) is not null);
         Everything.AssertFinite(design);
         return design;
     }

@@ -17,6 +17,9 @@ internal static class Plain
     // The same, least time in s.
     public static readonly (double Multiple, double Seconds)[] BladeLeast = [(1.35, 0.75), (1.6, 0.25), (2, 0.15), (3.5, 0.04), (6, 0.02)];
 
+    // DIN 72581-3 form E; least times of the same.
+    public static readonly (double Multiple, double Seconds)[] HighCurrentLeast = [(1.35, 60), (2, 2), (3.5, 0.2), (6, 0.04)];
+
     // DIN 72581-3 form E.
     public static readonly (double Multiple, double Seconds)[] HighCurrentLongest = [(1.35, 1800), (2, 60), (3.5, 7), (6, 1)];
 
@@ -110,16 +113,36 @@ internal static class Plain
     /// <summary>A wire that loses its heat in proportion to its rise, so that a rated current holds a rated temperature: its temperature after a time, or settled.</summary>
     /// <remarks>C·dθ/dt = I²·R(θ) − G·(θ − ambient), R straight in θ: an exponential.</remarks>
     public static double Heated(
-        double ohmsPerKilometer, double nominalArea, double ambient, double rated, double ratedCelsius, double initial, double amperes, double seconds)
+        double ohmsPerKilometer, double nominalArea, double ambient, double rated, double ratedCelsius, double initial, double amperes, double seconds, double? ratedAmbient = null)
     {
         double capacity = HeatCapacity * Math.Min(Rho / (ohmsPerKilometer / 1000), nominalArea) * 1e-6;
-        double loss = rated * rated * PerMeter(ohmsPerKilometer, ratedCelsius) / (ratedCelsius - ambient);
+        double loss = rated * rated * PerMeter(ohmsPerKilometer, ratedCelsius) / (ratedCelsius - (ratedAmbient ?? ambient));
         double heat = amperes * amperes * PerMeter(ohmsPerKilometer, ambient), more = amperes * amperes * ohmsPerKilometer / 1000 * Alpha;
         double rate = (more - loss) / capacity, pole = ambient + (heat / (loss - more));
         return double.IsInfinity(seconds)
             ? (more < loss ? pole : double.PositiveInfinity)
             : pole + ((initial - pole) * Math.Exp(rate * seconds));
     }
+
+    /// <summary>A current that fades from a peak to what runs, on a fuse: by small steps of time while it is above the rating.</summary>
+    /// <returns>Share of melting in one start, ∫dt/t_least(i) by the line between the gates, and ∫i²dt.</returns>
+    public static (double Melting, double Joule) Fading((double Multiple, double Seconds)[] least, double rating, double running, double peak, double constant)
+    {
+        double until = constant * Math.Log((peak - running) / (rating - running)), melting = 0, joule = 0;
+        const int Steps = 200_000;
+        for (int k = 0; k < Steps; k++)
+        {
+            double i = running + ((peak - running) * Math.Exp(-until * (k + 0.5) / Steps / constant));
+            joule += i * i * until / Steps;
+            melting += until / Steps / Least(least, rating, i);
+        }
+
+        return (melting, joule);
+    }
+
+    /// <summary>The least time above the rating: below the first gate that gate's, which holds already.</summary>
+    public static double Least((double Multiple, double Seconds)[] gates, double rating, double amperes) =>
+        amperes < gates[0].Multiple * rating ? gates[0].Seconds : Time(gates, rating, amperes);
 
     /// <summary>IEC 60949: θf of copper after I²t.</summary>
     public static double Adiabatic(double ohmsPerKilometer, double nominalArea, double joule, double initial)
