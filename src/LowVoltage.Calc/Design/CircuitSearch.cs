@@ -208,12 +208,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         // A fuse made for less than the voltage is asked only where none of those that carry the load is made for it, and one that does not carry the load only where none does.
         FuseRating? nearest = null;
         best = wire;
-        double least = at.LeastFuseAmperes * (1 - BranchState.Rounding), largest = fuses[fuses.Length - 1].Amperes;
-        if (least > largest)
-        {
-            least = largest;
-        }
-
+        double least = Math.Min(at.LeastFuseAmperes * (1 - BranchState.Rounding), fuses[fuses.Length - 1].Amperes);
         bool forVolts = Array.Exists(fuses, fuse => fuse.Amperes >= least && !FuseVoltageCheck.IsBelow(at, fuse));
         foreach (FuseRating fuse in fuses)
         {

@@ -51,6 +51,34 @@ public class DesignWordsTests
     }
 
     [Fact]
+    public void Check_ThatNobodyMade_IsUndeterminedAndSaysSo()
+    {
+        // The zero value once printed "power delivery 0 W, at least 0 W: pass".
+        CheckResult none = default;
+        Assert.Equal("not evaluated", none.ToString());
+        Assert.Equal((CheckOutcome.Undetermined, null, null, null), (none.Outcome, none.Value, none.Limit, none.Margin));
+        Assert.Equal((null, null, null, null), (none.Kind, none.Quantity, none.LimitQuantity, none.Level));
+        Assert.Equal(("", "", "", false), (none.Where, none.Note, none.Unit, none.LimitIsLeast));
+        Assert.NotNull(none.Reference);
+        Assert.True(none == default && none.Equals((object)default(CheckResult)));
+
+        // A circuit that was not asked something has no answer to it, not a zero one.
+        CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(4))), Bench);
+        Assert.Null(design.Find(CheckKind.InrushHeld));
+        Assert.NotEqual(none, design.Of(CheckKind.VoltageDrop));
+    }
+
+    [Fact]
+    public void CheckKind_IsFoundByItsIdAndNothingElse()
+    {
+        Assert.All(CheckKind.All, kind => Assert.Same(kind, CheckKind.Find(kind.Id)));
+        Assert.Equal(CheckKind.All.Count, CheckKind.All.Select(kind => kind.Id).Distinct().Count());
+        Assert.Equal(CheckKind.All.Count, CheckKind.All.Select(kind => kind.Name).Distinct().Count());
+        Assert.Null(CheckKind.Find("voltagedrop"));
+        Assert.Null(CheckKind.Find(""));
+    }
+
+    [Fact]
     public void Assumptions_NameTheWayBackOfEveryKind()
     {
         string back(ReturnPath way) => Assert.Single(CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(2)), back: way), Bench).Assumptions, line => line.StartsWith("Feed 3 m one way; ", StringComparison.Ordinal));
