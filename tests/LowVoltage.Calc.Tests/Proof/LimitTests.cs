@@ -26,7 +26,7 @@ public class LimitTests
 
             int open = Open(own);
             CaseGiven there = At(given, type, limit), further = At(given, type, type switch { LimitType.Ambient => limit + 0.05, LimitType.Conductors => limit + 1, _ => limit * Beyond });
-            Assert.True(Holds(Library.Answer(there)), $"fails at its limit of {limit}: {Library.Answer(there).Text}");
+            Assert.True(Holds(Library.Answer(there)), $"fails at its limit of {limit}: {Library.Answer(there).Text()}");
             if (limit < Most(type))
             {
                 asked++;

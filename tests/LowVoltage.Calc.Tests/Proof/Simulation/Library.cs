@@ -12,7 +12,7 @@ internal readonly record struct LibraryCheck(string Outcome, double? Value, doub
 
 /// <summary>What the library answered: its verdict, wire and fuse, its checks by kind, and the texts of checks and assumptions.</summary>
 internal sealed record LibraryAnswer(
-    string Verdict, Conductor? Wire, FuseRating? Fuse, IReadOnlyDictionary<string, LibraryCheck> Checks, string Text, Func<IReadOnlyList<string>> Assumptions)
+    string Verdict, Conductor? Wire, FuseRating? Fuse, IReadOnlyDictionary<string, LibraryCheck> Checks, Func<string> Text, Func<IReadOnlyList<string>> Assumptions)
 {
     public bool Passes => Verdict == "Pass";
 
@@ -48,6 +48,7 @@ internal static class Library
         BreakingCapacity = ElectricCurrent.FromAmperes(25_000),
         BreakingCapacityBasis = RatingBasis.DirectCurrent,
         Limits = OperatingTimeLimits.IndustrialGg,
+        Rerating = AmbientRerating.IndustrialGg,
     });
 
     private static double[] BreakerAmperes => [4, 6, 10, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125];
@@ -85,7 +86,7 @@ internal static class Library
             checks[check.Kind!.Id] = new(check.Outcome.ToString(), check.Value, check.Limit);
         }
 
-        return new LibraryAnswer(design.Verdict.ToString(), design.Wire, design.Fuse, checks, string.Join("\n", design.Checks), () => design.Assumptions);
+        return new LibraryAnswer(design.Verdict.ToString(), design.Wire, design.Fuse, checks, () => string.Join("\n", design.Checks), () => design.Assumptions);
     }
 
     public static CircuitRequirements Requirements(CaseGiven given) => new()
