@@ -168,7 +168,8 @@ public class MetamorphicTests
             Assert.Equal(a.Checks.Keys, b.Checks.Keys);
         }
 
-        foreach (string check in a.Checks.Keys.Where(check => only.Length == 0 || only.Contains(check)))
+        // A splice in the middle of parallel wires joins them: a fault in one is another fault then.
+        foreach (string check in a.Checks.Keys.Where(check => only.Length == 0 ? check != "FaultInOneParallelWire" : only.Contains(check)))
         {
             LibraryCheck x = a.Checks[check], y = b.Checks[check];
             Assert.True(x.Outcome == y.Outcome && Near(x.Value, y.Value) && Near(x.Limit, y.Limit), $"{check}: {x}, {y}");

@@ -33,9 +33,8 @@ internal static class OwnRating
     {
         BasisType.RoadVehicle => RoadVehicle(wire, place, n).Lower(Balance(wire, place, n)),
         BasisType.RoadVehicleTable => RoadVehicle(wire, place, n),
-        // A table for boats that ends at four tenths knows no bundle of hundred wires: physics counts beside it.
-        BasisType.SmallCraft when SmallCraft(wire, place, n, nominalVolts) is { Known: true } table => table.Lower(Balance(wire, place, n)),
-        BasisType.SmallCraft => default,
+        // A table for boats that ends at four tenths knows no bundle of hundred wires, and one that ends at 50 °C no hotter place: physics counts beside the first, nothing beyond the second.
+        BasisType.SmallCraft => place.Ambient > 50 ? default : SmallCraft(wire, place, n, nominalVolts).Lower(Balance(wire, place, n)),
         BasisType.Aircraft => Aircraft(wire, place, n),
         BasisType.Building => Building(wire, place, n),
         _ => Balance(wire, place, n),
@@ -93,8 +92,7 @@ internal static class OwnRating
         // The table's own bundle: 33 wires for sizes 24 to 10, 9 for size 8 and larger, a fifth in use.
         int number = Number(wire.Conductor);
         bool covered = number > 8 ? bundle.Value >= 0.5325 || (percent <= 20 && n <= 33) : FaaBundle.TryFactor(9, Ratio.FromPercent(20), out DeratingFactor? nine) && bundle.Value >= nine.Value;
-        double copper = wire.Conductor.System == SizeSystem.AircraftWire ? 1 : Math.Min(1, Math.Sqrt(wire.Area / AircraftWireSize.FromNumber(number).Area.SquareMillimeters) * 1.01);
-        return covered ? new(cell * copper, cell * copper, column, 70) : default;
+        return covered ? new(cell, cell, column, 70) : default;
     }
 
     private static RatingBand Building(OwnWire wire, PlaceGiven place, int n)
@@ -126,12 +124,7 @@ internal static class OwnRating
     private static bool TryCell(AmpacityTable table, OwnWire wire, double column, out double amperes)
     {
         TableRating? rating = null;
-        Conductor conductor = wire.Conductor;
-        bool metric = conductor.System is SizeSystem.Iec60228 or SizeSystem.RoadVehicle;
-        bool aircraftTable = table == FaaAc43Table11Dash9.Table;
-        bool found = conductor.Size is { } size && (metric ? size.TryGetMetric(out MetricSize area) && table.TryRating(area, Celsius(column), out rating)
-            : size.TryGetAircraft(out _) ? aircraftTable && table.TryRating(size, Celsius(column), out rating)
-            : size.TryGetAwg(out _) && !aircraftTable && table.TryRating(AwgSize.FromNumber(Number(conductor)), Celsius(column), out rating));
+        bool found = wire.Conductor.Size is { } size && table.TryRating(size, Celsius(column), out rating);
         amperes = found ? rating!.Current.Amperes : 0;
         return found;
     }

@@ -110,6 +110,11 @@ internal sealed class OwnSource
         return Math.Min(free, held);
     }
 
+    /// <summary>Whether any of its protections acts at a current, even if the others carry on.</summary>
+    public bool AnyTrips(SupplyLevel level, double amperes, double share) => parts.Length == 0
+        ? amperes > trips * share
+        : Array.Exists(parts, part => part.AnyTrips(level, parallel ? (part.Straight(level).Volts - Volts(level, amperes)) / part.Straight(level).Ohms : amperes, share));
+
     /// <summary>Whether its protection takes it off at a current: every path through it is beyond its own limit, packs side by side one after the other.</summary>
     public bool Disconnects(SupplyLevel level, double amperes, double share = 1.02)
     {

@@ -30,7 +30,7 @@ internal sealed partial class Referee
         double prospective = circuit.Source.Into(SupplyLevel.Maximum, given.UpstreamOhms ?? 0);
         rulings["BreakingCapacity"] = Breaks(fuse, prospective);
         Distance();
-        Start(fuse, runningVolts);
+        Start(fuse, runningVolts, mostOn);
         Stall(fuse);
         Overload(fuse, prospective, heating);
         Faults(fuse, prospective, heating);
@@ -71,7 +71,7 @@ internal sealed partial class Referee
         }
     }
 
-    private void Start(OwnFuse fuse, double runningVolts)
+    private void Start(OwnFuse fuse, double runningVolts, double running)
     {
         if (!fuse.HasLeastTimes)
         {
@@ -83,7 +83,7 @@ internal sealed partial class Referee
 
         (double melted, double peak, double joule) = OwnStart.Melted(circuit, SupplyLevel.Maximum, runningVolts);
         double often = peak > fuse.Amperes ? joule / (PulseWithstand.ShareFor(given.Starts ?? UsualStarts) * fuse.LeastJoule(peak)) : 0;
-        Say say = melted > 1.1 || often > 1.3 ? Say.MustFail : peak < fuse.Amperes * 0.95 || (melted < 0.1 && often < 0.5) ? Say.MustPass : Say.CannotSay;
+        Say say = melted > 1.1 || often > 1.3 ? Say.MustFail : running < fuse.Amperes * 0.95 && (peak < fuse.Amperes * 0.95 || (melted < 0.1 && often < 0.5)) ? Say.MustPass : Say.CannotSay;
         rulings["InrushHeld"] = new(say, melted, 1, $"of the fuse melted by one start; {often:G3} of what it stands as often as it starts");
     }
 

@@ -89,7 +89,7 @@ internal sealed partial class Referee
             }
         }
 
-        bool sure = Levels.All(level => warm[(int)level].Exists && OwnLoop.Running(circuit, level, true, 1.1).Exists && !circuit.Source.Disconnects(level, warm[(int)level].Amperes, 0.93));
+        bool sure = Levels.All(level => warm[(int)level].Exists && OwnLoop.Running(circuit, level, true, 1.1).Exists && !circuit.Source.AnyTrips(level, warm[(int)level].Amperes, 0.93));
         return new(sure ? Say.MustPass : Say.CannotSay, 0, 0);
     }
 
