@@ -11,13 +11,13 @@ open UnitsNet
 let requirements =
     CircuitRequirements(
         Source = Battery.LeadAcid(coldCranking = ElectricCurrent.FromAmperes 250.0),
-        Load = Load.Motor(ElectricCurrent.FromAmperes 4.5, ElectricCurrent.FromAmperes 18.0, ElectricCurrent.FromAmperes 22.0, Duration.FromMilliseconds 80.0),
+        Load = Load.Motor(ElectricCurrent.FromAmperes 4.5, ElectricCurrent.FromAmperes 18.0, ElectricCurrent.FromAmperes 22.0, Duration.FromMilliseconds 80.0).WithThermalCutOut(),
         Feed = Length.FromMeters 4.0,
         Return = ReturnPath.Wire(Length.FromMeters 4.2),
         Joints = [| Joint.Create("switch and crimps", ElectricResistance.FromMilliohms 12.0) |],
         Upstream = Nullable(ElectricResistance.FromMilliohms 6.0),
         FuseDistance = Nullable(Length.FromCentimeters 12.0),
-        Ambient = Temperature.FromDegreesCelsius 40.0,
+        Place = Place(Ambient = Temperature.FromDegreesCelsius 40.0),
         Insulation = InsulationMaterial.HeatResistantPolyvinylChloride
     )
 
@@ -43,7 +43,7 @@ for meters in [ 2.0; 4.0; 8.0; 16.0; 32.0 ] do
             Joints = requirements.Joints,
             Upstream = requirements.Upstream,
             FuseDistance = requirements.FuseDistance,
-            Ambient = requirements.Ambient,
+            Place = requirements.Place,
             Insulation = requirements.Insulation
         )
 

@@ -20,8 +20,10 @@ internal static class Tutorial
             running: ElectricCurrent.FromAmperes(4.2),
             peak: ElectricCurrent.FromAmperes(17),
             lockedRotor: ElectricCurrent.FromAmperes(21),
-            startDuration: Duration.FromSeconds(0.25),
-            ratedVoltage: ElectricPotential.FromVolts(12)).WithMinimumVoltage(ElectricPotential.FromVolts(10)),
+            startDuration: Duration.FromSeconds(0.2),
+            ratedVoltage: ElectricPotential.FromVolts(12))
+            .WithThermalCutOut()
+            .WithMinimumVoltage(ElectricPotential.FromVolts(10)),
         Feed = Length.FromMeters(6),
         Return = ReturnPath.Wire(Length.FromMeters(6)),
         Joints = [Joint.Create("fuse, holder, switch, four crimps", ElectricResistance.FromMilliohms(14))],

@@ -47,8 +47,9 @@ internal static class PublishedTables
 
     public static int Rows => Files().Sum(name => PublishedTable.Load(name).Rows.Count);
 
+    // Solved harnesses are computed, with a circuit simulator, and not transcribed.
     private static IEnumerable<string> Files() => Assembly.GetExecutingAssembly().GetManifestResourceNames()
-        .Where(name => name.EndsWith(".csv", StringComparison.Ordinal)).Order(StringComparer.Ordinal);
+        .Where(name => name.EndsWith(".csv", StringComparison.Ordinal) && !name.StartsWith("solved-", StringComparison.Ordinal)).Order(StringComparer.Ordinal);
 
     private static string Tidy(string head)
     {
