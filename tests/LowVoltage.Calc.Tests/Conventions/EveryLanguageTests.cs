@@ -14,10 +14,10 @@ namespace LowVoltage.Calc.Tests.Conventions;
 /// </summary>
 public class EveryLanguageTests
 {
-    // The requirements, rules and fuse practice of a design are copied by their own constructors.
+    // The requirements and rules of a design are left out: they are copied by their own constructors.
     private static Type[] Described => [.. typeof(Conductor).Assembly.GetExportedTypes()
         .Where(type => SurfaceTests.IsOurs(type) && type.Namespace is not ("LowVoltage.Calc" or "LowVoltage.Calc.Design" or "LowVoltage.Calc.Checks" or "LowVoltage.Calc.Harnesses"))
-        .Where(type => type.IsClass && type != typeof(FusePractice) && !typeof(Exception).IsAssignableFrom(type) && type.GetConstructor(Type.EmptyTypes) is not null && Settable(type).Length > 0)];
+        .Where(type => type.IsClass && !typeof(Exception).IsAssignableFrom(type) && type.GetConstructor(Type.EmptyTypes) is not null && Settable(type).Length > 0)];
 
     public static TheoryData<string> Names => [.. Described.Select(type => type.Name)];
 

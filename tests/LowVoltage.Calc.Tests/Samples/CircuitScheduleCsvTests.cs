@@ -33,8 +33,8 @@ public sealed class CircuitScheduleCsvTests : ScheduleRunner
         Assert.Equal(["pass", "fail", "undetermined", .. Enumerable.Repeat("bad input", 6)], rows.Select(row => row["verdict"]));
         Assert.Equal(["4", "5", "6", "7", "8", "9", "10", "11", "12"], rows.Select(row => row["line"]));
         Assert.Contains("line 7, feed_m", rows[3]["bad_input"], StringComparison.Ordinal);
-        Assert.Empty(rows[1]["wire"]);
-        Assert.StartsWith("no wire of the series fits", rows[1]["in_words"], StringComparison.Ordinal);
+        Assert.Equal("95 mm² road-vehicle copper", rows[1]["wire"]);
+        Assert.StartsWith("nothing passes; nearest 95 mm² road-vehicle copper without a fuse: power delivery", rows[1]["in_words"], StringComparison.Ordinal);
         Assert.NotEmpty(rows[1]["advice"]);
         Assert.Contains("breaking capacity", rows[2]["undetermined"], StringComparison.Ordinal);
     }

@@ -58,7 +58,7 @@ public sealed class CircuitScheduleTests : ScheduleRunner
         Assert.Contains("line 10, supply_V: the source can reach 72 V;", text, StringComparison.Ordinal);
         Assert.Contains("line 11, cold_cranking_A: expected an empty cell", text, StringComparison.Ordinal);
         Assert.Contains("line 12, feed_m: expected a number with a decimal comma, such as 2,5; the row ends before it.", text, StringComparison.Ordinal);
-        Assert.Contains("Van: kettle inverter: no wire of the series fits", text, StringComparison.Ordinal);
+        Assert.Contains("Van: kettle inverter: nothing passes; nearest 95 mm² road-vehicle copper without a fuse: power delivery", text, StringComparison.Ordinal);
         Assert.Contains("What would help: ", text, StringComparison.Ordinal);
         Assert.Contains("Van: spare socket: breaking capacity: undetermined", text, StringComparison.Ordinal);
     }

@@ -45,11 +45,8 @@ public class ExplanationSnapshotTests
     [Fact]
     public void Sheets_AreThoseThatWereReviewed()
     {
-        int number = 0;
-        foreach (WorkedSolution solution in Sheets().Concat(Loads().Where((_, i) => i % 2 == 0)))
-        {
-            ApprovedText.Check($"sheet-{++number:00}.txt", solution.ToText().TrimEnd() + "\n", "APPROVE_EXPLANATIONS");
-        }
+        WorkedSolution[] solutions = [.. Sheets().Concat(Loads().Where((_, i) => i % 2 == 0))];
+        Assert.All(solutions, (solution, i) => ApprovedText.Check($"sheet-{i + 1:00}.txt", solution.ToText().TrimEnd() + "\n", "APPROVE_EXPLANATIONS"));
     }
 
     // A name as a file may have it.
