@@ -20,7 +20,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     private const double Nearness = 0.1;
 
     // Where nothing passes: how many fuses are looked at on one wire.
-    private const int FusesAsked = 4;
+    private const int FusesAsked = 5;
 
     private readonly bool limited = at.DropLimit.TryVolts(at.Source.NominalVolts, at.Intermittent, out double _);
 
@@ -202,7 +202,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     // A load that gets nothing, or a wire that is not rated, is further away than any number of limits that are passed by a little.
     private int Weight(in CheckRun run) => run.Failed + (at.Duty.Exists ? 0 : 100) + (at.IsRated ? 0 : 10);
 
-    // Of the first few that carry the load and are made for the voltage; where none of those that carry it is made for it, of all that do; where none carries it, the largest there is.
+    // Of a few ratings, ever further apart, from the smallest that carries the load and is made for the voltage; where none of those that carry it is made for it, of all that do; where none carries it, the largest there is.
     // By value: the callers hand in the variable that comes back.
     private FuseRating? NearestFuse(CheckRun wire, out CheckRun best)
     {
@@ -210,7 +210,8 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         best = wire;
         double least = Math.Min(at.LeastFuseAmperes * (1 - BranchState.Rounding), fuses[fuses.Length - 1].Amperes);
         bool forVolts = Array.Exists(fuses, fuse => fuse.Amperes >= least && !FuseVoltageCheck.IsBelow(at, fuse));
-        int asked = 0;
+        int asked = 0, passedOver = 0;
+        double last = 0;
         foreach (FuseRating fuse in fuses)
         {
             // What stops a smaller fuse of known times stops a larger one of unknown times too, though nothing shows it.
@@ -219,6 +220,15 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
                 continue;
             }
 
+            // The same rating for a higher voltage answers nothing new where that of the supply is met. After three in a row one is passed over, then two.
+            if ((forVolts && fuse.Amperes.Equals(last)) || (asked > 2 && passedOver++ < asked - 2))
+            {
+                last = fuse.Amperes;
+                continue;
+            }
+
+            last = fuse.Amperes;
+            passedOver = 0;
             CheckRun run = wire;
             at.SetFuse(fuse);
             run.AskFuse(at);
