@@ -29,6 +29,7 @@ internal sealed partial class BranchState
         ref readonly SegmentState s = ref stretches[stretch];
         double limit = s.Site.Insulation.ContinuousCelsius;
         double start = s.Site.Insulation.HasShortCircuitRoom || !Duty.Exists || !IsRated || !TryServiceCelsius(stretch, out double service) ? limit : service;
+        start = Math.Max(start, s.Site.AmbientCelsius);
         return s.Stated is null ? start : Math.Max(start, s.Stated.CelsiusAt(HeatingIn(stretch) / s.Parallel));
     }
 
