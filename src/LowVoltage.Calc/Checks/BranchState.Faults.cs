@@ -52,7 +52,7 @@ internal sealed partial class BranchState
 
         FaultLink[] links = HeatedLinks();
         FaultKernel fault = new(Source.MinimumVolts - FixedSharedVolts, weakest.GreatestOhms + OwnFixedOhms, links);
-        if (first < fault.AmperesAt(0) * (1 - Rounding))
+        if (Source.Beyond is null && first < fault.AmperesAt(0) * (1 - Rounding))
         {
             // The source holds its limit. It still does when the fuse has had its share, or counts as a source of more resistance, which gives less.
             double constant = first * first * seconds;
@@ -63,6 +63,11 @@ internal sealed partial class BranchState
             }
 
             fault = new FaultKernel(Source.MinimumVolts - FixedSharedVolts, ReplacementOhms(links, first), links);
+        }
+        else if (Source.Beyond is not null)
+        {
+            // Batteries that push a current through a supply at its limit: with their voltage alone that current falls at once. If it is the limit that flows it stays for a while, and this is less.
+            fault = new FaultKernel(EquivalentVolts(links, first, weakest.GreatestOhms + OwnFixedOhms), weakest.GreatestOhms + OwnFixedOhms, links);
         }
 
         Latest(fault, curve);
@@ -79,6 +84,18 @@ internal sealed partial class BranchState
         }
 
         return (volts / first) - ohms;
+    }
+
+    // The voltage that drives the same current at first through the same resistance.
+    private static double EquivalentVolts(FaultLink[] links, double first, double fixedOhms)
+    {
+        double volts = first * fixedOhms;
+        foreach (FaultLink link in links)
+        {
+            volts += link.Ohms * (first + link.Others);
+        }
+
+        return volts;
     }
 
     // Every stretch heats: the circuit's own by the fault, a shared one by the others' current as well.

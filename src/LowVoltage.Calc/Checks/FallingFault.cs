@@ -38,14 +38,15 @@ internal static class FallingFault
             $"t = ∫ dJ/I² from 0 to {joules.Name}, with the current at every J as above. It lies between {joules.Name}/{first.Name}² = {Accept.Short(least)} s and {joules.Name}/{last.Name}² = {Accept.Short(most)} s.");
     }
 
-    /// <summary>The same where others' current flows in a stretch: a bound by quadrature, stated with what it rests on.</summary>
-    internal static Symbol WriteShared(Sheet sheet, FarEndFault fault, TimeCurrentCurve curve)
+    /// <summary>The same where others' current flows in a stretch, or supplies in series give up their voltage: a bound by quadrature, stated with what it rests on.</summary>
+    internal static Symbol WriteInWords(Sheet sheet, FarEndFault fault, TimeCurrentCurve curve)
     {
         SolutionBuilder board = sheet.Board;
         Symbol joules = board.LookUp("Joule integral that has passed when the fuse has opened for sure", "J_e", fault.Joules, "A²·s", Adiabatic, "By iteration.");
         Symbol last = board.LookUp(
             "short-circuit current by then", "I_e", fault.LastAmperes, "A", Adiabatic,
-            "V less Iₒ·R of the shared stretches, over all resistance, each conductor as warm as the Joule integral makes it; a shared one is heated by (I + Iₒ)², counted as I²·(1 + Iₒ/I)² with the least I that still opens the fuse.");
+            sheet.At.Source.Beyond is null ? "V less Iₒ·R of the shared stretches, over all resistance, each conductor as warm as the Joule integral makes it; a shared one is heated by (I + Iₒ)², counted as I²·(1 + Iₒ/I)² with the least I that still opens the fuse."
+            : "As at first by the voltage that drives it then, over all resistance, each conductor as warm as the Joule integral makes it.");
         _ = curve.WriteLongest(board, last, sheet.At.Fuse!.Series.Reference, "t_e", "e");
         return board.LookUp("time by then", "t_c", fault.Seconds, "s", Adiabatic, $"t = ∫ dJ/I² from 0 to {joules.Name}, with the current at every J as above.");
     }

@@ -108,9 +108,9 @@ internal sealed class FaultOpensFuseCheck()
         {
             sheet.Value(this, curve.WriteLongest(sheet.Board, first, source, "t_c", "f"));
         }
-        else if (sheet.At.SharedVolts > 0)
+        else if (sheet.At.SharedVolts > 0 || sheet.At.Source.Beyond is not null)
         {
-            sheet.Value(this, FallingFault.WriteShared(sheet, fault, curve));
+            sheet.Value(this, FallingFault.WriteInWords(sheet, fault, curve));
         }
         else
         {

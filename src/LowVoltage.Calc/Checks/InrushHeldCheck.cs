@@ -97,6 +97,11 @@ internal sealed class InrushHeldCheck()
 
     private sealed record Subject(FuseRating Fuse, StartWaveform Start, int Starts)
     {
-        public override string ToString() => StartAgainstFuse.Check(Fuse, Start, Starts).Reason.TrimEnd('.');
+        // A sentence of its own elsewhere, here it follows a comma.
+        public override string ToString()
+        {
+            string reason = StartAgainstFuse.Check(Fuse, Start, Starts).Reason.TrimEnd('.');
+            return char.ToLowerInvariant(reason[0]) + reason.Substring(1);
+        }
     }
 }

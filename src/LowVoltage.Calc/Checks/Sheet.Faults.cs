@@ -13,7 +13,9 @@ internal sealed partial class Sheet
     internal Symbol ShortCurrent(string sought, string name, Symbol volts, Symbol inner, Symbol outer, double amperes, string why)
     {
         Formula free = volts / (inner.Value > 0 ? inner + outer : outer);
-        return double.IsInfinity(At.Source.HeldAmperes)
+        return At.Source.Beyond is not null
+            ? Board.LookUp(sought, name, amperes, "A", Supply.Reference, "Sources in series of which some hold a limit: the greatest of least(V/R, L₁), least((V − V₁)/R, L₂) and so on, the lowest limit first.")
+            : double.IsInfinity(At.Source.HeldAmperes)
             ? Board.Step(sought, name, free, amperes, "A", OhmsLaw.Reference, why)
             : inner.Value + outer.Value > 0
             ? Board.Step(sought, name, Formula.Least(free, Source.Limit), amperes, "A", OhmsLaw.Reference, "The source holds its limit: the smaller of the two.")

@@ -101,7 +101,7 @@ internal sealed class StalledMotorCheck()
         (double least, double greatest) = Currents(at);
         (int stretch, StallFinding found) = Find(at, at.Fuse!.Curve, at.Practice.Overload!, least, greatest);
         sheet.Tell(stretch, "stretch that a stalled motor is hardest on");
-        sheet.Board.LookUp("least current of the stalled motor", "I_lr", least, "A", null, "At the lowest supply voltage, the path as warm as in running.");
+        sheet.Board.LookUp("least current of the stalled motor", "I_lr", least, "A", null, "The least that the supply range brings, the path as warm as in running.");
         sheet.Board.LookUp("greatest current of the stalled motor", "I_lrg", greatest, "A", null, "At the highest supply voltage, the path as cool as the air.");
         sheet.Value(this, sheet.Board.LookUp(
             found.Reached is null ? "melting point of the metal, which is reached" : "temperature that the wire reaches there", "θ_sv", result.Value!.Value, "°C", Heating.OverloadHeating.Reference,
@@ -125,10 +125,12 @@ internal sealed class StalledMotorCheck()
         return (weakest, worst);
     }
 
-    // Between the lowest voltage with the path as warm as in running and the highest with a cool one; where the path gives less than the motor asks for, what it gives.
+    // From the least with the path as warm as in running to the greatest with a cool one; where the path gives less than the motor asks for, what it gives.
     private static (double Least, double Greatest) Currents(BranchState at)
     {
-        double least = Through(at, at.StalledPoint(SupplyLevel.Minimum), SupplyLevel.Minimum, at.HotPathOhms);
+        // Beside a constant power, which draws less the higher the voltage, the least may be at the highest.
+        double least = Math.Min(
+            Through(at, at.StalledPoint(SupplyLevel.Minimum), SupplyLevel.Minimum, at.HotPathOhms), Through(at, at.StalledPoint(SupplyLevel.Maximum), SupplyLevel.Maximum, at.HotPathOhms));
         double most = Through(at, at.StalledPoint(SupplyLevel.Maximum), SupplyLevel.Maximum, at.CoolPathOhms);
         double stated = at.Load.AmperesAt(at.Source.MaximumVolts, LoadState.LockedRotor);
         most = Math.Min(Math.Max(Math.Max(most, least), stated), Math.Max(most, at.Source.MaximumVolts / Math.Max(Accept.Least, at.Source.LeastOhms + at.CoolPathOhms)));

@@ -210,6 +210,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         best = wire;
         double least = Math.Min(at.LeastFuseAmperes * (1 - BranchState.Rounding), fuses[fuses.Length - 1].Amperes);
         bool forVolts = Array.Exists(fuses, fuse => fuse.Amperes >= least && !FuseVoltageCheck.IsBelow(at, fuse));
+        double last = 0;
         foreach (FuseRating fuse in fuses)
         {
             // What stops a smaller fuse of known times stops a larger one of unknown times too, though nothing shows it.
@@ -218,6 +219,13 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
                 continue;
             }
 
+            // The same rating for a higher voltage answers nothing new where that of the supply is met.
+            if (forVolts && fuse.Amperes.Equals(last))
+            {
+                continue;
+            }
+
+            last = fuse.Amperes;
             CheckRun run = wire;
             at.SetFuse(fuse);
             run.AskFuse(at);

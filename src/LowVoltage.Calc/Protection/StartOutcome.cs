@@ -76,7 +76,7 @@ public sealed class StartOutcome
         }
 
         string once = $"one start takes {Accept.Short(100 * found.Once)} % of what melts it";
-        string often = $"its {Accept.Short(found.Joules)} A²s are {Accept.Short(100 * found.Often)} % of what it stands {Accept.Text(Starts)} times";
+        string often = $"its {Accept.Short(found.Joules)} A²s are {Accept.Short(100 * found.Often)} % of what it stands {(Starts == 1 ? "once" : Accept.Text(Starts) + " times")}";
         string basis = found.Basis == StartBasis.CustomaryLine ? " By the customary line between or beyond the stated least times, an assumption." : "";
         return $"{what}: {once}, and {often}, which is {(found.Verdict == RatingVerdict.Within ? "within" : "too much")}.{basis}";
     }

@@ -68,6 +68,23 @@ public class DesignWordsTests
         Assert.NotEqual(none, design.Of(CheckKind.VoltageDrop));
     }
 
+    [Theory]
+    [InlineData(1, "of what it stands once, which is")]
+    [InlineData(250, "of what it stands 250 times, which is")]
+    public void Start_InAClause_BeginsSmallAndCountsItsStarts(int starts, string words)
+    {
+        CircuitRequirements asked = new(Circuit(Load.Lamp(W(24), V(12)))) { Starts = starts };
+        CheckResult start = CircuitDesigner.Verify(asked, Class5(2.5), Blade(5), Bench).Of(CheckKind.InrushHeld);
+        Assert.StartsWith("the start peaks at ", start.Note, StringComparison.Ordinal);
+        Assert.Contains(words, start.Note, StringComparison.Ordinal);
+
+        // On a fuse of unknown times the check reads as one line.
+        CheckResult unknown = CircuitDesigner.Verify(
+            new CircuitRequirements(Circuit(Load.Motor(A(60), A(200), A(300), Duration.FromSeconds(0.4)), feed: 0.5)) { Starts = starts }, Class5(50), LowVoltage.Calc.Protection.FuseSeries.RoadVehicleStrip51.SmallestAtLeast(A(80)), Bench)
+            .Of(CheckKind.InrushHeld);
+        Assert.StartsWith("fuse holds at start, share of what it withstands: undetermined, the start peaks at 200 A and stays above", unknown.ToString(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void CheckKind_IsFoundByItsIdAndNothingElse()
     {
