@@ -202,7 +202,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     // A load that gets nothing, or a wire that is not rated, is further away than any number of limits that are passed by a little.
     private int Weight(in CheckRun run) => run.Failed + (at.Duty.Exists ? 0 : 10 * NotRated) + (at.IsRated ? 0 : NotRated);
 
-    // Of all that carry the load. By value: the callers hand in the variable that comes back.
+    // Of those that carry the load and protect the wire, or else the smallest that carries it. By value: the callers hand in the variable that comes back.
     private FuseRating? NearestFuse(CheckRun wire, out CheckRun best)
     {
         // A fuse made for less than the voltage is asked only where none of those that carry the load is made for it, and one that does not carry the load only where none does.
@@ -210,13 +210,19 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         best = wire;
         double least = Math.Min(at.LeastFuseAmperes * (1 - BranchState.Rounding), fuses[fuses.Length - 1].Amperes);
         bool forVolts = Array.Exists(fuses, fuse => fuse.Amperes >= least && !FuseVoltageCheck.IsBelow(at, fuse));
-        double last = 0;
+        double last = 0, most = at.MostFuseAmperes * (1 + BranchState.Rounding);
         foreach (FuseRating fuse in fuses)
         {
             // What stops a smaller fuse of known times stops a larger one of unknown times too, though nothing shows it.
             if (fuse.Amperes < least || (forVolts && FuseVoltageCheck.IsBelow(at, fuse)) || (fuse.Curve is null && nearest?.Curve is not null))
             {
                 continue;
+            }
+
+            // A fuse too large for the wire, or on a wire of which nothing is known, is not nearer for breaking more.
+            if (nearest is not null && (!at.IsRated || fuse.Amperes > most))
+            {
+                break;
             }
 
             // The same rating for a higher voltage answers nothing new where that of the supply is met.
