@@ -102,7 +102,7 @@ internal sealed partial class Referee
             least = Math.Min(least, point.Exists ? point.Amperes : circuit.Source.Into(level, circuit.Ohms(0, false)));
         }
 
-        bool opens = fuse.HasTimes && least > fuse.FusingAmperes;
+        bool opens = fuse.HasTimes && least >= fuse.FusingAmperes * (1 - 1e-9);
         rulings["StalledMotor"] = opens ? new(Say.CannotSay, least, fuse.FusingAmperes) : new(Say.MustNotPass, least, fuse.HasTimes ? fuse.FusingAmperes : 0, "the fuse need not open");
     }
 
