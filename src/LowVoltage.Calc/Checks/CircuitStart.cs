@@ -19,7 +19,7 @@ internal static class CircuitStart
         {
             (string name, InrushWave wave, double peak, double seconds, bool charges) = start.Surges[i];
             StartSurgeShape shape = charges ? StartSurgeShape.Charging : wave == InrushWave.Exponential ? StartSurgeShape.Fading : StartSurgeShape.Constant;
-            surges[i] = new StartSurge(name, shape, peak, seconds);
+            surges[i] = new StartSurge(name, shape, peak, seconds, shape == StartSurgeShape.Fading ? start.LampSoftness : 0);
         }
 
         return new StartWaveform(surges, start.RunningAmperes, volts / ohms, heldAmperes);

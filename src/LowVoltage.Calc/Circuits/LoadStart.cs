@@ -20,6 +20,9 @@ internal sealed class LoadStart
     /// <summary>The surges above running: name, shape, peak in A, length or time constant in s, and whether a capacitor makes it.</summary>
     internal List<(string Name, InrushWave Wave, double PeakAmperes, double Seconds, bool Charges)> Surges { get; } = [];
 
+    /// <summary>Of a cold lamp behind the path: R·(G_cold − G_hot)/(1 + R·G_hot), by which its current falls later than its conductance.</summary>
+    internal double LampSoftness { get; private set; }
+
     /// <summary>What all of it draws once it runs, A.</summary>
     internal double RunningAmperes { get; private set; }
 
@@ -84,6 +87,8 @@ internal sealed class LoadStart
 
         if (lampName is not null)
         {
+            double hotSiemens = lamps / at;
+            LampSoftness = Math.Max(0, ohms * (coldSiemens - hotSiemens) / (1 + (ohms * hotSiemens)));
             Add(lampName, InrushWave.Exponential, (volts / (ohms + (1 / coldSiemens))) - lamps, lampSeconds, false);
         }
 

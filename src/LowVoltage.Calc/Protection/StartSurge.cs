@@ -7,8 +7,12 @@ namespace LowVoltage.Calc.Protection;
 /// <remarks>Immutable. All surges of one <see cref="StartWaveform"/> begin at the same moment.</remarks>
 public sealed class StartSurge
 {
-    internal StartSurge(string name, StartSurgeShape shape, double peakAmperes, double seconds)
+    // How much slower than an exponential a fading surge fades at first: resistance in the way times the conductance that is lost.
+    private readonly double softness;
+
+    internal StartSurge(string name, StartSurgeShape shape, double peakAmperes, double seconds, double softness = 0)
     {
+        this.softness = softness;
         Name = name;
         Shape = shape;
         PeakAmperes = peakAmperes;
@@ -65,7 +69,9 @@ public sealed class StartSurge
 
     /// <summary>The current above running at a time, A; a charging one as if it were alone.</summary>
     internal double AmperesAt(double seconds) =>
-        Shape == StartSurgeShape.Constant ? (seconds < Seconds ? PeakAmperes : 0) : PeakAmperes * Math.Exp(-seconds / Seconds);
+        Shape == StartSurgeShape.Constant ? (seconds < Seconds ? PeakAmperes : 0) : Faded(Math.Exp(-seconds / Seconds));
+
+    private double Faded(double left) => PeakAmperes * left * (1 + softness) / (1 + (softness * left));
 
     private static StartSurge Of(string name, StartSurgeShape shape, in ElectricCurrent peak, in Duration duration, string durationName) => new(
         name ?? throw new ArgumentNullException(nameof(name)), shape, Accept.Amperes(peak, nameof(peak)), Accept.Seconds(duration, durationName));

@@ -95,6 +95,42 @@ public sealed partial class StartWaveform
         return from;
     }
 
+    // How long a source at its limit takes to make up for a charge beside what runs, and beside the constant surges while they last.
+    private double DelayBy(double charge)
+    {
+        double from = release;
+        foreach (double to in breaks)
+        {
+            if (to <= from)
+            {
+                continue;
+            }
+
+            double spare = held - Constants(from), gives = Math.Max(0, spare) * (to - from);
+            if (gives >= charge)
+            {
+                return from + (charge / spare) - release;
+            }
+
+            charge -= gives;
+            from = to;
+        }
+
+        return RunningAmperes < held ? from + (charge / (held - RunningAmperes)) - release : double.PositiveInfinity;
+    }
+
+    // What runs, and the constant surges that still last.
+    private double Constants(double seconds)
+    {
+        double sum = RunningAmperes;
+        foreach (StartSurge surge in surges)
+        {
+            sum += surge.Shape == StartSurgeShape.Constant ? surge.AmperesAt(seconds) : 0;
+        }
+
+        return sum;
+    }
+
     private double Integrate<TFunction>(in TFunction function, double since, double until)
         where TFunction : struct, IScalarFunction
     {

@@ -8,13 +8,15 @@ namespace LowVoltage.Calc.Protection;
 /// <code>
 /// b(t) = min[ running + Σ constant surges + Σ fading surges, path ]
 /// i(t) = b + (top − b)·exp(−t/τ),  top = min[ path, b(0) + Σ charging peaks ],  τ = Σ(peak·τ)/min[ path, Σ charging peaks ]
-/// a source that holds a limit: that limit until the same charge has flowed, then i(t) from where it falls below
+/// a source that holds a limit: that limit until the same charge has flowed, beside what runs and the constant surges, then i(t) from where it falls below
 /// </code>
 /// <para><b>What coincides.</b> Everything: the loads of one circuit are switched together, so all surges begin at t = 0 beside what already runs (common practice, no
 /// published source; the hardest start that the circuit can see short of a fault).</para>
 /// <para><b>Path.</b> The most that can flow is the highest voltage over the resistance of source and path. Capacitors behind one resistance are one larger
 /// capacitor: four of 10 mF and one of 40 mF are the same waveform, to the last digit of their sum. Beside other currents a capacitor charges from the path's most down
 /// to theirs with the same R·C: exact for constant currents, on the safe side of resistances, which let it charge sooner.</para>
+/// <para><b>A cold lamp</b> behind the path fades by its conductance: G = G_hot + (G_cold − G_hot)·exp(−t/τ), i = V/(R + 1/G), which stays higher for longer than an exponential from the
+/// same peak. A surge that a caller states as fading fades as exp(−t/τ).</para>
 /// <para>The current only falls. Immutable and thread-safe.</para>
 /// </remarks>
 public sealed partial class StartWaveform
@@ -50,7 +52,7 @@ public sealed partial class StartWaveform
         if (Free(0) > held)
         {
             release = FallsTo(held);
-            delay = RunningAmperes < held ? Integrate(new Power(this, 1, held), 0, release) / (held - RunningAmperes) : double.PositiveInfinity;
+            delay = DelayBy(Integrate(new Power(this, 1, held), 0, release));
         }
     }
 

@@ -160,13 +160,13 @@ public class HandComputedDesignTests
         // I²·t up to the peak, here that of the gate at 350 %: (3.5·5)²·0.04 = 12.25 A²s. The stated points alone prove 0.02 s at the peak, 8.4 A²s, which is too little.
         double path = 0.010 + 0.022 + (5 * Plain.PerMeter(r, 20)), peak = 29 / (path + 1.12);
         double running = Plain.Settle(29, path, _ => 0, lamp).Amperes;
-        (double melting, double joule) = Plain.Fading(Plain.BladeLeast, 5, running, peak, 0.05 / 3);
+        (double melting, double joule) = Plain.Fading(Plain.BladeLeast, 5, running, peak, 0.05 / 3, path, 1.12, (29 / running) - path);
         Assert.True(joule > 0.38 * peak * peak * 0.02 && peak < 6 * 5 && peak * peak * Plain.Time(Plain.BladeLeast, 5, peak) > 12.25);
         design.Is(CheckKind.InrushHeld, Math.Max(melting, joule / (0.38 * 12.25)), 1, 1e-3);
         Assert.Equal(CheckOutcome.Pass, design.Of(CheckKind.InrushHeld).Outcome);
 
         // The next smaller fuse, 4 A, carries the lamp but not its starts: (3.5·4)²·0.04 = 7.84 A²s.
-        (_, double onFour) = Plain.Fading(Plain.BladeLeast, 4, running, peak, 0.05 / 3);
+        (_, double onFour) = Plain.Fading(Plain.BladeLeast, 4, running, peak, 0.05 / 3, path, 1.12, (29 / running) - path);
         CircuitDesigner.Verify(design.Requirements, design.Wire, Blade(4), design.Rules).Is(CheckKind.InrushHeld, onFour / (0.38 * 7.84), 1, 1e-3);
 
         // No short-circuit limit is published for ETFE: the fault finds the wire as the load leaves it, and must not pass 150 °C.

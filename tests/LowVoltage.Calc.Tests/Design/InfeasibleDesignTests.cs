@@ -319,9 +319,12 @@ public class InfeasibleDesignTests
             // 12 A of the motor for 2 s and the lamp's cold filament, 12 V/2 A/14, which fades with 0.05 s/3 to what it draws beside the 2 A of the motor that runs.
             double path = 0.0036 + 0.020 + (6 * Plain.PerMeter(7.98, 30)), cold = 14.4 / (path + (6.0 / 14)), joule = 0;
             double running = Plain.Settle(14.4, path, _ => 0, u => 2 + (2 * Math.Pow(u / 12, 0.55))).Amperes - 2;
+
+            // Behind the path its current falls later than its conductance.
+            double hot = running / (14.4 - (path * (2 + running))), soft = path * ((14.0 / 6) - hot) / (1 + (path * hot));
             for (int k = 0; k < 200_000; k++)
             {
-                double i = 12 + running + ((cold - running) * Math.Exp(-(k + 0.5) * 1e-5 * 3 / 0.05));
+                double left = Math.Exp(-(k + 0.5) * 1e-5 * 3 / 0.05), i = 12 + running + ((cold - running) * left * (1 + soft) / (1 + (soft * left)));
                 joule += i * i * 1e-5;
             }
 
@@ -343,7 +346,7 @@ public class InfeasibleDesignTests
         // Four filaments of 12 Ω/14 side by side behind the path; least I²·t (3.5·5)²·0.04, 10 000 starts 29 %.
         double path = 0.0036 + 0.020 + (6 * Plain.PerMeter(7.98, 30)), peak = 14.4 / (path + (3.0 / 14));
         double running = Plain.Settle(14.4, path, _ => 0, u => 4 * Math.Pow(u / 12, 0.55)).Amperes;
-        (double melting, double joule) = Plain.Fading(Plain.BladeLeast, 5, running, peak, 0.05 / 3);
+        (double melting, double joule) = Plain.Fading(Plain.BladeLeast, 5, running, peak, 0.05 / 3, path, 3.0 / 14, (14.4 / running) - path);
         double expected = joule / (0.29 * 17.5 * 17.5 * 0.04);
         Assert.True(expected > melting);
         Near(expected, a.Of(CheckKind.InrushHeld).Value, 1e-3);

@@ -124,15 +124,18 @@ internal static class Plain
             : pole + ((initial - pole) * Math.Exp(rate * seconds));
     }
 
-    /// <summary>A current that fades from a peak to what runs, on a fuse: by small steps of time while it is above the rating.</summary>
+    /// <summary>A lamp that fades from a peak to what runs, on a fuse: by small steps of time while it is above the rating.</summary>
     /// <returns>Share of melting in one start, ∫dt/t_least(i) by the line between the gates, and ∫i²dt.</returns>
-    public static (double Melting, double Joule) Fading((double Multiple, double Seconds)[] least, double rating, double running, double peak, double constant)
+    public static (double Melting, double Joule) Fading((double Multiple, double Seconds)[] least, double rating, double running, double peak, double constant, double path, double coldOhms, double hotOhms)
     {
-        double until = constant * Math.Log((peak - running) / (rating - running)), melting = 0, joule = 0;
+        // The filament's conductance fades from cold to hot; the path is in series. What runs beside is none here.
+        double volts = peak * (path + coldOhms), cold = 1 / coldOhms, hot = 1 / hotOhms, above = (1 / ((volts / rating) - path)) - hot;
+        double until = constant * Math.Log((cold - hot) / above), melting = 0, joule = 0;
+        Assert.True(Math.Abs((volts * hot / (1 + (path * hot))) - running) < 1e-6 * running);
         const int Steps = 200_000;
         for (int k = 0; k < Steps; k++)
         {
-            double i = running + ((peak - running) * Math.Exp(-until * (k + 0.5) / Steps / constant));
+            double siemens = hot + ((cold - hot) * Math.Exp(-until * (k + 0.5) / Steps / constant)), i = volts / (path + (1 / siemens));
             joule += i * i * until / Steps;
             melting += until / Steps / Least(least, rating, i);
         }
