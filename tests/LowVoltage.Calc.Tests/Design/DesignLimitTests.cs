@@ -173,7 +173,7 @@ public class DesignLimitTests
         }
 
         CircuitDesign beyond = at(x + step);
-        CheckKind named = limit.Governing!.Value.Kind;
+        CheckKind named = limit.Governing!.Value.Kind!;
         CheckResult? check = beyond.Find(named);
         Assert.True(check is { Outcome: not CheckOutcome.Pass }, $"{limit}; but beyond {beyond}");
     }
