@@ -129,7 +129,7 @@ public class DesignLimitTests
         Assert.True(CircuitDesigner.Verify(asked, Class5(0.75), Blade(3), rules).IsFeasible);
         DesignLimit<Length> run = CircuitDesigner.LongestRun(asked, Class5(0.75), Blade(3), rules);
         Assert.True(run.Value!.Value.Meters > 20, run.ToString());
-        Assert.Equal(CheckKind.VoltageDrop, run.Governing!.Value.Kind);
+        Assert.Equal(CheckKind.FaultOpensFuse, run.Governing!.Value.Kind);
     }
 
     [Fact]
