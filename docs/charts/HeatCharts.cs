@@ -52,7 +52,7 @@ internal static class HeatCharts
             Drawing.Line(
                 plot,
                 Drawing.LogSteps(carried * 1.002, 400, 200).Select(a => (Math.Log10(a), Math.Log10(OverloadHeating.TimeToReach(wire, air, ElectricCurrent.FromAmperes(a), Seventy)!.Value.Seconds))),
-                $"{section} mm²: {carried:0} A for ever", color);
+                $"{section} mm²: {carried:0} A indefinitely", color);
         }
 
         Drawing.LogAxis(plot.Axes.Bottom, 1, 2, 5);

@@ -16,7 +16,7 @@ public sealed partial class DeratedAmpacity
         Write(board);
         board.Note("Remarks", Remarks);
         board.Caution(SolutionCautions.Paper);
-        return board.Build($"At most {NumberText.WithUnit(NumberText.Round(Amperes, 4, RoundingDirection.Down), 16, "A")} for good.");
+        return board.Build($"At most {NumberText.WithUnit(NumberText.Round(Amperes, 4, RoundingDirection.Down), 16, "A")} continuously.");
     }
 
     /// <summary>Writes the steps; the allowed current comes back.</summary>

@@ -19,7 +19,7 @@ internal readonly struct CyclicKernel(HeatBalanceKernel heat, double capacity, d
             return false;
         }
 
-        // The hottest start that one pulse does not melt, or that the current would hold for ever.
+        // The hottest start that one pulse does not melt, or that the current would hold indefinitely.
         double top = heat.TryBalance(amperes * amperes, out double settled) && settled < limit ? settled : HottestStart();
         if (!Brent.TryFindRoot(this, lowest, top, 1e-10, out double start) && top - lowest > 1e-9)
         {

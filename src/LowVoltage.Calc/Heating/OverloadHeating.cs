@@ -124,7 +124,7 @@ public static partial class OverloadHeating
         return HeatBalance.TrySteady(heat, amperes, out _, out _) ? Duration.FromSeconds(overload.TimeConstant) : null;
     }
 
-    /// <summary>The band of temperatures that a load repeating for ever, on and off, settles into.</summary>
+    /// <summary>The band of temperatures that a load repeating indefinitely, on and off, settles into.</summary>
     /// <param name="wire">The wire.</param>
     /// <param name="surroundings">Air, altitude and emissivity.</param>
     /// <param name="current">The current while it is on, zero or more.</param>

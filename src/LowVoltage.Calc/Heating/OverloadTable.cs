@@ -56,7 +56,7 @@ internal readonly ref struct OverloadTable
     /// <summary>Whether the wire is at the limit, or past it, from the start.</summary>
     internal bool IsThere { get; }
 
-    /// <summary>The current that holds the limit for ever, and reaches it never.</summary>
+    /// <summary>The current that holds the limit indefinitely, and reaches it never.</summary>
     internal double SteadyAmperes { get; }
 
     internal static int DoublesFor(int intervals) => 3 * (intervals + 1);

@@ -79,7 +79,7 @@ internal static partial class FuseAgainstWireKernel
             }
         }
 
-        /// <summary>ln(ratio) and its slope against ln I; infinite next to the current that is carried for ever.</summary>
+        /// <summary>ln(ratio) and its slope against ln I; infinite next to the current that is carried indefinitely.</summary>
         private Tangent TangentAt(double x, in OverloadTable wire)
         {
             double amperes = Math.Exp(x), before = wire.Seconds(amperes * (1 - HalfStep)), after = wire.Seconds(amperes * (1 + HalfStep));

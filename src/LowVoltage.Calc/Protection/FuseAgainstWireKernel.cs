@@ -25,7 +25,7 @@ internal static partial class FuseAgainstWireKernel
     private const double HalfStep = 1e-4;
     private const int MostIterations = 60;
 
-    /// <summary>The current at which the ratio of wire time to fuse time is least, from the fusing current to the prospective one, and below it for ever.</summary>
+    /// <summary>The current at which the ratio of wire time to fuse time is least, from the fusing current to the prospective one, and below it indefinitely.</summary>
     /// <remarks>The ratio is that of the table, on the safe side by less than a millionth. At least 1: protected.</remarks>
     internal static TightestPoint Tightest(in WireLimits wire, TimeCurrentCurve curve, double prospective)
     {
@@ -69,7 +69,7 @@ internal static partial class FuseAgainstWireKernel
             : Tightest(wire, curve, prospective);
     }
 
-    /// <summary>Proves a small fuse on a thick wire without a quadrature: what the wire does not carry for ever opens the fuse within 5 s, before the wire is at its short-circuit limit even if it lost no heat.</summary>
+    /// <summary>Proves a small fuse on a thick wire without a quadrature: what the wire does not carry indefinitely opens the fuse within 5 s, before the wire is at its short-circuit limit even if it lost no heat.</summary>
     /// <returns>Whether that proves it; otherwise nothing is said. The ratio understates the wire's time.</returns>
     private static bool TryWithoutLoss(in WireLimits wire, TimeCurrentCurve curve, double prospective, out TightestPoint point)
     {

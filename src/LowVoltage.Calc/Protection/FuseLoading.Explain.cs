@@ -31,7 +31,7 @@ public static partial class FuseLoading
         }
 
         _ = rule.TryFactorFor(fuse!.Amperes, out double factor);
-        Symbol share = board.LookUp("share of its rating that the fuse may carry for good", "k", factor, "", rule.Reference, "A fuse run at its rating for long ages and opens without cause.");
+        Symbol share = board.LookUp("share of its rating that the fuse may carry continuously", "k", factor, "", rule.Reference, "A fuse run at its rating for long ages and opens without cause.");
         Symbol least = board.Step("least rating", "I_min", i / share, amperes / factor, "A", rule.Reference, "", RoundingDirection.Up);
         Symbol rating = new("I_n", fuse.Amperes, "A", "rating chosen");
         board.Compare("next standard rating", rating, Relation.AtLeast, least, fuse.Series.Reference, $"The smallest of {series.Name} that is large enough.", verdict: true);

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Protection;
 
-/// <summary>The fuse that carries a load for good.</summary>
+/// <summary>The fuse that carries a load continuously.</summary>
 /// <remarks><code>In ≥ I_load/factor</code> The factor is the product of a loading rule's and, where it applies, an ambient re-rating's.</remarks>
 public static partial class FuseLoading
 {
@@ -16,7 +16,7 @@ public static partial class FuseLoading
     public static ElectricCurrent LeastRatingFor(ElectricCurrent load, double factor) =>
         ElectricCurrent.FromAmperes(Accept.Amperes(load, nameof(load)) / Factor(factor));
 
-    /// <summary>The most that a fuse may carry for good.</summary>
+    /// <summary>The most that a fuse may carry continuously.</summary>
     /// <param name="fuse">The fuse.</param>
     /// <param name="factor">Share of its rating that the fuse may carry: above 0, at most 1.5.</param>
     /// <returns>rating · factor.</returns>

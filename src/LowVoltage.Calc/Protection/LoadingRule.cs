@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Protection;
 
-/// <summary>How much of its rated current a fuse may carry for good, by one source.</summary>
+/// <summary>How much of its rated current a fuse may carry continuously, by one source.</summary>
 /// <remarks>Sources define the rated current differently (the same element is rated 1.35 times higher by UL than by IEC), so a rule fits the fuses it was made for only.</remarks>
 public sealed class LoadingRule
 {
@@ -41,11 +41,11 @@ public sealed class LoadingRule
 
     /// <summary>Road-vehicle blade fuses: 80 %, the upper end of the usual 70 % to 80 %. Common practice, no published source.</summary>
     public static LoadingRule RoadVehicle { get; } = Uniform(
-        "road-vehicle blade fuse", 0.8, Reference.CommonPractice("road-vehicle fuses carry 70 % to 80 % of their rating for good (from memory)"));
+        "road-vehicle blade fuse", 0.8, Reference.CommonPractice("road-vehicle fuses carry 70 % to 80 % of their rating continuously (from memory)"));
 
     /// <summary>Road-vehicle blade fuses: 70 %, the lower end of the usual 70 % to 80 %. Common practice, no published source.</summary>
     public static LoadingRule RoadVehicleCautious { get; } = Uniform(
-        "road-vehicle blade fuse, cautious", 0.7, Reference.CommonPractice("road-vehicle fuses carry 70 % to 80 % of their rating for good (from memory)"));
+        "road-vehicle blade fuse, cautious", 0.7, Reference.CommonPractice("road-vehicle fuses carry 70 % to 80 % of their rating continuously (from memory)"));
 
     /// <summary>Cartridge fuses in space hardware at 25 °C: 25 % at 0.125 A to 50 % from 2 A to 15 A. Only the ratings of the table are covered.</summary>
     public static LoadingRule SpaceHardware { get; } = new(
@@ -57,7 +57,7 @@ public sealed class LoadingRule
         },
         [At(0.125, 0.25), At(0.25, 0.30), At(0.375, 0.35), At(0.5, 0.40), At(0.75, 0.40), At(1, 0.45), At(1.5, 0.45), new LoadingStep(2, true, 15, 0.50)]);
 
-    /// <summary>The share of its rating that a fuse may carry for good.</summary>
+    /// <summary>The share of its rating that a fuse may carry continuously.</summary>
     /// <param name="rating">Rated current. Positive.</param>
     /// <returns>The factor, greater than 0 and at most 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The rated current is outside its range or not covered by the rule.</exception>
@@ -67,7 +67,7 @@ public sealed class LoadingRule
             : throw new ArgumentOutOfRangeException(
                 nameof(rating), Accept.Raw(rating), $"rating must be covered by the rule \"{Name}\" ({Covered()}); it was {Accept.Text(Accept.Raw(rating))} A.");
 
-    /// <summary>The share of its rating that a fuse may carry for good, when the rule covers the rating.</summary>
+    /// <summary>The share of its rating that a fuse may carry continuously, when the rule covers the rating.</summary>
     /// <param name="rating">Rated current. Positive.</param>
     /// <param name="factor">The factor, or zero.</param>
     /// <returns>False when the rule does not cover the rating.</returns>

@@ -7,7 +7,7 @@ namespace LowVoltage.Calc.Protection;
 /// <summary>How far above its continuous limit an overload may take a wire's insulation: an ageing allowance, with its source.</summary>
 /// <remarks>
 /// <para>Two cases are kept apart. <b>Opened:</b> the fuse ends the overload, within four hours at the latest. <b>Sustained:</b> a current just below the conventional
-/// fusing current, which the fuse may carry for ever; nothing but a person ends it.</para>
+/// fusing current, which the fuse may carry indefinitely; nothing but a person ends it.</para>
 /// <para>The allowances are the ageing temperatures of road-vehicle cable: an insulation of a class stands class + 25 K for 240 h and class + 50 K for
 /// 6 h, once in its life (from memory). For other insulations they are used by analogy, which no standard does; <see cref="None"/> needs no
 /// analogy. Never more than the short-circuit limit is allowed, whatever stands here.</para>

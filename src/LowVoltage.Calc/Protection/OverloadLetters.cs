@@ -18,7 +18,7 @@ internal sealed class OverloadLetters
     /// <summary>The insulation's continuous limit.</summary>
     internal required Symbol Continuous { get; init; }
 
-    /// <summary>What all the parallel conductors carry for good; null for the heat balance of a wire free in air.</summary>
+    /// <summary>What all the parallel conductors carry continuously; null for the heat balance of a wire free in air.</summary>
     internal Symbol? Rated { get; init; }
 
     /// <summary>Conductor temperature that the rating stands for.</summary>

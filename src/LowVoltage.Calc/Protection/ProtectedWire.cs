@@ -30,7 +30,7 @@ public sealed class ProtectedWire
     /// <summary>Where it runs.</summary>
     public Surroundings Surroundings { get; }
 
-    /// <summary>Current that it carries for ever where it runs, after every derating; null for what the heat balance says of a wire free in air.</summary>
+    /// <summary>Current that it carries indefinitely where it runs, after every derating; null for what the heat balance says of a wire free in air.</summary>
     public ElectricCurrent? ContinuousCurrent { get; private init; }
 
     /// <summary>Conductor temperature when the overload begins; null for the insulation's continuous limit.</summary>
@@ -58,7 +58,7 @@ public sealed class ProtectedWire
     }
 
     /// <summary>The same wire, with what it carries where it runs.</summary>
-    /// <param name="continuous">Current that it carries for ever, after every derating. Positive.</param>
+    /// <param name="continuous">Current that it carries indefinitely, after every derating. Positive.</param>
     /// <returns>A new object.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The current is outside its range.</exception>
     public ProtectedWire Carrying(ElectricCurrent continuous)

@@ -3,7 +3,7 @@ namespace LowVoltage.Calc.Protection;
 /// <summary>Which limit of the wire a current is held against.</summary>
 public enum ProtectionRegime
 {
-    /// <summary>Below the conventional fusing current: the fuse need not open, and the wire must carry the current for ever.</summary>
+    /// <summary>Below the conventional fusing current: the fuse need not open, and the wire must carry the current indefinitely.</summary>
     Sustained,
 
     /// <summary>The fuse takes more than 5 s: continuous limit and ageing allowance.</summary>

@@ -30,7 +30,7 @@ public sealed partial class TimeCurrentCurve
             return board.Build();
         }
 
-        board.Compare("must the device open", i, Relation.AtLeast, Fusing(board, source), source, "It need not: the current may flow for ever.", verdict: false);
+        board.Compare("must the device open", i, Relation.AtLeast, Fusing(board, source), source, "It need not: the current may flow indefinitely.", verdict: false);
         return board.Build("The device need not open at this current.");
     }
 

@@ -41,7 +41,7 @@ public sealed partial class WireProtection
         board.Given("wire", given.Wire.ToString());
         Symbol ambient = board.Given("temperature of the air, and of the wire without current", "θ_a", wire.Heat.NoLoadCelsius, "°C");
         Symbol continuous = board.Given("continuous limit of the insulation", "θ_c", given.Wire.Insulation.ContinuousCelsius, "°C");
-        Symbol? rated = given.ContinuousCurrent is { } current ? board.Given("current that the wire carries for good where it runs", "I_z", current.Amperes, "A") : null;
+        Symbol? rated = given.ContinuousCurrent is { } current ? board.Given("current that the wire carries continuously where it runs", "I_z", current.Amperes, "A") : null;
         if (given.Initial is { } initial)
         {
             board.Given("conductor temperature at the start, as stated", $"{Quantities.Accept.Text(initial.DegreesCelsius)} °C");

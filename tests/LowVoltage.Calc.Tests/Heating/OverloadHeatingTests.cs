@@ -167,7 +167,7 @@ public class OverloadHeatingTests
             double steady = HeatBalance.CurrentFor(Wire14, Air(40), C(105)).Amperes;
             Assert.True(current.Amperes >= steady);
 
-            // After that long the current is the one carried for ever, to the last digits, and the time says nothing of it.
+            // After that long the current is the one carried indefinitely, to the last digits, and the time says nothing of it.
             if (seconds > 500)
             {
                 Assert.Equal(1, current.Amperes / steady, 6);

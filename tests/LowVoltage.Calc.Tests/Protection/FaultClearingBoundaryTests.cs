@@ -15,7 +15,7 @@ public class FaultClearingBoundaryTests
     private static readonly FaultPath Constant = FaultPath.Create(FaultCase.V(1e5), ElectricResistance.FromOhms(1000), FaultCase.Segment(1, 2, 20));
 
     /// <summary>
-    /// A loop of nothing but copper: I = 60 A·exp(−κJ), κ = α·R′/C′. The device takes T down to 55.5 A and for ever below 55 A. It opens at I²·T = J, and T is chosen
+    /// A loop of nothing but copper: I = 60 A·exp(−κJ), κ = α·R′/C′. The device takes T down to 55.5 A and indefinitely below 55 A. It opens at I²·T = J, and T is chosen
     /// so that this is just before the current has fallen to 55.5 A: a search that passes over the last moments would never see it open. The same in thin
     /// wires, where a Joule integral is a millionth of a millionth.
     /// </summary>

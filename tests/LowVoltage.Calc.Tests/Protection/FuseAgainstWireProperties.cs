@@ -135,7 +135,7 @@ public class FuseAgainstWireProperties
         WireLimits wire = c.Wire.Limits();
         double limit = seconds > 5 ? wire.OverloadCelsius : wire.ShortCircuitCelsius;
 
-        // At its limit from the start: the time is nothing, or for ever where the current is carried.
+        // At its limit from the start: the time is nothing, or indefinitely where the current is carried.
         bool stays = wire.StartCelsius >= limit && wire.Heat.AmperesFor(limit) >= amperes;
         double time = stays ? double.PositiveInfinity : OverloadHeating.Seconds(wire.Heat, wire.Capacity, amperes, wire.StartCelsius, limit);
         return time / seconds >= outcome.TimeRatio * (1 - 1e-5);

@@ -40,7 +40,7 @@ public class FuseAgainstWireTests
         TimeCurrentPoint Point(double amperes, double share) => TimeCurrentPoint.Create(
             A(amperes), S(share * OverloadHeating.TimeToReach(wire.Wire, wire.Surroundings, A(amperes), C(70), C(160))!.Value.Seconds));
 
-        // Up to where the wire carries it for ever, the fuse may take any time.
+        // Up to where the wire carries it indefinitely, the fuse may take any time.
         TimeCurrentCurve Curve(double share) => TimeCurrentCurve.Create(
             [], [TimeCurrentPoint.Create(A(0.99 * carried), S(share * 1000)), Point(1.1 * carried, share), Point(2 * carried, share), Point(4 * carried, share)]);
         WireProtection same = FuseAgainstWire.Check(Curve(1), [Bearing(wire)], A(1000));
@@ -147,7 +147,7 @@ public class FuseAgainstWireTests
         Assert.Equal(ProtectionVerdict.NotProtected, FuseAgainstWire.Check(Fifteen, wire.Carrying(A(10)), A(500)).Verdict);
     }
 
-    /// <summary>Starting at the limit with no allowance, a wire that carries everything for ever is protected, and one that does not is not.</summary>
+    /// <summary>Starting at the limit with no allowance, a wire that carries everything indefinitely is protected, and one that does not is not.</summary>
     [Fact]
     public void Check_StartAtTheLimit_DependsOnWhatIsCarried()
     {

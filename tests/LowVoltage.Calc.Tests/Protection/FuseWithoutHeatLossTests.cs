@@ -4,7 +4,7 @@ using static LowVoltage.Calc.Tests.Heating.TestWires;
 namespace LowVoltage.Calc.Tests.Protection;
 
 /// <summary>
-/// The proof of a small fuse on a thick wire: what the wire does not carry for ever opens the fuse within 5 s, before the Joule integral
+/// The proof of a small fuse on a thick wire: what the wire does not carry indefinitely opens the fuse within 5 s, before the Joule integral
 /// C·ln(R(160 °C)/R(start))/(α·R20) has flowed, which takes the wire to its short-circuit limit if it loses no heat.
 /// </summary>
 public class FuseWithoutHeatLossTests
@@ -92,7 +92,7 @@ public class FuseWithoutHeatLossTests
         TightestPoint carried = FuseAgainstWireKernel.Verdict(wire, curve, 26);
         Assert.Equal((20.0, double.PositiveInfinity, ProtectionRegime.Sustained), (carried.Amperes, carried.Ratio, carried.Regime));
 
-        // At exactly what holds 160 °C for ever the wire never gets there; a little more and the Joule integrals are compared.
+        // At exactly what holds 160 °C indefinitely the wire never gets there; a little more and the Joule integrals are compared.
         double holds = wire.Heat.AmperesFor(160);
         Assert.True(double.IsPositiveInfinity(FuseAgainstWireKernel.Verdict(wire, curve, holds).Ratio));
         Assert.InRange(FuseAgainstWireKernel.Verdict(wire, curve, holds * 1.001).Ratio, 10, 15);
