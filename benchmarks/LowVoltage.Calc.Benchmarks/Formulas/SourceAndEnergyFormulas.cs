@@ -135,7 +135,7 @@ public readonly struct NeutralBroken : IUnitsFormula
 [Formula("LeadAcidCharge.VoltageAt", "rest voltage at a state of charge, plus its change with temperature", 1)]
 public readonly struct LeadAcidVoltage : IFormula
 {
-    public double Raw(Case x) => 11.89 + ((12.06 - 11.89) * 0.1 / 0.25) + (0.024 / (10 / 1.8) * (x.Celsius - (48 / 1.8)));
+    public double Raw(Case x) => 11.89 + ((12.06 - 11.89) * 0.1 / 0.25) + (6 * 0.0002 * (x.Celsius - (48 / 1.8)));
 
     public double Typed(Case x) => LeadAcidCharge.VoltageAt(0.1, x.Temperature).Volts;
 }
