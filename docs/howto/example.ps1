@@ -12,7 +12,7 @@ $requirements = [LowVoltage.Calc.CircuitRequirements]@{
     Feed       = [UnitsNet.Length]::FromMeters(6)
     Return     = [LowVoltage.Calc.Circuits.ReturnPath]::Chassis([UnitsNet.ElectricResistance]::FromMilliohms(3))
     Upstream   = [UnitsNet.ElectricResistance]::FromMilliohms(15)
-    Ambient    = [UnitsNet.Temperature]::FromDegreesCelsius(45)
+    Place      = [LowVoltage.Calc.Conductors.Place]@{ Ambient = [UnitsNet.Temperature]::FromDegreesCelsius(45) }
     Insulation = [LowVoltage.Calc.Conductors.InsulationMaterial]::PolyvinylChloride
 }
 $rules = [LowVoltage.Calc.DesignRules]::RoadVehicle
