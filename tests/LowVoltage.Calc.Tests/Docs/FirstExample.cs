@@ -1,7 +1,6 @@
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
-using LowVoltage.Calc.Design;
 
 namespace LowVoltage.Calc.Tests.Docs;
 

@@ -17,6 +17,17 @@ public class ReadmeTests
         Assert.Contains(output.ToString().TrimEnd(), Text(file), StringComparison.Ordinal);
     }
 
+    /// <summary>Whoever pastes the example has the namespaces that it compiles with here; the two first ones reach this file by its own namespace and by the project.</summary>
+    [Theory, InlineData("README.md"), InlineData("PackageReadme.md")]
+    public void Readme_NamesTheNamespacesOfTheFirstExample(string file)
+    {
+        IEnumerable<string> own = Usings(Text("FirstExample.cs")).Append("using LowVoltage.Calc;").Append("using UnitsNet;");
+        Assert.Equal(own.Order(StringComparer.Ordinal), Usings(Text(file)).Order(StringComparer.Ordinal));
+    }
+
+    private static IEnumerable<string> Usings(string text) =>
+        text.Split('\n').Select(line => line.Trim()).Where(line => line.StartsWith("using ", StringComparison.Ordinal) && line.EndsWith(';'));
+
     private static string Text(string resource)
     {
         using StreamReader reader = new(PublishedTable.Open(resource));
