@@ -34,7 +34,7 @@ static void Designs()
                     Console.WriteLine($"  {check.Kind} {check.Value:R} {check.Limit:R} {check.Margin:R} {check.Outcome}");
                 }
 
-                Console.WriteLine($"  {design.ConductorMass.Kilograms:R} kg, {design.SupplyRange?.Nominal.Current.Amperes:R} A, {string.Join(" | ", design.Advice)}");
+                Console.WriteLine($"  {design.ConductorMass.Kilograms:R} kg, {(design.SupplyRange?.Nominal is { Exists: true } point ? point.Current.Amperes : (double?)null):R} A, {string.Join(" | ", design.Advice)}");
                 if (meters == 5.5)
                 {
                     Explained(design.Explain());
