@@ -244,9 +244,7 @@ internal sealed partial class BranchState
     private void Take(SupplyLevel level, in LoopPoint point, double pathOhms)
     {
         bool disconnects = Source.Action == LimitAction.Disconnects && point.Exists && point.Amperes > Source.LimitAmperes;
-
-        // A supply that holds its limit in series with another source has given up its voltage: the others would push the load's current through it backwards.
-        bool collapses = point.Exists && point.Limited && Source.Beyond is not null;
+        bool collapses = point.Exists && Source.Collapses(point.Limited);
         if (!point.Exists || disconnects || collapses)
         {
             double volts = Source.VoltsAt(level);

@@ -100,6 +100,13 @@ internal static class OperatingPointSolver
                 $"The circuit would draw {Accept.Text(point.Amperes)} A and the source disconnects above {Accept.Text(numbers.LimitAmperes)} A.");
         }
 
+        if (numbers.Collapses(point.Limited))
+        {
+            return none(
+                NoOperatingPoint.SourceLimit, numbers.LimitAmperes * point.Volts,
+                $"The load takes more than the {Accept.Text(numbers.LimitAmperes)} A that one of the sources in series holds: the others would push its current through that one backwards.");
+        }
+
         PathElement[] elements = [.. Elements(path, temperature, model, point)];
         foreach (PathElement element in elements)
         {

@@ -17,6 +17,9 @@ internal readonly record struct SourceNumbers(
     /// <summary>The limit that the source holds; +∞ for one that has none or that disconnects.</summary>
     internal double HeldAmperes => Action == LimitAction.Holds ? LimitAmperes : double.PositiveInfinity;
 
+    /// <summary>Whether a supply that holds its limit in series with others has given up its voltage: the others would push the load's current through it backwards.</summary>
+    internal bool Collapses(bool limited) => limited && Beyond is not null;
+
     /// <summary>The most that can flow through some ohms, the source's own included, while it holds its limits, A; +∞ for one that holds none.</summary>
     internal double HeldThrough(SupplyLevel level, double ohms) => Beyond?.Amperes(level == SupplyLevel.Maximum, VoltsAt(level), ohms) ?? HeldAmperes;
 

@@ -53,7 +53,7 @@ public class DesignRulesTests
     [InlineData(2)]
     [InlineData(6)]
     [InlineData(24)]
-    public void LowerOf_IsTheLowerAndNeverFallsWithTheSize(int conductors)
+    public void LowerOf_IsTheLowerAndNeverFallsFromRowToRowOfTheTable(int conductors)
     {
         CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(1)), conductors: conductors);
         double before = 0;
