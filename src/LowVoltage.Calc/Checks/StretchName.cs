@@ -8,27 +8,33 @@ namespace LowVoltage.Calc.Checks;
 internal sealed class StretchName
 {
     private readonly string part;
-    private readonly Segment? segment;
+    private readonly double meters;
+    private readonly int parallel;
+    private readonly Conductor? conductor;
 
-    private StretchName(string part, Segment? segment)
+    private StretchName(string part, double meters, int parallel, Conductor? conductor)
     {
         this.part = part;
-        this.segment = segment;
+        this.meters = meters;
+        this.parallel = parallel;
+        this.conductor = conductor;
     }
 
     /// <summary>The one wire of a circuit that has no other.</summary>
-    internal static StretchName Only { get; } = new("wire", null);
+    internal static StretchName Only { get; } = new("wire", 0, 1, null);
 
     /// <summary>The feed, or feed and return alike, of a circuit whose return is something else.</summary>
-    internal static StretchName Feed { get; } = new("feed", null);
+    internal static StretchName Feed { get; } = new("feed", 0, 1, null);
 
     /// <summary>Whether it tells one stretch from others.</summary>
     internal bool IsOneOfSeveral => !ReferenceEquals(this, Only);
 
-    internal static StretchName Of(string part, Segment segment) => new(part, segment);
+    internal static StretchName Of(string part, Segment segment) => new(part, segment.Meters, segment.Parallel, segment.Conductor);
+
+    internal static StretchName Of(string part, double meters, int parallel, Conductor conductor) => new(part, meters, parallel, conductor);
 
     /// <inheritdoc/>
-    public override string ToString() => segment is null ? part : $"{part}, {Text(segment.Meters, segment.Parallel, segment.Conductor)}";
+    public override string ToString() => conductor is null ? part : $"{part}, {Text(meters, parallel, conductor)}";
 
     internal static string Text(double meters, int parallel, Conductor conductor) =>
         $"{Accept.Short(meters)} m of {(parallel == 1 ? "" : $"{Accept.Text(parallel)} × ")}{conductor}";

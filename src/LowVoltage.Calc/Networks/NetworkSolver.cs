@@ -86,6 +86,9 @@ internal sealed partial class NetworkSolver
     /// <summary>Steps of Newton's method in all, the linear first one included.</summary>
     internal int Steps { get; private set; }
 
+    /// <summary>The ties with their voltages of now.</summary>
+    internal Tie[] TiesNow => [.. ties];
+
     /// <summary>Sets the voltage of a tie.</summary>
     internal void SetTie(int tie, double volts) => ties[tie] = ties[tie] with { Volts = volts };
 

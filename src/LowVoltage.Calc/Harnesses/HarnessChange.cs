@@ -1,0 +1,18 @@
+namespace LowVoltage.Calc.Harnesses;
+
+/// <summary>What is different from the harness as stated: branches that are interrupted, a short, loads all off.</summary>
+internal sealed record HarnessChange
+{
+    internal static HarnessChange None { get; } = new();
+
+    /// <summary>Branches that carry nothing, by index.</summary>
+    internal IReadOnlyCollection<int> Open { get; init; } = [];
+
+    /// <summary>Two nodes with a resistance between them that should not be there.</summary>
+    internal (int A, int B, double Ohms)? Short { get; init; }
+
+    internal bool LoadsOff { get; init; }
+
+    /// <summary>Resistance of every branch, Ω, where wires do not follow their current; else null.</summary>
+    internal double[]? Ohms { get; init; }
+}

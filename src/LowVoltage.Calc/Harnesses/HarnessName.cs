@@ -1,0 +1,28 @@
+namespace LowVoltage.Calc.Harnesses;
+
+/// <summary>Names of what a harness is made of.</summary>
+internal static class HarnessName
+{
+    internal static string Check(string id, string parameter)
+    {
+        _ = id ?? throw new ArgumentNullException(parameter);
+        return id.Trim().Length > 0 ? id : throw new ArgumentException("A name must not be empty.", parameter);
+    }
+
+    /// <summary>The two nodes that something lies between.</summary>
+    internal static void CheckEnds(string id, string from, string to, string parameter)
+    {
+        if (string.Equals(from, to, StringComparison.Ordinal))
+        {
+            throw new ArgumentException($"{id} runs from node {from} to itself; it needs two different nodes.", parameter);
+        }
+    }
+
+    /// <summary>A few names for a message, the rest counted.</summary>
+    internal static string List(IEnumerable<string> ids)
+    {
+        const int most = 12;
+        string[] all = [.. ids];
+        return all.Length <= most ? string.Join(", ", all) : $"{string.Join(", ", all.Take(most))} and {Quantities.Accept.Text(all.Length - most)} more";
+    }
+}

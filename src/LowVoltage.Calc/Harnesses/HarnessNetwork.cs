@@ -1,0 +1,348 @@
+using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Networks;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Harnesses;
+
+/// <summary>A harness in one load case as a network that can be solved at each supply level.</summary>
+/// <remarks>
+/// A wire is U = A·I + B·I³ with the warmth of its own r.m.s. current inside. Where loads have a duty cycle the r.m.s. current of each wire is found from the r.m.s. currents of the loads, added as if they
+/// came together (never less than the true one), and the wires are warmed again until nothing changes. One owner: not thread-safe.
+/// </remarks>
+internal sealed class HarnessNetwork
+{
+    private const int Gone = -1;
+    private const int MostRounds = 60;
+
+    private readonly Harness harness;
+    private readonly LoadCase used;
+    private readonly HarnessChange change;
+    private readonly SegmentState[] wires;
+    private readonly (int Element, int Tie)[] ofBranch;
+    private readonly (int Element, int Tie)[] ofSource;
+    private readonly (int First, int Count)[] ofLoad;
+    private readonly NetworkSolver solver;
+    private readonly double[] factors;
+    private NetworkSolver? heat;
+
+    internal HarnessNetwork(Harness harness, LoadCase used, HarnessChange change)
+    {
+        this.harness = harness;
+        this.used = used;
+        this.change = change;
+        wires = HarnessWires.StatesOf(harness, used);
+        factors = [.. Enumerable.Repeat(1.0, wires.Length)];
+        ofBranch = new (int, int)[harness.BranchArray.Length];
+        ofSource = new (int, int)[harness.SourceArray.Length];
+        ofLoad = new (int, int)[harness.LoadArray.Length];
+        List<Element> elements = [];
+        List<Tie> ties = [];
+        AddBranches(elements, ties);
+        AddSources(elements, ties);
+        AddLoads(elements);
+        ShortElement = Gone;
+        if (change.Short is { } fault)
+        {
+            (ShortElement, ShortTie) = fault.Ohms > 0 ? (elements.Count, Gone) : (Gone, ties.Count);
+            if (fault.Ohms > 0)
+            {
+                elements.Add(Element.Resistance(fault.A, fault.B, fault.Ohms));
+            }
+            else
+            {
+                ties.Add(new Tie(fault.A, fault.B, 0));
+            }
+        }
+
+        Element[] all = [.. elements];
+        Tie[] tied = [.. ties];
+        solver = new NetworkSolver(NetworkShape.Create(harness.Nodes.Count, harness.NodeIndex(harness.Reference), all, tied), all, tied);
+    }
+
+    internal static bool IsIdeal(in SourceNumbers numbers) =>
+        (numbers.GreatestOhms == 0 || numbers.LeastOhms == 0) && double.IsInfinity(numbers.HeldAmperes);
+
+    private int ShortElement { get; }
+
+    private int ShortTie { get; } = Gone;
+
+    /// <summary>Solves at a supply level.</summary>
+    internal HarnessState Solve(SupplyLevel level)
+    {
+        SetSources(level);
+        for (int k = 0; k < factors.Length; k++)
+        {
+            factors[k] = 1;
+        }
+
+        bool duty = HasDuty();
+        HarnessState state = SolveOnce(level);
+        for (int round = 0; duty && state.Exists && round < MostRounds; round++)
+        {
+            double moved = FindHeat(state);
+            if (moved <= 1e-14)
+            {
+                break;
+            }
+
+            SetWires();
+            state = SolveOnce(level);
+        }
+
+        if (duty && state.Exists)
+        {
+            _ = FindHeat(state);
+        }
+
+        return state;
+    }
+
+    private HarnessState SolveOnce(SupplyLevel level)
+    {
+        NetworkEnd end = solver.Solve();
+        HarnessState state = new(harness, used, wires)
+        {
+            Level = level,
+            End = end,
+            Volts = [.. solver.Volts],
+            Grounds = solver.Grounds,
+            Amperes = [.. ofBranch.Select(Through)],
+            SourceAmperes = [.. ofSource.Select(at => 0 - Through(at))],
+            Disconnected = [.. ofSource.Select(at => at.Element >= 0 && solver.IsDisconnected(at.Element))],
+            LoadAmperes = [.. ofLoad.Select(at => Sum(at))],
+            LoadPowers = [.. ofLoad.Select(at => WorstPower(at))],
+            ShortAmperes = Through((ShortElement, ShortTie)),
+            Balance = solver.Balance,
+            Share = solver.Share,
+            DroppedOut = solver.DroppedOut,
+            Hardest = Array.FindIndex(ofLoad, at => solver.Hardest >= at.First && solver.Hardest < at.First + at.Count),
+            Steps = solver.Steps,
+        };
+        state.HeatAmperes = [.. state.Amperes.Select(Math.Abs)];
+        return state;
+    }
+
+    private double Through((int Element, int Tie) at) =>
+        at.Element >= 0 ? solver.Amperes[at.Element] : at.Tie >= 0 ? solver.TieAmperes[at.Tie] : 0;
+
+    private double Sum((int First, int Count) at)
+    {
+        double sum = 0;
+        for (int k = at.First; k < at.First + at.Count; k++)
+        {
+            sum += solver.Amperes[k];
+        }
+
+        return sum;
+    }
+
+    private PowerState WorstPower((int First, int Count) at)
+    {
+        PowerState worst = PowerState.On;
+        for (int k = at.First; k < at.First + at.Count; k++)
+        {
+            worst = solver.Powers[k] > worst ? solver.Powers[k] : worst;
+        }
+
+        return worst;
+    }
+
+    private void AddBranches(List<Element> elements, List<Tie> ties)
+    {
+        HarnessGraph graph = harness.Graph;
+        HashSet<int> open = [.. change.Open];
+        for (int k = 0; k < ofBranch.Length; k++)
+        {
+            HarnessBranch branch = harness.BranchArray[k];
+            ofBranch[k] = (Gone, Gone);
+            if (open.Contains(k) || (branch is HarnessSwitch contact && !used.IsClosed(contact)))
+            {
+                continue;
+            }
+
+            double stated = change.Ohms is { } ohms ? ohms[k] : branch.FixedOhms;
+            if (branch is HarnessWire && change.Ohms is null)
+            {
+                ofBranch[k] = (elements.Count, Gone);
+                elements.Add(WireElement(k));
+            }
+            else if (stated > 0)
+            {
+                ofBranch[k] = (elements.Count, Gone);
+                elements.Add(Element.Resistance(graph.From[k], graph.To[k], stated));
+            }
+            else
+            {
+                ofBranch[k] = (Gone, ties.Count);
+                ties.Add(new Tie(graph.From[k], graph.To[k], 0));
+            }
+        }
+    }
+
+    private Element WireElement(int k)
+    {
+        (double ohms, double cubic) = wires[k].Law();
+        return Element.Wire(harness.Graph.From[k], harness.Graph.To[k], harness.BranchArray[k].FixedOhms + ohms, cubic * factors[k] * factors[k]);
+    }
+
+    private void SetWires()
+    {
+        for (int k = 0; k < ofBranch.Length; k++)
+        {
+            if (harness.BranchArray[k] is HarnessWire && change.Ohms is null && ofBranch[k].Element >= 0)
+            {
+                solver.Elements[ofBranch[k].Element].B = WireElement(k).B;
+            }
+        }
+    }
+
+    private void AddSources(List<Element> elements, List<Tie> ties)
+    {
+        for (int k = 0; k < ofSource.Length; k++)
+        {
+            HarnessSource source = harness.SourceArray[k];
+            int plus = harness.NodeIndex(source.Positive), minus = harness.NodeIndex(source.Negative);
+            if (source.Panel is { } panel)
+            {
+                ofSource[k] = (elements.Count, Gone);
+                elements.Add(Element.Solar(plus, minus, panel.ShortAmperes, panel.SaturationAmperes, panel.SlopeVolts));
+                continue;
+            }
+
+            SourceNumbers numbers = source.Source!.Numbers;
+            if (IsIdeal(numbers))
+            {
+                ofSource[k] = (Gone, ties.Count);
+                ties.Add(new Tie(plus, minus, numbers.NominalVolts));
+                continue;
+            }
+
+            ofSource[k] = (elements.Count, Gone);
+            Element element = numbers.Action == LimitAction.Holds
+                ? Element.Supply(plus, minus, numbers.NominalVolts, numbers.LimitAmperes, numbers.NominalOhms)
+                : Element.Battery(plus, minus, numbers.NominalVolts, numbers.NominalOhms);
+            element.Trips = numbers.Action == LimitAction.Disconnects ? numbers.LimitAmperes : double.PositiveInfinity;
+            elements.Add(element);
+        }
+    }
+
+    private void SetSources(SupplyLevel level)
+    {
+        for (int k = 0; k < ofSource.Length; k++)
+        {
+            if (harness.SourceArray[k].Source is not { } source)
+            {
+                continue;
+            }
+
+            double volts = source.Numbers.VoltsAt(level), ohms = source.Numbers.OhmsAt(level);
+            if (ofSource[k].Tie >= 0)
+            {
+                solver.SetTie(ofSource[k].Tie, volts);
+                continue;
+            }
+
+            ref Element element = ref solver.Elements[ofSource[k].Element];
+            element.A = volts;
+            if (element.Law == ElementLaw.Supply)
+            {
+                element.C = ohms;
+            }
+            else
+            {
+                element.B = 1 / ohms;
+            }
+        }
+    }
+
+    private void AddLoads(List<Element> elements)
+    {
+        for (int k = 0; k < ofLoad.Length; k++)
+        {
+            HarnessLoad load = harness.LoadArray[k];
+            int first = elements.Count;
+            if (!change.LoadsOff && used.UseOf(load.Id) != LoadUse.Off)
+            {
+                LoadElements.Add(elements, harness.NodeIndex(load.Positive), harness.NodeIndex(load.Negative), load.Load, StateOf(load));
+            }
+
+            ofLoad[k] = (first, elements.Count - first);
+        }
+    }
+
+    private LoadState StateOf(HarnessLoad load) => used.UseOf(load.Id) switch
+    {
+        LoadUse.Starting => LoadState.Peak,
+        LoadUse.Stalled => LoadState.LockedRotor,
+        _ => LoadState.Running,
+    };
+
+    private bool HasDuty() => Array.Exists(harness.LoadArray, l => used.UseOf(l.Id) != LoadUse.Off && !l.Load.HeatFactor(StateOf(l)).Equals(1.0));
+
+    // The r.m.s. current of every branch: the loads' r.m.s. currents through the wires as they now are. Returns by how much a wire's factor moved.
+    private double FindHeat(HarnessState state)
+    {
+        List<Element> elements = [];
+        foreach (Element element in solver.Elements)
+        {
+            elements.Add(element.Law == ElementLaw.Cubic ? Straightened(element, elements.Count) : element);
+        }
+
+        for (int k = 0; k < ofLoad.Length; k++)
+        {
+            double share = HeatShare(state, k);
+            for (int e = ofLoad[k].First; e < ofLoad[k].First + ofLoad[k].Count; e++)
+            {
+                Element old = solver.Elements[e];
+                elements[e] = Element.Drawn(old.Positive, old.Negative, solver.Amperes[e] * share);
+            }
+        }
+
+        Tie[] ties = solver.TiesNow;
+        heat ??= new NetworkSolver(NetworkShape.Create(harness.Nodes.Count, harness.NodeIndex(harness.Reference), [.. elements], ties), [.. elements], ties);
+        elements.CopyTo(heat.Elements);
+        for (int k = 0; k < ties.Length; k++)
+        {
+            heat.SetTie(k, ties[k].Volts);
+        }
+
+        if (heat.Solve() != NetworkEnd.Solved)
+        {
+            return 0;
+        }
+
+        return TakeHeat(state);
+    }
+
+    private double TakeHeat(HarnessState state)
+    {
+        double moved = 0, most = state.Amperes.Length == 0 ? 0 : state.Amperes.Max(Math.Abs);
+        for (int k = 0; k < ofBranch.Length; k++)
+        {
+            (int element, int tie) = ofBranch[k];
+            double through = Math.Abs(element >= 0 ? heat!.Amperes[element] : tie >= 0 ? heat!.TieAmperes[tie] : 0), on = Math.Abs(state.Amperes[k]);
+            state.HeatAmperes[k] = through;
+            double factor = on > 1e-9 * most ? through / on : 1;
+            moved = Math.Max(moved, Math.Abs(factor - factors[k]));
+            factors[k] = factor;
+        }
+
+        return moved;
+    }
+
+    private double HeatShare(HarnessState state, int load)
+    {
+        HarnessLoad at = harness.LoadArray[load];
+        double on = state.LoadAmperes[load], volts = state.VoltsAcross(load);
+        return Math.Abs(on) > 0 && volts > 0 ? at.Load.HeatingAmperesAt(volts, StateOf(at)) / at.Load.AmperesAt(volts, StateOf(at)) : 1;
+    }
+
+    private Element Straightened(in Element wire, int k)
+    {
+        double amperes = solver.Amperes[k];
+        return Element.Resistance(wire.Positive, wire.Negative, wire.A + (wire.B * amperes * amperes));
+    }
+}

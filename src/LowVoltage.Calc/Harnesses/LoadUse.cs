@@ -1,0 +1,17 @@
+namespace LowVoltage.Calc.Harnesses;
+
+/// <summary>What a load case has a load do.</summary>
+internal enum LoadUse
+{
+    /// <summary>Steady running.</summary>
+    Running,
+
+    /// <summary>Switched off.</summary>
+    Off,
+
+    /// <summary>Starting.</summary>
+    Starting,
+
+    /// <summary>A motor held still.</summary>
+    Stalled,
+}
