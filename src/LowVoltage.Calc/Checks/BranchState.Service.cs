@@ -36,7 +36,7 @@ internal sealed partial class BranchState
     }
 
     /// <summary>The operating point while the load starts. The start is over before the conductors warm up: they are as warm as in running.</summary>
-    internal LoopPoint StartPoint(SupplyLevel level) => PointIn(level, LoadState.Peak);
+    internal LoopPoint StartPoint(SupplyLevel level) => Solved is { Starts.Length: > 0 } ? Solved.Starts[(int)level] : PointIn(level, LoadState.Peak);
 
     /// <summary>The operating point with the motor blocked, its conductors as warm as in running.</summary>
     internal LoopPoint StalledPoint(SupplyLevel level) => PointIn(level, LoadState.LockedRotor);

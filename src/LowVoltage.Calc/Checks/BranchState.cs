@@ -84,6 +84,12 @@ internal sealed partial class BranchState
 
     internal FuseRating? Fuse { get; private set; }
 
+    /// <summary>What a network says where the branch is part of one; null for a circuit of its own.</summary>
+    internal SolvedDuty? Solved { get; init; }
+
+    /// <summary>Whether fuses on several sides feed it, so that none of them protects it alone.</summary>
+    internal bool FedFromSeveralSides { get; init; }
+
     /// <summary>Whether there is more than one stretch, so that a check must say which it is about.</summary>
     internal bool Several => stretches.Length > 1;
 
@@ -147,7 +153,15 @@ internal sealed partial class BranchState
             if ((known & Known.Duty) == 0)
             {
                 Rate();
-                SolveDuty();
+                if (Solved is null)
+                {
+                    SolveDuty();
+                }
+                else
+                {
+                    duty = Solved.Duty;
+                }
+
                 known |= Known.Duty;
             }
 
@@ -201,7 +215,7 @@ internal sealed partial class BranchState
     internal double HeatingAmperes => Duty.Exists ? Duty.HeatingAmperes : 0;
 
     /// <summary>The current that heats a stretch in service, A.</summary>
-    internal double HeatingIn(int stretch) => HeatingAmperes + stretches[stretch].OtherAmperes;
+    internal double HeatingIn(int stretch) => Solved is null ? HeatingAmperes + stretches[stretch].OtherAmperes : Solved.Heating[stretch];
 
     /// <summary>What a check about one stretch calls it; null where there is only one.</summary>
     internal StretchName? NameOf(int stretch) => Several ? stretches[stretch].Name : null;

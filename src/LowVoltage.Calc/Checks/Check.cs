@@ -42,6 +42,12 @@ internal abstract class Check(int order, string id, string name, string unit, bo
     /// <summary>Where it stands when it is about no stretch of wire.</summary>
     internal virtual string Where => IsOfFuse ? "fuse" : "wire";
 
+    /// <summary>What it is about in a harness: each wire, each load, or each fuse with what it protects.</summary>
+    internal virtual CheckScope Scope => IsOfFuse ? CheckScope.Fuse : CheckScope.Wire;
+
+    /// <summary>Whether it is about a load that starts or stalls, and so is asked again for each that may.</summary>
+    internal virtual bool IsOfStart => false;
+
     /// <summary>Answers the question.</summary>
     /// <returns>False when the question does not arise.</returns>
     internal abstract bool TryAsk(BranchState at, out CheckResult result);

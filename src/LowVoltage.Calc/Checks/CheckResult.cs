@@ -95,6 +95,8 @@ public readonly struct CheckResult : IEquatable<CheckResult>
 
     internal bool HasNumbers => check is not null && !double.IsNaN(value) && !double.IsNaN(limit);
 
+    internal StretchName? Stretch => stretch;
+
     /// <summary>Whether it is about one of several stretches.</summary>
     internal bool IsOfSeveral => stretch is { IsOneOfSeveral: true };
 

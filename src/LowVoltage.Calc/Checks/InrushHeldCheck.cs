@@ -22,6 +22,8 @@ internal sealed class InrushHeldCheck()
 
     internal override bool NeedsFuseData => true;
 
+    internal override bool IsOfStart => true;
+
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         result = default;

@@ -17,6 +17,8 @@ internal sealed class LoadVoltageCheck()
 
     internal override string Where => "load";
 
+    internal override CheckScope Scope => CheckScope.Load;
+
     internal override bool IsCuredBySize(BranchState at) => LoadVoltageCheck.SourceIsTooLow(at) is null;
 
     internal override bool TryAsk(BranchState at, out CheckResult result)

@@ -29,18 +29,27 @@ internal sealed class OvercurrentProtectionCheck()
         }
 
         int weakest = at.WeakestStretch(out double amperes);
+        if (at.FedFromSeveralSides && !(at.AtFuseAmperes <= amperes))
+        {
+            result = Unknown(at.Practice.ShareReference, CheckSubject.Of(2).In(at.NameOf(weakest)));
+            return true;
+        }
+
         result = double.IsInfinity(at.AtFuseAmperes)
             ? InWords(CheckOutcome.Fail, at.Practice.ShareReference, CheckSubject.Of(0).In(at.NameOf(weakest)))
             : Judge(at.AtFuseAmperes, amperes, at.Practice.ShareReference, CheckSubject.Of(0).In(at.NameOf(weakest)));
         return true;
     }
 
-    internal override string Note(in CheckResult result) => result.NoteKind == 1
+    internal override string Note(in CheckResult result) => result.NoteKind == 2
+        ? "current reaches this wire from several sides, through fuses of which none protects it alone"
+        : result.NoteKind == 1
         ? "the wire is not rated here, and no fuse protects it"
         : result.Outcome == CheckOutcome.Pass ? "no fuse is needed: the supply cannot overload the wire" : "no fuse or breaker protects this wire, and the supply can overload it";
 
-    internal override string Advice(in CheckResult result, BranchState at) =>
-        "Fit a fuse or breaker at the source that the wire's current allows, or a supply that cannot give more than the wire carries.";
+    internal override string Advice(in CheckResult result, BranchState at) => result.NoteKind == 2
+        ? "Read the fault audit of the harness for this wire, or give it a fuse at each end that feeds it."
+        : "Fit a fuse or breaker at the source that the wire's current allows, or a supply that cannot give more than the wire carries.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)
     {

@@ -18,6 +18,8 @@ internal sealed class PowerDeliveryCheck()
 
     internal override string Where => "load";
 
+    internal override CheckScope Scope => CheckScope.Load;
+
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         ref readonly WireDuty duty = ref at.Duty;

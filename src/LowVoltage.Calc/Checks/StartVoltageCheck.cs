@@ -27,6 +27,8 @@ internal sealed class StartVoltageCheck()
 
     internal override string Where => "load";
 
+    internal override CheckScope Scope => CheckScope.Load;
+
     internal override bool IsCuredBySize(BranchState at) => LoadVoltageCheck.SourceIsTooLow(at) is null;
 
     internal override bool TryAsk(BranchState at, out CheckResult result)

@@ -16,6 +16,8 @@ internal sealed class VoltageDropCheck()
 {
     internal override string Where => "way out and back";
 
+    internal override CheckScope Scope => CheckScope.Load;
+
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         ref readonly WireDuty duty = ref at.Duty;

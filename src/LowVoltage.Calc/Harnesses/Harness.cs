@@ -154,8 +154,17 @@ public sealed partial class Harness
         }
     }
 
+    internal void RequireFused()
+    {
+        string[] open = [.. Parts.Branches.OfType<HarnessFuse>().Where(f => f.Rating is null).Select(f => f.Id)];
+        if (open.Length > 0)
+        {
+            throw new InvalidOperationException($"These fuses have no rating yet: {HarnessName.List(open)}. State one, or have the harness sized.");
+        }
+    }
+
     private static LoadCase[] UsualCases(HarnessLoad[] loads) =>
-        [LoadCase.AllOn, .. loads.Where(l => l.Load.Starts).Select(l => LoadCase.Create($"{l.Id} starts").WithStarting(l.Id))];
+        [LoadCase.AllOn, .. loads.Where(l => l.Load.Starts || l.Load.HasSurge).Select(l => LoadCase.Create($"{l.Id} starts").WithStarting(l.Id))];
 
     private static Dictionary<string, int> Indices<T>(T[] parts, Func<T, string> id)
     {

@@ -13,6 +13,12 @@ internal sealed record HarnessChange
 
     internal bool LoadsOff { get; init; }
 
+    /// <summary>Whether loads of constant power stay on below their least voltage, as the checks count them.</summary>
+    internal bool LoadsStayOn { get; init; }
+
+    /// <summary>Whether supplies that hold a limit, and solar panels, are taken off.</summary>
+    internal bool BatteriesOnly { get; init; }
+
     /// <summary>Resistance of every branch, Ω, where wires do not follow their current; else null.</summary>
     internal double[]? Ohms { get; init; }
 }

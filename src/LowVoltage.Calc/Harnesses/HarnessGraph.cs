@@ -12,13 +12,14 @@ internal sealed class HarnessGraph
     private readonly int[] toward;
     private readonly FeedEnd[] ends;
 
-    private HarnessGraph(int[] from, int[] to, int[] toward, FeedEnd[] ends, int[] part)
+    private HarnessGraph(int[] from, int[] to, int[] toward, FeedEnd[] ends, int[] part, int[] order)
     {
         From = from;
         To = to;
         this.toward = toward;
         this.ends = ends;
         Part = part;
+        Order = order;
     }
 
     /// <summary>Node index at either end of each branch.</summary>
@@ -28,6 +29,9 @@ internal sealed class HarnessGraph
 
     /// <summary>Nodes that branches join have the same number.</summary>
     internal int[] Part { get; }
+
+    /// <summary>The nodes, each after the one that feeds it.</summary>
+    internal int[] Order { get; }
 
     /// <summary>The branch that feeds a node, or −1 where its way ends.</summary>
     internal int FeedOf(int node) => toward[node];
@@ -90,6 +94,7 @@ internal sealed class HarnessGraph
         private readonly int[] toward = [.. Enumerable.Repeat(None, at.Length)];
         private readonly int[] part = new int[at.Length];
         private readonly FeedEnd[] ends = new FeedEnd[at.Length];
+        private readonly List<int> all = [];
         private int clock;
 
         internal HarnessGraph Find()
@@ -106,12 +111,13 @@ internal sealed class HarnessGraph
                 }
             }
 
-            return new HarnessGraph(from, to, toward, ends, part);
+            return new HarnessGraph(from, to, toward, ends, part, [.. all]);
         }
 
         private void Grow(int root, bool dead)
         {
             List<int> order = Descend(root);
+            all.AddRange(order);
             for (int k = order.Count - 1; k > 0; k--)
             {
                 int node = order[k], above = by[node] == None ? root : Other(by[node], node);

@@ -24,6 +24,7 @@ internal sealed class HarnessNetwork
     private readonly (int Element, int Tie)[] ofBranch;
     private readonly (int Element, int Tie)[] ofSource;
     private readonly (int First, int Count)[] ofLoad;
+    private readonly HarnessGraph graph;
     private readonly NetworkSolver solver;
     private readonly double[] factors;
     private NetworkSolver? heat;
@@ -40,7 +41,9 @@ internal sealed class HarnessNetwork
         ofLoad = new (int, int)[harness.LoadArray.Length];
         List<Element> elements = [];
         List<Tie> ties = [];
-        AddBranches(elements, ties);
+        int[] open = OpenBranches(harness, used, change);
+        graph = open.Length == 0 ? harness.Graph : HarnessGraph.Of(harness, open);
+        AddBranches(elements, ties, open);
         AddSources(elements, ties);
         AddLoads(elements);
         ShortElement = Gone;
@@ -100,6 +103,13 @@ internal sealed class HarnessNetwork
         return state;
     }
 
+    /// <summary>The network seen from two nodes at a supply level: open voltage and the resistance behind it.</summary>
+    internal (double Volts, double Ohms) Thevenin(SupplyLevel level, int a, int b)
+    {
+        _ = Solve(level);
+        return solver.Thevenin(a, b);
+    }
+
     private HarnessState SolveOnce(SupplyLevel level)
     {
         NetworkEnd end = solver.Solve();
@@ -121,8 +131,41 @@ internal sealed class HarnessNetwork
             Hardest = Array.FindIndex(ofLoad, at => solver.Hardest >= at.First && solver.Hardest < at.First + at.Count),
             Steps = solver.Steps,
         };
+        Balance(state);
         state.HeatAmperes = [.. state.Amperes.Select(Math.Abs)];
         return state;
+    }
+
+    // Where a branch is fed from one end its current is what leaves behind it: exact, while the small voltage across a stout wire is not.
+    private void Balance(HarnessState state)
+    {
+        if (!state.Exists)
+        {
+            return;
+        }
+
+        double[] leaves = new double[harness.Nodes.Count];
+        for (int k = 0; k < ofLoad.Length; k++)
+        {
+            leaves[harness.NodeIndex(harness.LoadArray[k].Positive)] += state.LoadAmperes[k];
+            leaves[harness.NodeIndex(harness.LoadArray[k].Negative)] -= state.LoadAmperes[k];
+        }
+
+        if (change.Short is { } fault)
+        {
+            leaves[fault.A] += state.ShortAmperes;
+            leaves[fault.B] -= state.ShortAmperes;
+        }
+
+        for (int n = graph.Order.Length - 1; n >= 0; n--)
+        {
+            int node = graph.Order[n], branch = graph.FeedOf(node);
+            if (branch >= 0)
+            {
+                state.Amperes[branch] = graph.To[branch] == node ? leaves[node] : 0 - leaves[node];
+                leaves[graph.Other(branch, node)] += leaves[node];
+            }
+        }
     }
 
     private double Through((int Element, int Tie) at) =>
@@ -150,15 +193,18 @@ internal sealed class HarnessNetwork
         return worst;
     }
 
-    private void AddBranches(List<Element> elements, List<Tie> ties)
+    /// <summary>Branches that carry nothing: those that the change opens, and open switches.</summary>
+    private static int[] OpenBranches(Harness harness, LoadCase used, HarnessChange change) =>
+        [.. change.Open.Concat(Enumerable.Range(0, harness.BranchArray.Length).Where(k => harness.BranchArray[k] is HarnessSwitch contact && !used.IsClosed(contact))).Distinct()];
+
+    private void AddBranches(List<Element> elements, List<Tie> ties, int[] gone)
     {
-        HarnessGraph graph = harness.Graph;
-        HashSet<int> open = [.. change.Open];
+        HashSet<int> open = [.. gone];
         for (int k = 0; k < ofBranch.Length; k++)
         {
             HarnessBranch branch = harness.BranchArray[k];
             ofBranch[k] = (Gone, Gone);
-            if (open.Contains(k) || (branch is HarnessSwitch contact && !used.IsClosed(contact)))
+            if (open.Contains(k))
             {
                 continue;
             }
@@ -204,6 +250,12 @@ internal sealed class HarnessNetwork
         for (int k = 0; k < ofSource.Length; k++)
         {
             HarnessSource source = harness.SourceArray[k];
+            ofSource[k] = (Gone, Gone);
+            if (change.BatteriesOnly && (source.Panel is not null || source.Source!.Numbers.Action == LimitAction.Holds))
+            {
+                continue;
+            }
+
             int plus = harness.NodeIndex(source.Positive), minus = harness.NodeIndex(source.Negative);
             if (source.Panel is { } panel)
             {
@@ -233,7 +285,7 @@ internal sealed class HarnessNetwork
     {
         for (int k = 0; k < ofSource.Length; k++)
         {
-            if (harness.SourceArray[k].Source is not { } source)
+            if (harness.SourceArray[k].Source is not { } source || ofSource[k] == (Gone, Gone))
             {
                 continue;
             }
@@ -266,7 +318,7 @@ internal sealed class HarnessNetwork
             int first = elements.Count;
             if (!change.LoadsOff && used.UseOf(load.Id) != LoadUse.Off)
             {
-                LoadElements.Add(elements, harness.NodeIndex(load.Positive), harness.NodeIndex(load.Negative), load.Load, StateOf(load));
+                LoadElements.Add(elements, harness.NodeIndex(load.Positive), harness.NodeIndex(load.Negative), load.Load, StateOf(load), staysOn: change.LoadsStayOn);
             }
 
             ofLoad[k] = (first, elements.Count - first);

@@ -105,6 +105,24 @@ public sealed class LoadCase
 
     internal bool IsClosed(HarnessSwitch contact) => switches.TryGetValue(contact.Id, out bool closed) ? closed : contact.IsClosed;
 
+    /// <summary>The same with what starts or stalls running.</summary>
+    internal LoadCase AsRunning()
+    {
+        Dictionary<string, LoadUse> steady = new(StringComparer.Ordinal);
+        foreach (KeyValuePair<string, LoadUse> use in uses.Where(u => u.Value == LoadUse.Off))
+        {
+            steady.Add(use.Key, use.Value);
+        }
+
+        return steady.Count == uses.Count ? this : new LoadCase(Name, steady, switches, AmbientCelsius, Level);
+    }
+
+    /// <summary>Whether another case is the same but for its name.</summary>
+    internal bool IsLike(LoadCase other) =>
+        Level == other.Level && Equals(AmbientCelsius, other.AmbientCelsius) && uses.Count == other.uses.Count && switches.Count == other.switches.Count
+        && uses.All(u => other.uses.TryGetValue(u.Key, out LoadUse use) && use == u.Value)
+        && switches.All(s => other.switches.TryGetValue(s.Key, out bool closed) && closed == s.Value);
+
     private LoadCase With(string[] loads, LoadUse use)
     {
         Dictionary<string, LoadUse> changed = new(uses, StringComparer.Ordinal);

@@ -12,7 +12,8 @@ internal static class LoadElements
     /// <param name="load">The load. Its least voltage, if it has one, is where its power cuts out.</param>
     /// <param name="state">What it is doing.</param>
     /// <param name="knee">Voltage over which a constant current comes up from nothing, V.</param>
-    internal static void Add(List<Element> elements, int positive, int negative, Load load, LoadState state, double knee = Element.Knee)
+    /// <param name="staysOn">Whether a power stays on below its least voltage, as the checks of a circuit count it.</param>
+    internal static void Add(List<Element> elements, int positive, int negative, Load load, LoadState state, double knee = Element.Knee, bool staysOn = false)
     {
         LoadLaw law = load.LawAt(state);
         if (law.Siemens > 0)
@@ -27,7 +28,7 @@ internal static class LoadElements
 
         if (law.Watts > 0)
         {
-            elements.Add(Element.Power(positive, negative, law.Watts, load.MinimumVolts ?? 0));
+            elements.Add(Element.Power(positive, negative, law.Watts, staysOn ? 0 : load.MinimumVolts ?? 0));
         }
 
         if (!law.Exact)

@@ -121,6 +121,13 @@ internal sealed partial class NetworkSolver
 
             held[k] = -Amperes[k];
             double amperes = ElementCurrent.At(element, Across(k), held[k], floor, out slope[k]);
+            if (held[k] > 0 && held[k] < element.B)
+            {
+                // The voltage has not followed yet: what it gives is below its limit, though for this one moment the sum may not be.
+                slope[k] = 1 / ElementCurrent.SupplyOhms(element);
+                amperes = -(held[k] + ((element.A - Across(k)) * slope[k]));
+            }
+
             f[positive[k]] += amperes - Amperes[k];
             f[negative[k]] -= amperes - Amperes[k];
             Amperes[k] = amperes;

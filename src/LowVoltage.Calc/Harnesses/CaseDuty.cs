@@ -1,0 +1,209 @@
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+
+namespace LowVoltage.Calc.Harnesses;
+
+/// <summary>A harness solved over the supply levels of one load case: what every wire, fuse and load sees at worst, and at which level. A, V, Ω.</summary>
+/// <remarks>Loads of constant power stay on below their least voltage, as the checks of a single circuit count them: what they would then see is what is judged.</remarks>
+internal sealed class CaseDuty
+{
+    private readonly SegmentState[] wires;
+
+    internal CaseDuty(Harness harness, CaseGroup group)
+    {
+        Harness = harness;
+        Group = group;
+        Open = OpenSwitches(harness, group.Steady);
+        Graph = Open.Length == 0 ? harness.Graph : HarnessGraph.Of(harness, Open);
+        Zones = HarnessZones.Of(harness, Graph);
+        HarnessNetwork network = new(harness, group.Steady, new HarnessChange { LoadsStayOn = true });
+        States = [.. group.Levels.Select(network.Solve)];
+        wires = HarnessWires.StatesOf(harness, group.Steady);
+        int count = harness.BranchArray.Length;
+        (Heat, On, HeatLevel, OnLevel) = (new double[count], new double[count], new SupplyLevel[count], new SupplyLevel[count]);
+        foreach (HarnessState state in States.Where(s => s.Exists))
+        {
+            for (int k = 0; k < count; k++)
+            {
+                Greatest(ref Heat[k], ref HeatLevel[k], state.HeatAmperes[k], state.Level);
+                Greatest(ref On[k], ref OnLevel[k], Math.Abs(state.Amperes[k]), state.Level);
+            }
+        }
+    }
+
+    internal Harness Harness { get; }
+
+    internal CaseGroup Group { get; }
+
+    internal int[] Open { get; }
+
+    internal HarnessGraph Graph { get; }
+
+    internal HarnessZones Zones { get; }
+
+    internal HarnessState[] States { get; }
+
+    internal bool Exists => Array.TrueForAll(States, s => s.Exists);
+
+    /// <summary>Largest r.m.s. current of every branch and at which level.</summary>
+    internal double[] Heat { get; }
+
+    internal SupplyLevel[] HeatLevel { get; }
+
+    /// <summary>Largest current of every branch while its loads are on.</summary>
+    internal double[] On { get; }
+
+    internal SupplyLevel[] OnLevel { get; }
+
+    /// <summary>A copy of a wire's state.</summary>
+    internal SegmentState WireOf(int branch) => wires[branch];
+
+    /// <summary>Ω of every branch, wires as warm as their largest r.m.s. current makes them.</summary>
+    internal double[] WarmOhms() => Ohms((s, k) => s.OhmsAt(s.CelsiusAt(Heat[k])));
+
+    /// <summary>Ω of every branch, wires as hot as their insulation allows.</summary>
+    internal double[] HotOhms() => Ohms((s, _) => s.OhmsAt(s.UnratedCelsius));
+
+    /// <summary>Ω of every branch, wires as cool as the air.</summary>
+    internal double[] CoolOhms() => Ohms((s, _) => s.OhmsAt(s.CoolCelsius));
+
+    /// <summary>Whether a load is on and fed in this case.</summary>
+    internal bool IsOn(int load) => Group.Steady.UseOf(Harness.LoadArray[load].Id) != LoadUse.Off && IsFed(Harness.LoadArray[load]);
+
+    /// <summary>Whether in this case current can reach a load from a source and go back.</summary>
+    internal bool IsFed(HarnessLoad load) =>
+        Graph.WayFrom(Harness.NodeIndex(load.Positive)).End != FeedEnd.Dead && Graph.WayFrom(Harness.NodeIndex(load.Negative)).End != FeedEnd.Dead;
+
+    /// <summary>What a load sees over the levels.</summary>
+    internal WireDuty DutyOf(int load)
+    {
+        WireDuty duty = new() { Exists = true, LeastLoadVolts = double.PositiveInfinity, Level = SupplyLevel.Nominal };
+        foreach (HarnessState state in States)
+        {
+            if (!Delivers(state, load, ref duty))
+            {
+                return duty;
+            }
+
+            double volts = state.VoltsAcross(load), amperes = Math.Abs(state.LoadAmperes[load]);
+            Greatest(ref duty.OnAmperes, ref duty.OnLevel, amperes, state.Level);
+            Greatest(ref duty.HeatingAmperes, ref duty.Level, Math.Min(amperes, Harness.LoadArray[load].Load.HeatingAmperesAt(volts, LoadState.Running)), state.Level);
+            Greatest(ref duty.DropVolts, ref duty.DropLevel, SourceVolts(state, load) - volts, state.Level);
+            if (volts < duty.LeastLoadVolts)
+            {
+                (duty.LeastLoadVolts, duty.LeastLoadLevel) = (volts, state.Level);
+            }
+        }
+
+        return duty;
+    }
+
+    /// <summary>What the branches of a fuse's own zone see: the fuse's current.</summary>
+    internal WireDuty DutyOfBranch(int branch, in WireDuty load)
+    {
+        WireDuty duty = load;
+        duty.Exists = Exists;
+        (duty.OnAmperes, duty.OnLevel) = (On[branch], OnLevel[branch]);
+        (duty.HeatingAmperes, duty.Level) = (Heat[branch], HeatLevel[branch]);
+        return duty;
+    }
+
+    // The terminals that feed the load: of several sources the highest that can reach it.
+    private double SourceVolts(HarnessState state, int load)
+    {
+        int ground = state.Grounds[Harness.NodeIndex(Harness.LoadArray[load].Positive)];
+        double most = double.NegativeInfinity;
+        for (int k = 0; k < Harness.SourceArray.Length; k++)
+        {
+            int plus = Harness.NodeIndex(Harness.SourceArray[k].Positive);
+            if (state.Grounds[plus] == ground && !state.Disconnected[k])
+            {
+                most = Math.Max(most, state.VoltsOfSource(k));
+            }
+        }
+
+        return most;
+    }
+
+    private bool Delivers(HarnessState state, int load, ref WireDuty duty)
+    {
+        HarnessLoad at = Harness.LoadArray[load];
+        LoadCondition condition = state.ConditionOf(load);
+        if (condition == LoadCondition.Running && !Melts(state, load))
+        {
+            return true;
+        }
+
+        double volts = Math.Max(0, state.VoltsAcross(load)), full = GreatestVolts(state.Level);
+        duty.Exists = false;
+        duty.Level = state.Level;
+        duty.WantedWatts = at.Load.AmperesAt(full, LoadState.Running) * full;
+        if (!state.Exists)
+        {
+            duty.Reason = NoOperatingPoint.PowerOutOfReach;
+            duty.WantedWatts = Math.Max(duty.WantedWatts, at.Load.LawAt(LoadState.Running).Watts);
+            duty.LargestWatts = state.Share * at.Load.LawAt(LoadState.Running).Watts;
+        }
+        else
+        {
+            duty.Reason = Array.Exists(state.Disconnected, d => d) ? NoOperatingPoint.SourceDisconnects
+                : HoldsLimit(state) ? NoOperatingPoint.SourceLimit
+                : NoOperatingPoint.CurrentOutOfReach;
+            duty.LargestWatts = Math.Min(volts * Math.Max(0, state.LoadAmperes[load]), duty.WantedWatts * (1 - 1e-9));
+        }
+
+        return false;
+    }
+
+    private double GreatestVolts(SupplyLevel level) => Harness.SourceArray.Max(s => s.Source?.Numbers.VoltsAt(level) ?? s.Panel!.OpenVolts);
+
+    private bool HoldsLimit(HarnessState state)
+    {
+        for (int k = 0; k < Harness.SourceArray.Length; k++)
+        {
+            if (Harness.SourceArray[k].Source is { } source && state.SourceAmperes[k] >= source.Numbers.HeldAmperes * (1 - 1e-9))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // A wire on the way that would melt gives no operating point.
+    private bool Melts(HarnessState state, int load)
+    {
+        foreach (int k in Graph.WayFrom(Harness.NodeIndex(Harness.LoadArray[load].Positive)).Branches.Concat(Graph.WayFrom(Harness.NodeIndex(Harness.LoadArray[load].Negative)).Branches))
+        {
+            if (Harness.BranchArray[k] is HarnessWire && state.HeatAmperes[k] > wires[k].MeltingAmperes())
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private double[] Ohms(Func<SegmentState, int, double> ofWire)
+    {
+        double[] ohms = new double[Harness.BranchArray.Length];
+        for (int k = 0; k < ohms.Length; k++)
+        {
+            ohms[k] = Harness.BranchArray[k].FixedOhms + (Harness.BranchArray[k] is HarnessWire ? ofWire(wires[k], k) : 0);
+        }
+
+        return ohms;
+    }
+
+    private static int[] OpenSwitches(Harness harness, LoadCase used) =>
+        [.. Enumerable.Range(0, harness.BranchArray.Length).Where(k => harness.BranchArray[k] is HarnessSwitch contact && !used.IsClosed(contact))];
+
+    private static void Greatest(ref double most, ref SupplyLevel at, double value, SupplyLevel level)
+    {
+        if (value > most)
+        {
+            (most, at) = (value, level);
+        }
+    }
+}

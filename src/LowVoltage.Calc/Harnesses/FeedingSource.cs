@@ -1,0 +1,113 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Networks;
+
+namespace LowVoltage.Calc.Harnesses;
+
+/// <summary>What feeds a branch, seen from where it begins: one source in a row with what lies before it, or several as one equivalent.</summary>
+internal sealed class FeedingSource
+{
+    private const int None = -1;
+
+    private readonly CaseDuty duty;
+    private readonly double[] hot;
+    private readonly double[] cool;
+    private readonly Dictionary<(int, int), SourceNumbers?> equivalents = [];
+
+    internal FeedingSource(CaseDuty duty)
+    {
+        this.duty = duty;
+        hot = duty.HotOhms();
+        cool = duty.CoolOhms();
+    }
+
+    internal double HotOhms(int branch) => hot[branch];
+
+    internal double CoolOhms(int branch) => cool[branch];
+
+    /// <summary>The one source whose terminals these two nodes are; −1 where there are several or none.</summary>
+    internal int Single(FeedWay feed, FeedWay back)
+    {
+        if (feed.End != FeedEnd.Source || back.End != FeedEnd.Source)
+        {
+            return None;
+        }
+
+        int found = None;
+        for (int k = 0; k < duty.Harness.SourceArray.Length; k++)
+        {
+            HarnessSource source = duty.Harness.SourceArray[k];
+            int plus = duty.Harness.NodeIndex(source.Positive), minus = duty.Harness.NodeIndex(source.Negative);
+            bool here = plus == feed.EndNode || minus == feed.EndNode || plus == back.EndNode || minus == back.EndNode;
+            if (!here)
+            {
+                continue;
+            }
+
+            if (found != None || plus != feed.EndNode || minus != back.EndNode || source.Source is null)
+            {
+                return None;
+            }
+
+            found = k;
+        }
+
+        return found;
+    }
+
+    /// <summary>Several sources between two nodes as one: at the most their greatest currents, at the least the batteries alone with all loads drawing; null where that has no answer.</summary>
+    internal SourceNumbers? Between(int a, int b)
+    {
+        if (!equivalents.TryGetValue((a, b), out SourceNumbers? found))
+        {
+            equivalents.Add((a, b), found = Find(a, b));
+        }
+
+        return found;
+    }
+
+    private SourceNumbers? Find(int a, int b)
+    {
+        if (Greatest(a, b) is not { } most || Least(a, b) is not { } least)
+        {
+            return null;
+        }
+
+        double nominal = Math.Min(Math.Max(duty.Harness.NominalVolts, least.Volts), Math.Max(most.Volts, least.Volts));
+        return new SourceNumbers(least.Volts, nominal, Math.Max(most.Volts, least.Volts), Math.Min(most.Ohms, least.Ohms), 0.5 * (Math.Min(most.Ohms, least.Ohms) + least.Ohms), least.Ohms);
+    }
+
+    // The line through the short circuit and a point halfway up: no current at a lower voltage lies above it.
+    private (double Volts, double Ohms)? Greatest(int a, int b)
+    {
+        double i1 = ShortAmperes(a, b, 0);
+        if (!(i1 > 0))
+        {
+            return null;
+        }
+
+        double half = 0.5 * duty.Harness.GreatestVolts / i1, i2 = ShortAmperes(a, b, half);
+        return i2 > 0 && i2 < i1 ? (i1 * (half * i2 / (i1 - i2)), half * i2 / (i1 - i2)) : null;
+    }
+
+    private double ShortAmperes(int a, int b, double ohms)
+    {
+        HarnessNetwork network = new(duty.Harness, duty.Group.Steady, new HarnessChange { LoadsOff = true, Ohms = cool, Short = (a, b, ohms) });
+        HarnessState state = network.Solve(SupplyLevel.Maximum);
+        return state.Exists ? Math.Abs(state.ShortAmperes) : 0;
+    }
+
+    private (double Volts, double Ohms)? Least(int a, int b)
+    {
+        HarnessNetwork open = new(duty.Harness, duty.Group.Steady, new HarnessChange { Ohms = hot, BatteriesOnly = true, LoadsStayOn = true });
+        HarnessState loaded = open.Solve(SupplyLevel.Minimum);
+        if (!loaded.Exists || loaded.Grounds[a] != loaded.Grounds[b])
+        {
+            return null;
+        }
+
+        HarnessNetwork without = new(duty.Harness, duty.Group.Steady, new HarnessChange { LoadsOff = true, Ohms = hot, BatteriesOnly = true });
+        (_, double ohms) = without.Thevenin(SupplyLevel.Minimum, a, b);
+        double volts = loaded.Volts[a] - loaded.Volts[b];
+        return volts > 0 && ohms >= 0 ? (volts, ohms) : null;
+    }
+}

@@ -1,0 +1,29 @@
+using LowVoltage.Calc.Quantities;
+
+namespace LowVoltage.Calc.Harnesses;
+
+/// <summary>What the verification of a harness takes for granted.</summary>
+internal static class HarnessAssumptions
+{
+    internal static IReadOnlyList<string> Of(Harness harness)
+    {
+        List<string> lines = [.. harness.SourceArray.Where(s => s.Source is not null).SelectMany(s => s.Source!.Assumptions.Select(a => $"{s.Id}: {a}"))];
+        lines.Add(harness.HasUsualCases
+            ? $"No load case was stated. Looked at were everything on, and the start of each load that has one while all others run: {Accept.Text(harness.CaseArray.Length)} cases."
+            : $"Load cases as stated: {HarnessName.List(harness.CaseArray.Select(c => c.Name))}; in each of them every load that has a start starts alone, too.");
+        lines.Add("In a fault the loads keep drawing their running current: that leaves the least for the fault. A fault before a fuse finds its way back where the returns of other circuits join.");
+        lines.Add("In a fuse's zone the currents of loads behind other fuses are counted as if their greatest came together.");
+        lines.Add($"Conductors rated by {harness.Rules.Ampacity.Name}; for the drop, the rise of their temperature goes with the square of the current.");
+        if (Array.Exists(harness.BranchArray, b => b is HarnessResistance { IsChassis: true }))
+        {
+            lines.Add("A chassis is a stated resistance: it is not rated and does not warm up.");
+        }
+
+        if (Array.Exists(harness.LoadArray, l => l.Load.DutyCycle.Fraction < 1))
+        {
+            lines.Add("Duty cycles heat by their r.m.s. currents, which are added as if the pulses came together.");
+        }
+
+        return lines.AsReadOnly();
+    }
+}

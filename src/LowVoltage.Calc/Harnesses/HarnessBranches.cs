@@ -1,0 +1,310 @@
+using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Protection;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Harnesses;
+
+/// <summary>Lays parts of a solved harness out as the branches that the checks ask.</summary>
+internal sealed class HarnessBranches
+{
+    // Enough to keep the arithmetic alive where others leave a fault no voltage; every check then fails by itself.
+    private const double LeastVolts = 1e-6;
+
+    private static readonly Load AnyLoad = Load.ConstantCurrent(ElectricCurrent.FromAmperes(1));
+
+    private readonly CaseDuty duty;
+    private readonly FeedingSource feeding;
+    private readonly bool[] delivers;
+    private readonly double[] loadHeat;
+    private readonly double[] sumHeat;
+
+    internal HarnessBranches(CaseDuty duty)
+    {
+        this.duty = duty;
+        feeding = new FeedingSource(duty);
+        Harness harness = duty.Harness;
+        loadHeat = new double[harness.LoadArray.Length];
+        LoadDuties = new WireDuty[loadHeat.Length];
+        sumHeat = new double[harness.BranchArray.Length];
+        for (int k = 0; k < loadHeat.Length; k++)
+        {
+            WireDuty of = LoadDuties[k] = DutyOf(k);
+            loadHeat[k] = of.Exists ? of.HeatingAmperes : 0;
+            AddHeat(sumHeat, k);
+        }
+
+        delivers = [.. Enumerable.Repeat(duty.Exists, sumHeat.Length)];
+        foreach (int k in Enumerable.Range(0, loadHeat.Length).Where(k => !LoadDuties[k].Exists && duty.IsOn(k)))
+        {
+            foreach (int branch in WaysOf(k))
+            {
+                delivers[branch] = false;
+            }
+        }
+    }
+
+    /// <summary>What each load sees over the supply levels.</summary>
+    internal WireDuty[] LoadDuties { get; }
+
+    private Harness Harness => duty.Harness;
+
+    /// <summary>One wire by itself.</summary>
+    internal BranchState OfWire(int branch, bool fedFromSeveralSides = false)
+    {
+        SegmentState wire = duty.WireOf(branch);
+        WireDuty of = new() { Exists = delivers[branch], OnAmperes = duty.On[branch], OnLevel = duty.OnLevel[branch], HeatingAmperes = duty.Heat[branch], Level = duty.HeatLevel[branch] };
+        return New(AnySource(), AnyLoad, wire.Site, [wire], 1, new SolvedDuty { Duty = of, Heating = [duty.Heat[branch]] }, fedFromSeveralSides: fedFromSeveralSides);
+    }
+
+    /// <summary>A load with the way to it and back, for what is asked of the load.</summary>
+    internal BranchState OfLoad(ZoneEnd end, in WireDuty of, LoopPoint[] starts)
+    {
+        SegmentState[] stretches = [.. end.Path.Concat(end.Back).Where(IsWire).Select(duty.WireOf)];
+        HarnessLoad load = Harness.LoadArray[end.Load];
+        SourceNumbers source = feeding.Single(end.Feed, end.Return) is >= 0 and int k ? Harness.SourceArray[k].Source!.Numbers : AnySource();
+        Site site = stretches.Length > 0 ? stretches[0].Site : AnySite();
+        SolvedDuty solved = new() { Duty = of, Heating = new double[stretches.Length], Starts = starts };
+        return New(source, load.Load, site, stretches, stretches.Length, solved, dropLimit: load.DropLimit, intermittent: load.Intermittent);
+    }
+
+    /// <summary>A fuse with the way to one end of its zone and back; null where what feeds it cannot be told.</summary>
+    internal BranchState? OfFuse(ZoneEnd end, Load load, int starts)
+    {
+        int single = feeding.Single(end.Feed, end.Return);
+        if ((single >= 0 ? Harness.SourceArray[single].Source!.Numbers : feeding.Between(end.Feed.EndNode, end.Return.EndNode)) is not { } source)
+        {
+            return null;
+        }
+
+        double[] behind = new double[sumHeat.Length];
+        foreach (int k in end.Behind)
+        {
+            AddHeat(behind, k);
+        }
+
+        (SegmentState[] stretches, int own, double[] heating) = Stretches(end, behind);
+        if (stretches.Length == 0)
+        {
+            return null;
+        }
+
+        (double fixedOhms, double fixedVolts) = Fixed(end, behind);
+        (double sharedOhms, double sharedVolts) = Shared(stretches, own);
+        HarnessFuse? fuse = end.Fuse >= 0 ? (HarnessFuse)Harness.BranchArray[end.Fuse] : null;
+        WireDuty of = Carried(end);
+        BranchState at = New(
+            Before(source, end, behind), load, stretches[0].Site, stretches, own, new SolvedDuty { Duty = of, Heating = heating },
+            fixedOhms: fixedOhms + sharedOhms, ownFixedOhms: fixedOhms, sharedVolts: sharedVolts + fixedVolts, fixedSharedVolts: fixedVolts,
+            fuseDistance: Unprotected(end), fuseAmbient: fuse?.AmbientCelsius ?? stretches[0].Site.AmbientCelsius, starts: starts,
+            fedFromSeveralSides: single < 0 && fuse is null && !ReachesSource(end.Feed.EndNode));
+        at.SetFuse(fuse?.Rating);
+        return at;
+    }
+
+    // What passes the fuse, or without one the path's own load.
+    private WireDuty Carried(ZoneEnd end)
+    {
+        WireDuty of = end.Load >= 0 ? LoadDuties[end.Load] : new WireDuty { Exists = duty.Exists };
+        return end.Fuse >= 0 ? duty.DutyOfBranch(end.Fuse, of) : of;
+    }
+
+    private (SegmentState[] Stretches, int Own, double[] Heating) Stretches(ZoneEnd end, double[] behind)
+    {
+        List<SegmentState> own = [], shared = [];
+        List<double> ownHeat = [], sharedHeat = [];
+        foreach (int k in end.Path.Reverse().Concat(end.Back).Where(IsWire))
+        {
+            SegmentState wire = duty.WireOf(k);
+            wire.OtherAmperes = Others(k, behind);
+            (wire.OtherAmperes > 0 ? shared : own).Add(wire);
+            (wire.OtherAmperes > 0 ? sharedHeat : ownHeat).Add(duty.Heat[k]);
+        }
+
+        return ([.. own, .. shared], own.Count, [.. ownHeat, .. sharedHeat]);
+    }
+
+    private double Others(int branch, double[] behind)
+    {
+        double others = sumHeat[branch] - behind[branch];
+        return others > 1e-12 * sumHeat[branch] ? others : 0;
+    }
+
+    private (double Ohms, double Volts) Fixed(ZoneEnd end, double[] behind)
+    {
+        double ohms = end.Fuse >= 0 ? Harness.BranchArray[end.Fuse].FixedOhms : 0, volts = 0;
+        foreach (int k in end.Path)
+        {
+            ohms += Harness.BranchArray[k].FixedOhms;
+        }
+
+        foreach (int k in end.Back)
+        {
+            ohms += Harness.BranchArray[k].FixedOhms;
+            volts += Harness.BranchArray[k].FixedOhms * Others(k, behind);
+        }
+
+        return (ohms, volts);
+    }
+
+    private static (double Ohms, double Volts) Shared(SegmentState[] stretches, int own)
+    {
+        double ohms = 0, volts = 0;
+        for (int i = own; i < stretches.Length; i++)
+        {
+            double its = stretches[i].OhmsAt(stretches[i].HotCelsius(stretches[i].OtherAmperes));
+            ohms += its;
+            volts += its * stretches[i].OtherAmperes;
+        }
+
+        return (ohms, volts);
+    }
+
+    // The source with what lies between it and the fuse in a row; others draw through that too.
+    private SourceNumbers Before(in SourceNumbers source, ZoneEnd end, double[] behind)
+    {
+        double hot = 0, cool = 0, taken = 0;
+        foreach (int k in end.Upstream)
+        {
+            hot += feeding.HotOhms(k);
+            cool += feeding.CoolOhms(k);
+            taken += feeding.HotOhms(k) * Others(k, behind);
+        }
+
+        return source with
+        {
+            MinimumVolts = Math.Max(LeastVolts, source.MinimumVolts - taken),
+            LeastOhms = source.LeastOhms + cool,
+            NominalOhms = source.NominalOhms + (0.5 * (hot + cool)),
+            GreatestOhms = source.GreatestOhms + hot,
+        };
+    }
+
+    // Metres of conductor that no fuse protects between the source and this one; null where they are not known.
+    private double? Unprotected(ZoneEnd end)
+    {
+        double meters = 0;
+        foreach (int k in end.Upstream)
+        {
+            switch (Harness.BranchArray[k])
+            {
+                case HarnessFuse:
+                    return 0;
+                case HarnessWire wire:
+                    meters += wire.Meters;
+                    break;
+                case HarnessResistance { FixedOhms: > 0 }:
+                    return null;
+            }
+        }
+
+        return end.Feed.End == FeedEnd.Source ? meters : null;
+    }
+
+    // Whether current can come from a source to a node without passing a fuse.
+    private bool ReachesSource(int node)
+    {
+        HashSet<int> terminals = [.. Harness.SourceArray.Select(s => Harness.NodeIndex(s.Positive))], seen = [node];
+        Queue<int> waiting = new([node]);
+        while (waiting.Count > 0)
+        {
+            int at = waiting.Dequeue();
+            if (terminals.Contains(at))
+            {
+                return true;
+            }
+
+            for (int k = 0; k < Harness.BranchArray.Length; k++)
+            {
+                bool here = duty.Graph.From[k] == at || duty.Graph.To[k] == at;
+                if (here && Harness.BranchArray[k] is not HarnessFuse && !duty.Open.Contains(k) && seen.Add(duty.Graph.Other(k, at)))
+                {
+                    waiting.Enqueue(duty.Graph.Other(k, at));
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private void AddHeat(double[] sums, int load)
+    {
+        foreach (int k in WaysOf(load))
+        {
+            sums[k] += loadHeat[load];
+        }
+    }
+
+    private IEnumerable<int> WaysOf(int load) =>
+        duty.Graph.WayFrom(Harness.NodeIndex(Harness.LoadArray[load].Positive)).Branches.Concat(duty.Graph.WayFrom(Harness.NodeIndex(Harness.LoadArray[load].Negative)).Branches);
+
+    // A load that gets nothing and is alone on its way is told with the numbers of a circuit: how much power could come through.
+    private WireDuty DutyOf(int load)
+    {
+        WireDuty of = duty.DutyOf(load);
+        if (of.Exists || !duty.IsOn(load) || !WaysOf(load).All(k => duty.Zones.LoadsBehind(k) == 1))
+        {
+            return of;
+        }
+
+        HarnessLoad at = Harness.LoadArray[load];
+        FeedWay feed = duty.Graph.WayFrom(Harness.NodeIndex(at.Positive)), back = duty.Graph.WayFrom(Harness.NodeIndex(at.Negative));
+        SegmentState[] stretches = [.. WaysOf(load).Where(IsWire).Select(duty.WireOf)];
+        if (feeding.Single(feed, back) is not (>= 0 and int k) || stretches.Length == 0)
+        {
+            return of;
+        }
+
+        double fixedOhms = WaysOf(load).Sum(b => Harness.BranchArray[b].FixedOhms);
+        BranchState alone = New(Harness.SourceArray[k].Source!.Numbers, at.Load, stretches[0].Site, stretches, stretches.Length, null, fixedOhms: fixedOhms, ownFixedOhms: fixedOhms);
+        return alone.Duty.Exists ? of : alone.Duty;
+    }
+
+    private bool IsWire(int branch) => Harness.BranchArray[branch] is HarnessWire;
+
+    private SourceNumbers AnySource()
+    {
+        SourceNumbers? any = Array.Find(Harness.SourceArray, s => s.Source is not null)?.Source!.Numbers;
+        return any ?? new SourceNumbers(Harness.NominalVolts, Harness.NominalVolts, Harness.NominalVolts, 1, 1, 1);
+    }
+
+    private Site AnySite()
+    {
+        HarnessWire? any = Harness.BranchArray.OfType<HarnessWire>().FirstOrDefault();
+        return any is null
+            ? new Site(Conductors.Place.Create(Temperature.FromDegreesCelsius(20)), Conductors.InsulationMaterial.PolyvinylChloride, null, 1, Harness.NominalVolts).RatedBy(Harness.Rules.Ampacity)
+            : new Site(any.Place, any.Insulation, any.WallMillimeters, 1, Harness.NominalVolts).RatedBy(Harness.Rules.Ampacity);
+    }
+
+    private BranchState New(
+        SourceNumbers source, Load load, Site site, SegmentState[] stretches, int own, SolvedDuty? solved, DropLimit? dropLimit = null, bool intermittent = false, double fixedOhms = 0, double ownFixedOhms = 0,
+        double sharedVolts = 0, double fixedSharedVolts = 0, double? fuseDistance = null, double fuseAmbient = 20, int starts = CircuitRequirements.UsualStarts, bool fedFromSeveralSides = false)
+    {
+        DesignRules rules = Harness.Rules;
+        return new BranchState
+        {
+            Source = source,
+            Load = load,
+            Ampacity = rules.Ampacity,
+            DropLimit = dropLimit ?? rules.DropLimit,
+            Practice = rules.FusePractice,
+            MinimumSquareMillimeters = rules.MinimumSquareMillimeters,
+            MinimumReference = rules.MinimumSectionReference,
+            Site = site,
+            Intermittent = intermittent,
+            UpstreamOhms = 0,
+            FuseDistanceMeters = fuseDistance,
+            FuseAmbientCelsius = fuseAmbient,
+            Starts = starts,
+            FixedOhms = fixedOhms,
+            OwnFixedOhms = ownFixedOhms,
+            SharedVolts = sharedVolts,
+            FixedSharedVolts = fixedSharedVolts,
+            Stretches = stretches,
+            OwnCount = own,
+            Solved = solved,
+            FedFromSeveralSides = fedFromSeveralSides,
+        };
+    }
+}

@@ -1,0 +1,203 @@
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Protection;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Harnesses;
+
+/// <summary>Asks every check of every wire, fuse and load of a harness over its load cases, and keeps of each question the answer that says most against it.</summary>
+internal sealed class HarnessVerifier
+{
+    private readonly Harness harness;
+    private readonly Dictionary<(string Kind, string Place, string? Wire), int> at = [];
+    private readonly List<HarnessCheck> checks = [];
+    private readonly bool[] fed;
+
+    internal HarnessVerifier(Harness harness)
+    {
+        this.harness = harness;
+        fed = new bool[harness.LoadArray.Length];
+    }
+
+    /// <summary>Loads that no load case feeds.</summary>
+    internal IEnumerable<string> NeverFed => harness.LoadArray.Where((_, k) => !fed[k]).Select(l => l.Id);
+
+    internal List<HarnessCheck> Run(CancellationToken cancellation)
+    {
+        foreach (CaseGroup group in CaseGroup.Of(harness))
+        {
+            cancellation.ThrowIfCancellationRequested();
+            Ask(new CaseDuty(harness, group), cancellation);
+        }
+
+        return checks;
+    }
+
+    private void Ask(CaseDuty duty, CancellationToken cancellation)
+    {
+        HarnessBranches branches = new(duty);
+        List<ZoneEnd> ends = ZoneEnd.Of(duty);
+        HashSet<int> protectedWires = [];
+        for (int k = 0; k < harness.BranchArray.Length; k++)
+        {
+            if (harness.BranchArray[k] is HarnessWire wire)
+            {
+                AskAll(branches.OfWire(k), CheckScope.Wire, wire.Id, wire.Id, duty.Group.Steady.Name);
+            }
+        }
+
+        StartStates starts = new(duty);
+        foreach (ZoneEnd end in ends)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            protectedWires.UnionWith(end.Path);
+            protectedWires.UnionWith(end.Back);
+            protectedWires.UnionWith(end.Upstream);
+            if (end.Load >= 0)
+            {
+                fed[end.Load] = true;
+                AskLoad(duty, branches, end, starts);
+            }
+
+            AskFuse(duty, branches, end);
+        }
+
+        // What lies in a ring or between sources is on no load's only way: no single fuse can be held against it here.
+        for (int k = 0; k < harness.BranchArray.Length; k++)
+        {
+            if (harness.BranchArray[k] is HarnessWire wire && !protectedWires.Contains(k) && duty.On[k] > 0)
+            {
+                AskOne(CheckKind.OvercurrentProtection, branches.OfWire(k, fedFromSeveralSides: true), wire.Id, wire.Id, duty.Group.Steady.Name);
+            }
+        }
+    }
+
+    private void AskLoad(CaseDuty duty, HarnessBranches branches, ZoneEnd end, StartStates starts)
+    {
+        string id = harness.LoadArray[end.Load].Id;
+        WireDuty of = branches.LoadDuties[end.Load];
+        if (of.Exists || of.LargestWatts < of.WantedWatts)
+        {
+            AskAll(branches.OfLoad(end, of, starts.PointsOf(end.Load)), CheckScope.Load, id, null, duty.Group.Steady.Name);
+        }
+
+        foreach ((string name, WireDuty while_) in starts.OthersOf(end.Load, of))
+        {
+            AskOne(CheckKind.LoadVoltage, branches.OfLoad(end, while_, []), id, null, name);
+        }
+    }
+
+    private void AskFuse(CaseDuty duty, HarnessBranches branches, ZoneEnd end)
+    {
+        string place = end.Fuse >= 0 ? harness.BranchArray[end.Fuse].Id : FirstWire(end) ?? "";
+        string? only = end.Path.Concat(end.Back).Count(k => harness.BranchArray[k] is HarnessWire) == 1 ? FirstWire(end) : null;
+        bool first = true;
+        foreach ((Load load, int count, string name) in StartLoads(duty, branches, end))
+        {
+            if (branches.OfFuse(end, load, count) is not { } state)
+            {
+                Unknown(duty, branches, end);
+                return;
+            }
+
+            if (!first && !(load.HasSurge || load.Starts || load.CanStall))
+            {
+                continue;
+            }
+
+            foreach (Check check in CheckKind.Catalogue)
+            {
+                if (check.Scope == CheckScope.Fuse && (first || check.IsOfStart))
+                {
+                    AskOne(check, state, place, only, check.IsOfStart ? name : duty.Group.Steady.Name);
+                }
+            }
+
+            first = false;
+        }
+    }
+
+    // No equivalent of what feeds it could be found: its wires are undetermined, never passed.
+    private void Unknown(CaseDuty duty, HarnessBranches branches, ZoneEnd end)
+    {
+        foreach (int k in end.Path.Concat(end.Back).Where(k => harness.BranchArray[k] is HarnessWire))
+        {
+            AskOne(CheckKind.OvercurrentProtection, branches.OfWire(k, fedFromSeveralSides: true), harness.BranchArray[k].Id, harness.BranchArray[k].Id, duty.Group.Steady.Name);
+        }
+    }
+
+    private string? FirstWire(ZoneEnd end) =>
+        end.Path.Reverse().Concat(end.Back).Select(k => harness.BranchArray[k]).OfType<HarnessWire>().FirstOrDefault()?.Id;
+
+    // Every start behind the fuse, each with all else behind it running.
+    private IEnumerable<(Load Load, int Starts, string Name)> StartLoads(CaseDuty duty, HarnessBranches branches, ZoneEnd end)
+    {
+        bool any = false;
+        foreach (string[] set in duty.Group.Starts)
+        {
+            int[] starting = [.. end.Behind.Where(k => set.Contains(harness.LoadArray[k].Id) && duty.IsFed(harness.LoadArray[k]))];
+            if (starting.Length > 0)
+            {
+                any = true;
+                yield return (With(branches, end, starting), starting.Max(k => harness.LoadArray[k].CountedStarts), $"{string.Join(" and ", starting.Select(k => harness.LoadArray[k].Id))} starts");
+            }
+        }
+
+        if (!any)
+        {
+            int one = end.Load >= 0 ? end.Load : end.Behind[0];
+            yield return (With(branches, end, [one]), harness.LoadArray[one].CountedStarts, duty.Group.Steady.Name);
+        }
+    }
+
+    private Load With(HarnessBranches branches, ZoneEnd end, int[] starting)
+    {
+        double others = 0;
+        foreach (int k in end.Behind.Except(starting))
+        {
+            WireDuty of = branches.LoadDuties[k];
+            others += of.Exists ? of.OnAmperes : 0;
+        }
+
+        List<Load> all = [.. starting.Select(k => harness.LoadArray[k].Load)];
+        if (others > 1e-9)
+        {
+            all.Add(Load.ConstantCurrent(ElectricCurrent.FromAmperes(others)));
+        }
+
+        return all.Count == 1 ? all[0] : Load.Together([.. all]);
+    }
+
+    private void AskAll(BranchState state, CheckScope scope, string place, string? wire, string name)
+    {
+        foreach (Check check in CheckKind.Catalogue)
+        {
+            if (check.Scope == scope)
+            {
+                AskOne(check, state, place, wire, name);
+            }
+        }
+    }
+
+    private void AskOne(CheckKind kind, BranchState state, string place, string? wire, string name)
+    {
+        Check check = (Check)kind;
+        if (!check.TryAsk(state, out CheckResult result))
+        {
+            return;
+        }
+
+        string? its = result.Stretch?.Part ?? wire;
+        HarnessCheck found = new(result, place, its, name, result.Outcome == CheckOutcome.Pass ? "" : check.Advice(result, state));
+        (string, string, string?) key = (check.Id, place, its);
+        if (!at.TryGetValue(key, out int index))
+        {
+            at.Add(key, checks.Count);
+            checks.Add(found);
+        }
+        else if (found.IsWorseThan(checks[index]))
+        {
+            checks[index] = found;
+        }
+    }
+}

@@ -1,0 +1,115 @@
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Circuits;
+
+namespace LowVoltage.Calc.Harnesses;
+
+/// <summary>A harness while loads start, its wires as warm as in running: what they get, and what the others get meanwhile.</summary>
+internal sealed class StartStates
+{
+    private readonly CaseDuty duty;
+    private readonly List<(string[] Set, string Name, HarnessState[] States)> all = [];
+
+    internal StartStates(CaseDuty duty)
+    {
+        this.duty = duty;
+        if (!duty.Exists)
+        {
+            return;
+        }
+
+        HarnessChange change = new() { Ohms = duty.WarmOhms(), LoadsStayOn = true };
+        foreach (string[] set in duty.Group.Starts)
+        {
+            string[] real = [.. set.Where(id => Load(id).Load.Starts && duty.IsFed(Load(id)))];
+            if (real.Length > 0)
+            {
+                HarnessNetwork network = new(duty.Harness, duty.Group.Steady.WithStarting(real), change);
+                all.Add((real, $"{string.Join(" and ", real)} starts", [.. duty.Group.Levels.Select(network.Solve)]));
+            }
+        }
+    }
+
+    /// <summary>What a load gets while it starts, by supply level; empty where it has no start. Of several starts that it is part of the one that leaves it least.</summary>
+    internal LoopPoint[] PointsOf(int load)
+    {
+        LoopPoint[] worst = [];
+        double least = double.PositiveInfinity;
+        foreach ((_, _, HarnessState[] states) in all.Where(s => s.Set.Contains(duty.Harness.LoadArray[load].Id)))
+        {
+            LoopPoint[] points = Points(states, load);
+            double lowest = points.Min(p => p.Exists ? p.Volts : double.NegativeInfinity);
+            if (lowest < least)
+            {
+                (worst, least) = (points, lowest);
+            }
+        }
+
+        return worst;
+    }
+
+    /// <summary>What a load that has a least voltage sees while others start.</summary>
+    internal IEnumerable<(string Name, WireDuty Duty)> OthersOf(int load, WireDuty steady)
+    {
+        if (!steady.Exists || duty.Harness.LoadArray[load].Load.MinimumVolts is null)
+        {
+            yield break;
+        }
+
+        foreach ((string[] set, string name, HarnessState[] states) in all.Where(s => !s.Set.Contains(duty.Harness.LoadArray[load].Id)))
+        {
+            WireDuty meanwhile = steady;
+            foreach (HarnessState state in states.Where(s => s.Exists))
+            {
+                double volts = state.VoltsAcross(load);
+                if (volts < meanwhile.LeastLoadVolts)
+                {
+                    (meanwhile.LeastLoadVolts, meanwhile.LeastLoadLevel) = (volts, state.Level);
+                }
+            }
+
+            yield return (name, meanwhile);
+        }
+    }
+
+    // One for each of the three levels; a level that the case does not have repeats the nearest that it has.
+    private LoopPoint[] Points(HarnessState[] states, int load)
+    {
+        LoopPoint[] points = new LoopPoint[3];
+        for (SupplyLevel level = SupplyLevel.Minimum; level <= SupplyLevel.Maximum; level++)
+        {
+            points[(int)level] = Point(Array.Find(states, s => s.Level == level) ?? states[0], load);
+        }
+
+        return points;
+    }
+
+    private LoopPoint Point(HarnessState state, int load)
+    {
+        LoadCondition condition = state.ConditionOf(load);
+        if (condition == LoadCondition.Running)
+        {
+            double amperes = state.LoadAmperes[load];
+            return new LoopPoint(amperes, amperes, state.VoltsAcross(load), Limit(state));
+        }
+
+        // A source that has disconnected: the start passed its limit, by how much the network cannot say.
+        return Array.Exists(state.Disconnected, d => d)
+            ? new LoopPoint(double.MaxValue, double.MaxValue, 0, false)
+            : new LoopPoint(Limit(state) ? NoOperatingPoint.SourceLimit : state.Exists ? NoOperatingPoint.CurrentOutOfReach : NoOperatingPoint.PowerOutOfReach, 0);
+    }
+
+    private bool Limit(HarnessState state)
+    {
+        for (int k = 0; k < duty.Harness.SourceArray.Length; k++)
+        {
+            if (duty.Harness.SourceArray[k].Source is { } source && state.SourceAmperes[k] >= source.Numbers.HeldAmperes * (1 - 1e-9))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private HarnessLoad Load(string id) => duty.Harness.LoadArray[duty.Harness.LoadIndex(id)];
+}
