@@ -52,7 +52,7 @@ internal sealed class StalledMotorCheck()
 
         (double least, double greatest) = Currents(at);
         (int stretch, StallFinding found) = Find(at, fuse.Curve, allowance, least, greatest);
-        result = fuse.Curve is null && found.Outcome == StallOutcome.WireTooHot
+        result = found.Outcome == StallOutcome.NotEvaluated
             ? Unknown(Protection.StalledMotor.Reference, CheckSubject.Of((byte)Word.NoTimes, fuse))
             : Answer(at, fuse, stretch, found, least);
         return true;
@@ -72,7 +72,7 @@ internal sealed class StalledMotorCheck()
         celsius = found.Outcome == StallOutcome.WireTooHot ? Math.Max(celsius, at.FaultStartCelsius(stretch)) : celsius;
         Word word = found.Reached is null ? Word.Melts : found.Outcome == StallOutcome.WireBears ? Word.CutOut : Word.None;
         return Judged(
-            found.Outcome != StallOutcome.WireTooHot, celsius, found.Limit, Protection.StalledMotor.Reference,
+            found.Outcome is StallOutcome.DeviceOpens or StallOutcome.WireBears, celsius, found.Limit, Protection.StalledMotor.Reference,
             new CheckSubject { Note = (byte)word, About = fuse, Number = found.Amperes, Stretch = name });
     }
 

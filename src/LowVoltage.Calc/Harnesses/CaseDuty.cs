@@ -148,7 +148,7 @@ internal sealed class CaseDuty
         else
         {
             duty.Reason = Array.Exists(state.Disconnected, d => d) ? NoOperatingPoint.SourceDisconnects
-                : HoldsLimit(state) ? NoOperatingPoint.SourceLimit
+                : state.IsAtLimit ? NoOperatingPoint.SourceLimit
                 : NoOperatingPoint.CurrentOutOfReach;
             duty.LargestWatts = Math.Min(volts * Math.Max(0, state.LoadAmperes[load]), duty.WantedWatts * (1 - 1e-9));
         }
@@ -157,19 +157,6 @@ internal sealed class CaseDuty
     }
 
     private double GreatestVolts(SupplyLevel level) => Harness.SourceArray.Max(s => s.Source?.Numbers.VoltsAt(level) ?? s.Panel!.OpenVolts);
-
-    private bool HoldsLimit(HarnessState state)
-    {
-        for (int k = 0; k < Harness.SourceArray.Length; k++)
-        {
-            if (Harness.SourceArray[k].Source is { } source && state.SourceAmperes[k] >= source.Numbers.HeldAmperes * (1 - 1e-9))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
 
     // A wire on the way that would melt gives no operating point.
     private bool Melts(HarnessState state, int load)

@@ -114,7 +114,7 @@ internal sealed class HarnessBranches
     {
         List<SegmentState> own = [], shared = [];
         List<double> ownHeat = [], sharedHeat = [];
-        foreach (int k in end.Path.Reverse().Concat(end.Back).Where(IsWire))
+        foreach (int k in Enumerable.Reverse(end.Path).Concat(end.Back).Where(IsWire))
         {
             SegmentState wire = duty.WireOf(k);
             wire.OtherAmperes = Others(k, behind);

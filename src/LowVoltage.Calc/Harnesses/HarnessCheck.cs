@@ -9,11 +9,12 @@ public readonly struct HarnessCheck : IEquatable<HarnessCheck>
     private readonly string? place;
     private readonly string? loadCase;
 
-    internal HarnessCheck(in CheckResult result, string place, string? wire, string loadCase, string advice)
+    internal HarnessCheck(in CheckResult result, string place, string? wire, string? toward, string loadCase, string advice)
     {
         Result = result;
         this.place = place;
         Wire = wire;
+        Toward = toward;
         this.loadCase = loadCase;
         AdviceText = advice;
     }
@@ -33,6 +34,9 @@ public readonly struct HarnessCheck : IEquatable<HarnessCheck>
     /// <summary>Where it is about a fuse with several wires, the wire that decides; else <c>null</c>.</summary>
     public string? Wire { get; }
 
+    /// <summary>Where it is about a fuse and one of the ways behind it, the load or next fuse at the end of that way; else <c>null</c>.</summary>
+    public string? Toward { get; }
+
     /// <summary>Name of the load case in which it is tightest.</summary>
     public string LoadCase => loadCase ?? "";
 
@@ -42,7 +46,7 @@ public readonly struct HarnessCheck : IEquatable<HarnessCheck>
     internal string? AdviceText { get; }
 
     /// <inheritdoc/>
-    public bool Equals(HarnessCheck other) => Result.Equals(other.Result) && Place == other.Place && Wire == other.Wire && LoadCase == other.LoadCase;
+    public bool Equals(HarnessCheck other) => Result.Equals(other.Result) && Place == other.Place && Wire == other.Wire && Toward == other.Toward && LoadCase == other.LoadCase;
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => obj is HarnessCheck other && Equals(other);
@@ -57,7 +61,7 @@ public readonly struct HarnessCheck : IEquatable<HarnessCheck>
     public static bool operator !=(HarnessCheck left, HarnessCheck right) => !left.Equals(right);
 
     /// <summary>The check in one line: <c>F3, wire pump feed: fuse protects the wire 15 A, at most 18.2 A: pass</c>.</summary>
-    public override string ToString() => $"{Place}{(Wire is null || Wire == Place ? "" : $", wire {Wire}")}: {CheckWords.Line(Result, false)}";
+    public override string ToString() => $"{Place}{(Wire is null || Wire == Place ? Toward is null ? "" : $", toward {Toward}" : $", wire {Wire}")}: {CheckWords.Line(Result, false)}";
 
     /// <summary>Whether this one says more against the harness.</summary>
     internal bool IsWorseThan(in HarnessCheck other)

@@ -52,6 +52,28 @@ internal sealed class HarnessState(Harness harness, LoadCase used, SegmentState[
 
     internal int Steps { get; init; }
 
+    /// <summary>Whether every source that gives anything is at the limit that it holds: nobody is left to give more.</summary>
+    internal bool IsAtLimit
+    {
+        get
+        {
+            bool any = false;
+            for (int k = 0; k < Harness.SourceArray.Length; k++)
+            {
+                if (Harness.SourceArray[k].Source is { } source && SourceAmperes[k] > 0)
+                {
+                    any = true;
+                    if (SourceAmperes[k] < source.Numbers.HeldAmperes * (1 - 1e-9))
+                    {
+                        return false;
+                    }
+                }
+            }
+
+            return any;
+        }
+    }
+
     internal bool Exists => End == NetworkEnd.Solved;
 
     internal double VoltsAcross(int load) =>

@@ -91,6 +91,7 @@ internal sealed class HarnessVerifier
     {
         string place = end.Fuse >= 0 ? harness.BranchArray[end.Fuse].Id : FirstWire(end) ?? "";
         string? only = end.Path.Concat(end.Back).Count(k => harness.BranchArray[k] is HarnessWire) == 1 ? FirstWire(end) : null;
+        string toward = end.Load >= 0 ? harness.LoadArray[end.Load].Id : harness.BranchArray[end.NextFuse].Id;
         bool first = true;
         foreach ((Load load, int count, string name) in StartLoads(duty, branches, end))
         {
@@ -109,7 +110,7 @@ internal sealed class HarnessVerifier
             {
                 if (check.Scope == CheckScope.Fuse && (first || check.IsOfStart))
                 {
-                    AskOne(check, state, place, only, check.IsOfStart ? name : duty.Group.Steady.Name);
+                    AskOne(check, state, place, only, check.IsOfStart ? name : duty.Group.Steady.Name, check.Where == "far end" ? toward : null);
                 }
             }
 
@@ -127,7 +128,7 @@ internal sealed class HarnessVerifier
     }
 
     private string? FirstWire(ZoneEnd end) =>
-        end.Path.Reverse().Concat(end.Back).Select(k => harness.BranchArray[k]).OfType<HarnessWire>().FirstOrDefault()?.Id;
+        Enumerable.Reverse(end.Path).Concat(end.Back).Select(k => harness.BranchArray[k]).OfType<HarnessWire>().FirstOrDefault()?.Id;
 
     // Every start behind the fuse, each with all else behind it running.
     private IEnumerable<(Load Load, int Starts, string Name)> StartLoads(CaseDuty duty, HarnessBranches branches, ZoneEnd end)
@@ -179,7 +180,7 @@ internal sealed class HarnessVerifier
         }
     }
 
-    private void AskOne(CheckKind kind, BranchState state, string place, string? wire, string name)
+    private void AskOne(CheckKind kind, BranchState state, string place, string? wire, string name, string? toward = null)
     {
         Check check = (Check)kind;
         if (!check.TryAsk(state, out CheckResult result))
@@ -188,7 +189,7 @@ internal sealed class HarnessVerifier
         }
 
         string? its = result.Stretch?.Part ?? wire;
-        HarnessCheck found = new(result, place, its, name, result.Outcome == CheckOutcome.Pass ? "" : check.Advice(result, state));
+        HarnessCheck found = new(result, place, its, toward, name, result.Outcome == CheckOutcome.Pass ? "" : check.Advice(result, state));
         (string, string, string?) key = (check.Id, place, its);
         if (!at.TryGetValue(key, out int index))
         {

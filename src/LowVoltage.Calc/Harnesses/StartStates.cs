@@ -89,26 +89,13 @@ internal sealed class StartStates
         if (condition == LoadCondition.Running)
         {
             double amperes = state.LoadAmperes[load];
-            return new LoopPoint(amperes, amperes, state.VoltsAcross(load), Limit(state));
+            return new LoopPoint(amperes, amperes, state.VoltsAcross(load), state.IsAtLimit);
         }
 
         // A source that has disconnected: the start passed its limit, by how much the network cannot say.
         return Array.Exists(state.Disconnected, d => d)
             ? new LoopPoint(double.MaxValue, double.MaxValue, 0, false)
-            : new LoopPoint(Limit(state) ? NoOperatingPoint.SourceLimit : state.Exists ? NoOperatingPoint.CurrentOutOfReach : NoOperatingPoint.PowerOutOfReach, 0);
-    }
-
-    private bool Limit(HarnessState state)
-    {
-        for (int k = 0; k < duty.Harness.SourceArray.Length; k++)
-        {
-            if (duty.Harness.SourceArray[k].Source is { } source && state.SourceAmperes[k] >= source.Numbers.HeldAmperes * (1 - 1e-9))
-            {
-                return true;
-            }
-        }
-
-        return false;
+            : new LoopPoint(state.IsAtLimit ? NoOperatingPoint.SourceLimit : state.Exists ? NoOperatingPoint.CurrentOutOfReach : NoOperatingPoint.PowerOutOfReach, 0);
     }
 
     private HarnessLoad Load(string id) => duty.Harness.LoadArray[duty.Harness.LoadIndex(id)];

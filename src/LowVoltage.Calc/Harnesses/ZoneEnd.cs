@@ -87,7 +87,7 @@ internal sealed record ZoneEnd(int Fuse, int[] Path, int[] Upstream, int[] Back,
             at = graph.Other(back.Branches[n], at);
         }
 
-        return back.Branches;
+        return through[at] > own[at] ? [] : back.Branches;
     }
 
     private static IEnumerable<int> NodesOf(HarnessGraph graph, int node, FeedWay way)

@@ -3,6 +3,9 @@ namespace LowVoltage.Calc.Teaching;
 /// <summary>What became of a student's answer.</summary>
 public enum GradingOutcome
 {
+    /// <summary>Nobody has graded it.</summary>
+    NotGraded,
+
     /// <summary>Right: value and unit.</summary>
     Correct,
 

@@ -23,6 +23,17 @@ public class StalledMotorTests
         Assert.NotEqual(small, large);
     }
 
+    // 25 A through 1 mm² glows; a strip fuse has no published times. It passed with 154 °C of at most 115 °C.
+    [Fact]
+    public void Verify_StallThatBurnsTheWireBehindAFuseWithoutTimes_DoesNotPass()
+    {
+        Calc.Protection.FuseRating strip = Calc.Protection.FuseSeries.RoadVehicleStrip51.SmallestAtLeast(A(50));
+        Assert.Null(strip.Curve);
+        CheckResult thin = CircuitDesigner.Verify(Circuit(Motor(6, 18, 25)), RoadVehicle(1), strip, DesignRules.RoadVehicle).Of(CheckKind.StalledMotor);
+        Assert.Equal(CheckOutcome.Undetermined, thin.Outcome);
+        Assert.Contains("no operating times", thin.Note, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Motor_PeakAboveItsStall_IsRefused() => Assert.Throws<ArgumentOutOfRangeException>(() => Motor(3, 9, 8));
 
