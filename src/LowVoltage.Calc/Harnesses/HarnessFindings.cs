@@ -92,16 +92,25 @@ internal static class HarnessFindings
         }
     }
 
+    // With every load off a source stands at its own voltage, unless others push current through it backwards.
     private static IEnumerable<HarnessFinding> Reversed(Harness harness)
     {
+        HarnessState state = new HarnessNetwork(harness, LoadCase.AllOn, new HarnessChange { LoadsOff = true }).Solve(SupplyLevel.Nominal);
+        if (!state.Exists)
+        {
+            yield break;
+        }
+
         for (int k = 0; k < harness.SourceArray.Length; k++)
         {
-            HarnessState state = new HarnessNetwork(harness, LoadCase.AllOn, HarnessChange.None).Solve(SupplyLevel.Nominal);
             HarnessSource source = harness.SourceArray[k];
-            double charge = -state.SourceAmperes[k], most = source.Source?.Numbers.NominalVolts ?? 0;
-            if (state.Exists && charge > 0 && state.VoltsOfSource(k) < 0.5 * most)
+            double volts = state.VoltsOfSource(k), amperes = Math.Abs(state.SourceAmperes[k]);
+            if (source.Source is { } its && volts < 0.5 * its.Numbers.NominalVolts && amperes > 0 && !state.Disconnected[k])
             {
-                yield return new HarnessFinding(FindingSeverity.Fail, $"Source {source.Id} is connected the wrong way round: {Accept.Short(charge)} A flow through it backwards.", source.Id);
+                yield return new HarnessFinding(
+                    FindingSeverity.Fail,
+                    $"With every load off source {source.Id} has {Accept.Short(volts)} V at its terminals and {Accept.Short(amperes)} A flow through it: it, or another source beside it, is connected the wrong way round or shorted.",
+                    source.Id);
             }
         }
     }
