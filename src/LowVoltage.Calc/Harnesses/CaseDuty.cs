@@ -62,6 +62,9 @@ internal sealed class CaseDuty
     /// <summary>Ω of every branch, wires as warm as their largest r.m.s. current makes them.</summary>
     internal double[] WarmOhms() => Ohms((s, k) => s.OhmsAt(s.CelsiusAt(Heat[k])));
 
+    /// <summary>Ω of a branch, a wire as warm as its largest r.m.s. current makes it.</summary>
+    internal double OhmsNow(int k) => Harness.BranchArray[k].FixedOhms + (Harness.BranchArray[k] is HarnessWire ? wires[k].OhmsAt(wires[k].CelsiusAt(Heat[k])) : 0);
+
     /// <summary>Ω of every branch, wires as hot as their insulation allows.</summary>
     internal double[] HotOhms() => Ohms((s, _) => s.OhmsAt(s.UnratedCelsius));
 

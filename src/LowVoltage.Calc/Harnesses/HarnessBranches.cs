@@ -58,6 +58,28 @@ internal sealed class HarnessBranches
         return New(AnySource(), AnyLoad, wire.Site, [wire], 1, new SolvedDuty { Duty = of, Heating = [duty.Heat[branch]] }, fedFromSeveralSides: fedFromSeveralSides);
     }
 
+    /// <summary>One wire by itself in another conductor, behind a fuse.</summary>
+    internal BranchState OfCandidate(int branch, Conductors.Conductor conductor, HarnessFuse? fuse)
+    {
+        SegmentState wire = duty.WireOf(branch);
+        wire.Conductor = conductor;
+        wire.Rate();
+        WireDuty of = new() { Exists = true, OnAmperes = duty.On[branch], OnLevel = duty.OnLevel[branch], HeatingAmperes = duty.Heat[branch], Level = duty.HeatLevel[branch] };
+        BranchState at = New(
+            AnySource(), AnyLoad, wire.Site, [wire], 1, new SolvedDuty { Duty = of, Heating = [duty.Heat[branch]] }, fuseAmbient: fuse?.AmbientCelsius ?? wire.Site.AmbientCelsius);
+        at.SetFuse(fuse?.Rating);
+        return at;
+    }
+
+    /// <summary>Ω of a wire in another conductor, without its joints, as warm as its r.m.s. current would make it.</summary>
+    internal double OhmsOfCandidate(int branch, Conductors.Conductor conductor)
+    {
+        SegmentState wire = duty.WireOf(branch);
+        wire.Conductor = conductor;
+        wire.Rate();
+        return wire.OhmsAt(wire.CelsiusAt(duty.Heat[branch]));
+    }
+
     /// <summary>A load with the way to it and back, for what is asked of the load.</summary>
     internal BranchState OfLoad(ZoneEnd end, in WireDuty of, LoopPoint[] starts)
     {

@@ -1,7 +1,5 @@
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
-using LowVoltage.Calc.Protection;
-using UnitsNet;
 
 namespace LowVoltage.Calc.Harnesses;
 
@@ -93,7 +91,7 @@ internal sealed class HarnessVerifier
         string? only = end.Path.Concat(end.Back).Count(k => harness.BranchArray[k] is HarnessWire) == 1 ? FirstWire(end) : null;
         string toward = end.Load >= 0 ? harness.LoadArray[end.Load].Id : harness.BranchArray[end.NextFuse].Id;
         bool first = true;
-        foreach ((Load load, int count, string name) in StartLoads(duty, branches, end))
+        foreach ((Load load, int count, string name) in StartLoads.Of(duty, branches, end))
         {
             if (branches.OfFuse(end, load, count) is not { } state)
             {
@@ -129,45 +127,6 @@ internal sealed class HarnessVerifier
 
     private string? FirstWire(ZoneEnd end) =>
         Enumerable.Reverse(end.Path).Concat(end.Back).Select(k => harness.BranchArray[k]).OfType<HarnessWire>().FirstOrDefault()?.Id;
-
-    // Every start behind the fuse, each with all else behind it running.
-    private IEnumerable<(Load Load, int Starts, string Name)> StartLoads(CaseDuty duty, HarnessBranches branches, ZoneEnd end)
-    {
-        bool any = false;
-        foreach (string[] set in duty.Group.Starts)
-        {
-            int[] starting = [.. end.Behind.Where(k => set.Contains(harness.LoadArray[k].Id) && duty.IsFed(harness.LoadArray[k]))];
-            if (starting.Length > 0)
-            {
-                any = true;
-                yield return (With(branches, end, starting), starting.Max(k => harness.LoadArray[k].CountedStarts), $"{string.Join(" and ", starting.Select(k => harness.LoadArray[k].Id))} starts");
-            }
-        }
-
-        if (!any)
-        {
-            int one = end.Load >= 0 ? end.Load : end.Behind[0];
-            yield return (With(branches, end, [one]), harness.LoadArray[one].CountedStarts, duty.Group.Steady.Name);
-        }
-    }
-
-    private Load With(HarnessBranches branches, ZoneEnd end, int[] starting)
-    {
-        double others = 0;
-        foreach (int k in end.Behind.Except(starting))
-        {
-            WireDuty of = branches.LoadDuties[k];
-            others += of.Exists ? of.OnAmperes : 0;
-        }
-
-        List<Load> all = [.. starting.Select(k => harness.LoadArray[k].Load)];
-        if (others > 1e-9)
-        {
-            all.Add(Load.ConstantCurrent(ElectricCurrent.FromAmperes(others)));
-        }
-
-        return all.Count == 1 ? all[0] : Load.Together([.. all]);
-    }
 
     private void AskAll(BranchState state, CheckScope scope, string place, string? wire, string name)
     {

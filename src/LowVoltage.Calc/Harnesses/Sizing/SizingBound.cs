@@ -1,0 +1,72 @@
+namespace LowVoltage.Calc.Harnesses.Sizing;
+
+/// <summary>A cost that no choice of sizes can be below, for any problem, tree or not.</summary>
+/// <remarks>
+/// <code>L(λ) = Σ over wires of least over options of (cost + drop·Σ λ of its loads) − Σ λ·allowance,   λ ≥ 0</code>
+/// <para>Whoever keeps every allowance pays at least L(λ), whatever λ: a Lagrange bound. λ is raised where the choice of least L passes an allowance and lowered where it leaves room, with steps that shrink.</para>
+/// </remarks>
+internal static class SizingBound
+{
+    private const int Rounds = 600;
+
+    /// <summary>The largest bound found.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="known">Cost of a choice that keeps every allowance: what the steps are measured by.</param>
+    internal static double Of(SizingProblem problem, double known)
+    {
+        double[] price = new double[problem.Allowance.Length];
+        int[] options = new int[problem.Wires];
+        double best = double.NegativeInfinity, pace = 1.5;
+        int idle = 0;
+        for (int n = 0; n < Rounds; n++)
+        {
+            double bound = Choose(problem, price, options);
+            (best, idle) = bound > best * (1 + 1e-12) || best == double.NegativeInfinity ? (bound, 0) : (Math.Max(best, bound), idle + 1);
+            if (idle == 15)
+            {
+                (pace, idle) = (0.6 * pace, 0);
+            }
+
+            double[] left = problem.Left(options);
+            double square = left.Sum(l => l * l);
+            double step = square > 0 ? pace * Math.Max(known - bound, 1e-6 * Math.Abs(known)) / square : 0;
+            if (step == 0)
+            {
+                break;
+            }
+
+            for (int load = 0; load < price.Length; load++)
+            {
+                price[load] = Math.Max(0, price[load] - (step * left[load]));
+            }
+        }
+
+        return Math.Min(best, known);
+    }
+
+    private static double Choose(SizingProblem problem, double[] price, int[] options)
+    {
+        double bound = 0;
+        for (int w = 0; w < problem.Wires; w++)
+        {
+            double weight = problem.Loads[w].Sum(load => price[load]), least = double.PositiveInfinity;
+            for (int option = 0; option < problem.Cost[w].Length; option++)
+            {
+                double cost = problem.Cost[w][option] + (weight * problem.Drop[w][option]);
+                if (cost < least)
+                {
+                    (least, options[w]) = (cost, option);
+                }
+            }
+
+            bound += least;
+        }
+
+        for (int load = 0; load < price.Length; load++)
+        {
+            bound -= price[load] * problem.Allowance[load];
+        }
+
+        return bound;
+    }
+}
