@@ -5,9 +5,12 @@ namespace LowVoltage.Calc.Harnesses.Sizing;
 internal static class GreedySizer
 {
     /// <summary>Options that keep every allowance; null where not even the largest do.</summary>
-    internal static int[]? Solve(SizingProblem problem)
+    internal static int[]? Solve(SizingProblem problem) => From(problem, new int[problem.Wires]) is { } first ? SizingBound.Improve(problem, first) : null;
+
+    /// <summary>The same from any choice: grown where it passes an allowance, then taken back.</summary>
+    internal static int[]? From(SizingProblem problem, int[] start)
     {
-        int[] options = new int[problem.Wires];
+        int[] options = [.. start];
         double[] left = problem.Left(options);
         while (Array.Exists(left, l => l < 0))
         {

@@ -12,7 +12,24 @@ internal static class SizingBound
     /// <summary>The largest bound found.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="known">Cost of a choice that keeps every allowance: what the steps are measured by.</param>
-    internal static double Of(SizingProblem problem, double known)
+    internal static double Of(SizingProblem problem, double known) => Climb(problem, known, null);
+
+    /// <summary>The cheapest of a known choice and those that the climb passes, each cured of what it passes and taken back: the best choices often lie beside the best prices.</summary>
+    internal static int[] Improve(SizingProblem problem, int[] known)
+    {
+        int[] best = known;
+        double cost = problem.CostOf(known);
+        _ = Climb(problem, cost, options =>
+        {
+            if (GreedySizer.From(problem, options) is { } cured && problem.CostOf(cured) is var its && its < cost)
+            {
+                (best, cost) = (cured, its);
+            }
+        });
+        return best;
+    }
+
+    private static double Climb(SizingProblem problem, double known, Action<int[]>? visit)
     {
         double[] price = new double[problem.Allowance.Length];
         int[] options = new int[problem.Wires];
@@ -25,6 +42,11 @@ internal static class SizingBound
             if (idle == 15)
             {
                 (pace, idle) = (0.6 * pace, 0);
+            }
+
+            if (n % 10 == 0)
+            {
+                visit?.Invoke(options);
             }
 
             double[] left = problem.Left(options);
