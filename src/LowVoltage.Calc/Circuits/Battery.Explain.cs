@@ -75,11 +75,13 @@ public static partial class Battery
     }
 
     /// <summary>A lithium iron phosphate pack as its caller stated it; capacity in Ah.</summary>
-    internal sealed class LithiumBasis(int cells, double ampereHours) : SourceBasis
+    internal sealed class LithiumBasis(int cells, double coulombs) : SourceBasis
     {
+        private readonly double ampereHours = coulombs / 3600;
+
         internal int Cells => cells;
 
-        internal double AmpereHours => ampereHours;
+        internal double Coulombs => coulombs;
 
         internal override void Give(SolutionBuilder board)
         {

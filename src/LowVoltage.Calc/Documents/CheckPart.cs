@@ -75,7 +75,7 @@ internal static class CheckPart
     {
         if (at.Get(member) != own)
         {
-            at.Reading.Refuse(at.At(member), $"must be \"{own}\", that of the check {at.Get(Kind).Id}; it was \"{at.Get(member)}\".");
+            at.Reading.Judge(at.At(member), $"must be \"{own}\", that of the check {at.Get(Kind).Id}; it was \"{at.Get(member)}\".");
         }
     }
 }

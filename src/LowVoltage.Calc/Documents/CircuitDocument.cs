@@ -47,6 +47,8 @@ public sealed class CircuitDocument
     /// <summary>Whether wiring that is there is to be checked; otherwise the circuit is to be designed.</summary>
     public bool IsVerification => Laid is not null;
 
+    internal static Form Root => Form;
+
     internal LaidWiring? Laid { get; }
 
     /// <summary>A circuit to be designed.</summary>

@@ -85,7 +85,7 @@ internal static class ConductorPart
             return conductor;
         }
 
-        at.Reading.Refuse(at.At(SeriesSize), $"must be a size of \"{series.Name}\": {string.Join(", ", series.Conductors.Select(own => own.Size?.Designation).OfType<string>())}; it was {at.At(SeriesSize).Said}.");
+        at.Reading.Judge(at.At(SeriesSize), $"must be a size of \"{series.Name}\": {string.Join(", ", series.Conductors.Select(own => own.Size?.Designation).OfType<string>())}; it was {at.At(SeriesSize).Said}.");
         return null;
     }
 
@@ -103,7 +103,7 @@ internal static class ConductorPart
 
         if (!Fits(at.Or(System, SystemOf(size)), SystemOf(size)))
         {
-            at.Reading.Refuse(at.At(System), size is { } given ? $"must be the system of {given}." : "must be left out, or \"none\", where there is no size.");
+            at.Reading.Judge(at.At(System), size is { } given ? $"must be the system of {given}." : "must be left out, or \"none\", where there is no size.");
             return null;
         }
 

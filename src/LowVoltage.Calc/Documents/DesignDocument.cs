@@ -35,6 +35,8 @@ public sealed class DesignDocument
         Make,
         [Version, DocumentText.Schema, CircuitMember, VerdictMember, NearestMember, WireMember, FuseMember, GoverningMember, ChecksMember, RejectedMember, AssumptionsMember, CautionsMember, AdviceMember]);
 
+    internal static Form Root => Form;
+
     private DesignDocument()
     {
     }

@@ -26,6 +26,9 @@ public sealed class DocumentFault
     /// <summary>What is wrong and what would be accepted.</summary>
     public string Message { get; }
 
+    /// <summary>Whether the schema refuses it too.</summary>
+    internal bool IsOfShape { get; init; }
+
     /// <summary>The mistake in one line: <c>12:18 $.load.power_W: must be …</c>.</summary>
     public override string ToString() => $"{Accept.Text(Line)}:{Accept.Text(Column)} {Path}: {Message}";
 }

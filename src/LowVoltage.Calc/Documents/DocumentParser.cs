@@ -28,12 +28,12 @@ internal ref struct DocumentParser
         }
         catch (JsonException e)
         {
-            reading.Refuse(OffsetOf(utf8, e), parser.at?.Path ?? "$", "This is no JSON: " + Told(e.Message));
+            reading.Judge(OffsetOf(utf8, e), parser.at?.Path ?? "$", "This is no JSON: " + Told(e.Message));
             return null;
         }
         catch (InvalidOperationException)
         {
-            reading.Refuse((int)parser.json.TokenStartIndex, parser.at?.Path ?? "$", "This text is not valid UTF-8 or has half of a surrogate pair.");
+            reading.Judge((int)parser.json.TokenStartIndex, parser.at?.Path ?? "$", "This text is not valid UTF-8 or has half of a surrogate pair.");
             return null;
         }
     }

@@ -9,6 +9,9 @@ internal abstract class Form
     /// <summary>The value; <see cref="Failed"/> where it is refused.</summary>
     internal abstract object Read(DocumentNode node, Reading reading);
 
+    /// <summary>The forms inside this one.</summary>
+    internal virtual IEnumerable<Form> Inner => [];
+
     /// <summary>Writes what stands between the braces of the value's schema.</summary>
     internal abstract void Describe(SchemaWriter schema);
 
@@ -35,6 +38,8 @@ internal abstract class NamedForm(string name, string says) : Form
 /// <summary>A form that is made later: a load may hold loads.</summary>
 internal sealed class LaterForm(Func<Form> form) : Form
 {
+    internal override IEnumerable<Form> Inner => [form()];
+
     internal override object Read(DocumentNode node, Reading reading) => form().Read(node, reading);
 
     internal override void Describe(SchemaWriter schema) => form().Describe(schema);

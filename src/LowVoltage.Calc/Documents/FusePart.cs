@@ -28,7 +28,7 @@ internal static class FusePart
             return rating;
         }
 
-        at.Reading.Refuse(at.At(Amperes), $"must be a rating of \"{series.Name}\": {string.Join(", ", series.RatingsArray.Select(own => Quantities.Accept.Text(own.Amperes)).Distinct())} A; it was {Quantities.Accept.Text(amperes)} A.");
+        at.Reading.Judge(at.At(Amperes), $"must be a rating of \"{series.Name}\": {string.Join(", ", series.RatingsArray.Select(own => Quantities.Accept.Text(own.Amperes)).Distinct())} A; it was {Quantities.Accept.Text(amperes)} A.");
         return null;
     }
 }

@@ -102,7 +102,10 @@ internal static class FuseSeriesPart
         {
             json.Put(Breaking, breaking);
             json.WriteString(BreakingFor.Encoded, Bases.WordOf(series.BreakingCapacityBasis));
-            json.Put(BreakingSource, series.BreakingCapacityReference!, ReferencePart.Write);
+            if (definition.BreakingCapacityReference is { } source)
+            {
+                json.Put(BreakingSource, source, ReferencePart.Write);
+            }
         }
 
         if (series.Limits is { } limits)
@@ -134,7 +137,7 @@ internal static class FuseSeriesPart
         {
             if (Array.IndexOf(ratings, curves[i].Amperes) < 0 || Array.FindIndex(curves, own => own.Amperes.Equals(curves[i].Amperes)) < i)
             {
-                at.Reading.Refuse(at.At(Curves).Items[i], $"\"rating_A\" must be one of the ratings that has no curve before; it was {Quantities.Accept.Text(curves[i].Amperes)} A.");
+                at.Reading.Judge(at.At(Curves).Items[i], $"\"rating_A\" must be one of the ratings that has no curve before; it was {Quantities.Accept.Text(curves[i].Amperes)} A.");
                 return null;
             }
         }

@@ -5,7 +5,10 @@ internal sealed class KindForm(string name, string says, params (string Word, Ob
 {
     internal const string Kind = "kind";
 
-    internal IEnumerable<ObjectForm> Forms => kinds.Select(kind => kind.Form);
+    internal override IEnumerable<Form> Inner => kinds.Select(kind => kind.Form);
+
+    /// <summary>The form of a kind.</summary>
+    internal ObjectForm FormOf(string word) => Array.Find(kinds, kind => kind.Word == word).Form;
 
     /// <summary>The member that says which one it is.</summary>
     internal static Member<string> Of(string word) => Member.Needed<string>(Kind, new WordForm<string>((word, word)), "Which kind it is.");
@@ -45,7 +48,9 @@ internal sealed class KindForm(string name, string says, params (string Word, Ob
 /// <summary>A word for something that the library carries, or an object that says it; objects are told apart by their first member.</summary>
 internal sealed class EitherForm(string name, string says, Form? word, params ObjectForm[] objects) : NamedForm(name, says)
 {
-    internal IEnumerable<ObjectForm> Forms => objects;
+    internal IReadOnlyList<ObjectForm> Forms => objects;
+
+    internal override IEnumerable<Form> Inner => objects;
 
     internal override object Read(DocumentNode node, Reading reading)
     {

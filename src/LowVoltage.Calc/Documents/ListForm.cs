@@ -5,6 +5,8 @@ namespace LowVoltage.Calc.Documents;
 /// <summary>A list of values of one form; read as an array.</summary>
 internal sealed class ListForm<T>(Form item, int least = 0, int most = int.MaxValue) : Form
 {
+    internal override IEnumerable<Form> Inner => [item];
+
     internal override object Read(DocumentNode node, Reading reading)
     {
         if (node.Kind != NodeKind.List)

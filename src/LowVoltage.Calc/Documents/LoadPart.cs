@@ -159,7 +159,7 @@ internal static class LoadPart
             double period = at.Get(DutyPeriod);
             if (on > period)
             {
-                at.Reading.Refuse(at.At(DutyOn), $"must be at most the period of {Quantities.Accept.Text(period)} s; it was {Quantities.Accept.Text(on)} s.");
+                at.Reading.Judge(at.At(DutyOn), $"must be at most the period of {Quantities.Accept.Text(period)} s; it was {Quantities.Accept.Text(on)} s.");
                 return null;
             }
 

@@ -5,7 +5,7 @@ internal sealed class ObjectForm(string name, string says, Func<Values, object?>
 {
     internal Member[] Members => members;
 
-    internal MemberRule[] Rules => rules;
+    internal override IEnumerable<Form> Inner => members.Select(member => member.Form);
 
     internal override object Read(DocumentNode node, Reading reading)
     {
@@ -25,7 +25,7 @@ internal sealed class ObjectForm(string name, string says, Func<Values, object?>
             }
             else if (values[index] is not null)
             {
-                reading.Refuse(given.Offset, given.Value.Path, $"\"{given.Name}\" is given twice.");
+                reading.Judge(given.Offset, given.Value.Path, $"\"{given.Name}\" is given twice.");
             }
             else
             {
@@ -78,7 +78,7 @@ internal sealed class ObjectForm(string name, string says, Func<Values, object?>
         }
         catch (Exception e) when (e is ArgumentException or FormatException or InvalidOperationException)
         {
-            values.Reading.Refuse(PlaceOf((e as ArgumentException)?.ParamName, values.Node), Sentence(e.Message));
+            values.Reading.Judge(PlaceOf((e as ArgumentException)?.ParamName, values.Node), Sentence(e.Message));
             return Failed;
         }
     }

@@ -77,7 +77,7 @@ internal static class SourcePart
         {
             json.PutKind(Lithium);
             json.Put(Cells, pack.Cells);
-            json.Put(Capacity, Output.Undone(pack.AmpereHours, source.Numbers.NominalOhms, hours => Battery.LithiumIronPhosphate(pack.Cells, ElectricCharge.FromAmpereHours(hours)).Numbers.NominalOhms));
+            json.Put(Capacity, Output.Undone(pack.Coulombs / 3600, pack.Coulombs, hours => hours * 3600));
             json.PutIf(Protection, source.CurrentLimit?.Amperes);
         }
         else
