@@ -12,7 +12,7 @@ internal static class CheckPart
 
     private static readonly WordForm<CheckKind> Kinds = new([.. CheckKind.All.Select(kind => (kind.Id, kind))]);
     private static readonly WordForm<string> Units = new([.. CheckKind.All.Select(kind => kind.Unit).Distinct(StringComparer.Ordinal).Select(unit => (unit, unit))]);
-    private static readonly WordForm<CheckOutcome> Outcomes = new(("pass", CheckOutcome.Pass), ("undetermined", CheckOutcome.Undetermined), ("fail", CheckOutcome.Fail));
+    internal static readonly WordForm<CheckOutcome> Outcomes = new(("pass", CheckOutcome.Pass), ("undetermined", CheckOutcome.Undetermined), ("fail", CheckOutcome.Fail));
     private static readonly WordForm<SupplyLevel> Levels = new(("minimum", SupplyLevel.Minimum), ("nominal", SupplyLevel.Nominal), ("maximum", SupplyLevel.Maximum));
 
     private static readonly Member<CheckKind> Kind = Member.Needed<CheckKind>("check", Kinds, "What was asked.");

@@ -4,7 +4,7 @@ using System.Text;
 namespace LowVoltage.Calc.Documents;
 
 /// <summary>What a value of a document is.</summary>
-internal enum NodeKind
+internal enum ValueKind
 {
     Object,
     List,
@@ -18,9 +18,9 @@ internal enum NodeKind
 internal readonly record struct NodeMember(string Name, int Offset, DocumentNode Value);
 
 /// <summary>A value of a document with its place: what <c>JsonDocument</c> does not keep.</summary>
-internal sealed class DocumentNode(NodeKind kind, int offset, DocumentNode? parent, string name, int index)
+internal sealed class DocumentNode(ValueKind kind, int offset, DocumentNode? parent, string name, int index)
 {
-    internal NodeKind Kind => kind;
+    internal ValueKind Kind => kind;
 
     /// <summary>Where the value begins, bytes from the start of the document.</summary>
     internal int Offset => offset;
@@ -47,7 +47,7 @@ internal sealed class DocumentNode(NodeKind kind, int offset, DocumentNode? pare
             }
 
             StringBuilder path = new(parent.Path);
-            return parent.Kind == NodeKind.List
+            return parent.Kind == ValueKind.List
                 ? path.Append('[').Append(index.ToString(CultureInfo.InvariantCulture)).Append(']').ToString()
                 : path.Append(Step(name)).ToString();
         }
@@ -56,11 +56,11 @@ internal sealed class DocumentNode(NodeKind kind, int offset, DocumentNode? pare
     /// <summary>The value in a refusal: <c>the text "5 A"</c>.</summary>
     internal string Said => kind switch
     {
-        NodeKind.Object => "an object",
-        NodeKind.List => "a list",
-        NodeKind.Text => $"the text \"{Short(Text)}\"",
-        NodeKind.Number => $"the number {Quantities.Accept.Text(Number)}",
-        NodeKind.Flag => Flag ? "true" : "false",
+        ValueKind.Object => "an object",
+        ValueKind.List => "a list",
+        ValueKind.Text => $"the text \"{Short(Text)}\"",
+        ValueKind.Number => $"the number {Quantities.Accept.Text(Number)}",
+        ValueKind.Flag => Flag ? "true" : "false",
         _ => "null",
     };
 

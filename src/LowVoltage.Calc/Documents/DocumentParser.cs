@@ -44,17 +44,17 @@ internal ref struct DocumentParser
         switch (json.TokenType)
         {
             case JsonTokenType.StartObject:
-                return Object(new DocumentNode(NodeKind.Object, offset, parent, name, index));
+                return Object(new DocumentNode(ValueKind.Object, offset, parent, name, index));
             case JsonTokenType.StartArray:
-                return List(new DocumentNode(NodeKind.List, offset, parent, name, index));
+                return List(new DocumentNode(ValueKind.List, offset, parent, name, index));
             case JsonTokenType.String:
-                return new DocumentNode(NodeKind.Text, offset, parent, name, index) { Text = json.GetString()! };
+                return new DocumentNode(ValueKind.Text, offset, parent, name, index) { Text = json.GetString()! };
             case JsonTokenType.Number:
-                return new DocumentNode(NodeKind.Number, offset, parent, name, index) { Number = json.GetDouble() };
+                return new DocumentNode(ValueKind.Number, offset, parent, name, index) { Number = json.GetDouble() };
             case JsonTokenType.True or JsonTokenType.False:
-                return new DocumentNode(NodeKind.Flag, offset, parent, name, index) { Flag = json.TokenType == JsonTokenType.True };
+                return new DocumentNode(ValueKind.Flag, offset, parent, name, index) { Flag = json.TokenType == JsonTokenType.True };
             default:
-                return new DocumentNode(NodeKind.Null, offset, parent, name, index);
+                return new DocumentNode(ValueKind.Null, offset, parent, name, index);
         }
     }
 

@@ -5,8 +5,8 @@ using LowVoltage.Calc.References;
 namespace LowVoltage.Calc.Documents;
 
 /// <summary>A check as a document states it: a claim, which the library can make again.</summary>
-/// <remarks>Immutable. Equal by value.</remarks>
-public sealed record DocumentedCheck
+/// <remarks>Immutable; equal by value.</remarks>
+public sealed class DocumentedCheck : IEquatable<DocumentedCheck>
 {
     internal DocumentedCheck()
     {
@@ -35,6 +35,20 @@ public sealed record DocumentedCheck
 
     /// <summary>Whose rule the limit is.</summary>
     public Reference Reference { get; internal init; } = null!;
+
+    /// <inheritdoc/>
+    public bool Equals(DocumentedCheck? other) =>
+        other is not null && ReferenceEquals(Kind, other.Kind) && Outcome == other.Outcome && Nullable.Equals(Value, other.Value) && Nullable.Equals(Limit, other.Limit)
+        && Where == other.Where && Level == other.Level && Note == other.Note && Reference.Equals(other.Reference);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as DocumentedCheck);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (Kind.Id, Outcome, Value, Limit).GetHashCode();
+
+    /// <summary>The check and its outcome: <c>voltage drop: pass</c>.</summary>
+    public override string ToString() => $"{Kind.Name}: {CheckPart.Outcomes.WordOf(Outcome)}";
 
     internal static DocumentedCheck From(CheckResult check) => new()
     {

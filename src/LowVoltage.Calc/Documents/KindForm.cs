@@ -15,7 +15,7 @@ internal sealed class KindForm(string name, string says, params (string Word, Ob
 
     internal override object Read(DocumentNode node, Reading reading)
     {
-        if (node.Kind != NodeKind.Object)
+        if (node.Kind != ValueKind.Object)
         {
             return Refuse(node, reading, $"must be an object with \"{Kind}\"; it was {node.Said}.");
         }
@@ -27,7 +27,7 @@ internal sealed class KindForm(string name, string says, params (string Word, Ob
 
         foreach ((string word, ObjectForm form) in kinds)
         {
-            if (given.Kind == NodeKind.Text && word == given.Text)
+            if (given.Kind == ValueKind.Text && word == given.Text)
             {
                 return form.Read(node, reading);
             }
@@ -54,12 +54,12 @@ internal sealed class EitherForm(string name, string says, Form? word, params Ob
 
     internal override object Read(DocumentNode node, Reading reading)
     {
-        if (node.Kind == NodeKind.Text && word is not null)
+        if (node.Kind == ValueKind.Text && word is not null)
         {
             return word.Read(node, reading);
         }
 
-        if (node.Kind != NodeKind.Object)
+        if (node.Kind != ValueKind.Object)
         {
             return Refuse(node, reading, $"must be {(word is null ? "" : "a word or ")}an object; it was {node.Said}.");
         }

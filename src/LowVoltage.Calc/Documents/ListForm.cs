@@ -9,7 +9,7 @@ internal sealed class ListForm<T>(Form item, int least = 0, int most = int.MaxVa
 
     internal override object Read(DocumentNode node, Reading reading)
     {
-        if (node.Kind != NodeKind.List)
+        if (node.Kind != ValueKind.List)
         {
             return Refuse(node, reading, $"must be a list; it was {node.Said}.");
         }

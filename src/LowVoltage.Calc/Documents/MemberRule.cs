@@ -1,8 +1,11 @@
 namespace LowVoltage.Calc.Documents;
 
-/// <summary>Members of one object that depend on each other; a rule that the schema can say too.</summary>
+/// <summary>Members of one object that depend on each other.</summary>
 internal abstract class MemberRule
 {
+    /// <summary>Whether the schema says it too.</summary>
+    internal virtual bool IsOfShape => true;
+
     /// <summary>Refuses the object where the rule is broken.</summary>
     internal abstract void Check(DocumentNode node, Reading reading);
 

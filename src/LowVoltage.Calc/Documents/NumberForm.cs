@@ -11,7 +11,7 @@ internal sealed class NumberForm(double least, double most, string unit) : Form
 
     internal override object Read(DocumentNode node, Reading reading)
     {
-        if (node.Kind != NodeKind.Number)
+        if (node.Kind != ValueKind.Number)
         {
             return Refuse(node, reading, $"must be a number{(unit.Length == 0 ? "" : ", in " + unit)}; it was {node.Said}.");
         }
@@ -38,7 +38,7 @@ internal sealed class CountForm(int least, int most) : Form
 
     internal override object Read(DocumentNode node, Reading reading)
     {
-        if (node.Kind != NodeKind.Number)
+        if (node.Kind != ValueKind.Number)
         {
             return Refuse(node, reading, $"must be a whole number; it was {node.Said}.");
         }
@@ -61,7 +61,7 @@ internal sealed class CountForm(int least, int most) : Form
 /// <summary>A number or, where a table has a blank cell, null, which is read as NaN.</summary>
 internal sealed class CellForm(NumberForm number) : Form
 {
-    internal override object Read(DocumentNode node, Reading reading) => node.Kind == NodeKind.Null ? double.NaN : number.Read(node, reading);
+    internal override object Read(DocumentNode node, Reading reading) => node.Kind == ValueKind.Null ? double.NaN : number.Read(node, reading);
 
     internal override void Describe(SchemaWriter schema)
     {

@@ -9,7 +9,7 @@ internal sealed class ObjectForm(string name, string says, Func<Values, object?>
 
     internal override object Read(DocumentNode node, Reading reading)
     {
-        if (node.Kind != NodeKind.Object)
+        if (node.Kind != ValueKind.Object)
         {
             return Refuse(node, reading, $"must be an object; it was {node.Said}.");
         }
@@ -63,9 +63,9 @@ internal sealed class ObjectForm(string name, string says, Func<Values, object?>
         }
 
         schema.Flag("additionalProperties", false);
-        if (rules.Length > 0)
+        if (Array.Exists(rules, rule => rule.IsOfShape))
         {
-            schema.All(rules);
+            schema.All(rules.Where(rule => rule.IsOfShape));
         }
     }
 

@@ -13,7 +13,7 @@ internal sealed class TextForm : Form
     internal static TextForm Name { get; } = new(true);
 
     internal override object Read(DocumentNode node, Reading reading) =>
-        node.Kind != NodeKind.Text ? Refuse(node, reading, $"must be a text; it was {node.Said}.")
+        node.Kind != ValueKind.Text ? Refuse(node, reading, $"must be a text; it was {node.Said}.")
         : needed && string.IsNullOrWhiteSpace(node.Text) ? Refuse(node, reading, "must not be empty.")
         : node.Text;
 
@@ -33,7 +33,7 @@ internal sealed class FlagForm : Form
     internal static FlagForm Any { get; } = new();
 
     internal override object Read(DocumentNode node, Reading reading) =>
-        node.Kind == NodeKind.Flag ? node.Flag : Refuse(node, reading, $"must be true or false; it was {node.Said}.");
+        node.Kind == ValueKind.Flag ? node.Flag : Refuse(node, reading, $"must be true or false; it was {node.Said}.");
 
     internal override void Describe(SchemaWriter schema) => schema.Text("type", "boolean");
 }
@@ -44,7 +44,7 @@ internal sealed class WordForm<T>(params (string Word, T Meaning)[] words) : For
 {
     internal override object Read(DocumentNode node, Reading reading)
     {
-        if (node.Kind == NodeKind.Text)
+        if (node.Kind == ValueKind.Text)
         {
             foreach ((string word, T meaning) in words)
             {

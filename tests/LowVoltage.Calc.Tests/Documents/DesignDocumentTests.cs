@@ -48,7 +48,7 @@ public class DesignDocumentTests
         Assert.Equal(design.Wire, back.Wire);
         Assert.Equal(design.Fuse?.ToString(), back.Fuse?.ToString());
         Assert.Equal(document.Checks, back.Checks);
-        Assert.Equal(document.Rejected, back.Rejected);
+        Assert.Equal(document.Rejected.Select(size => (size.Conductor, size.StoppedBy)), back.Rejected.Select(size => (size.Conductor, size.StoppedBy)));
         Assert.Equal(document.Governing, back.Governing);
         Assert.Equal(design.Cautions, back.Cautions);
         Assert.Equal(design.Assumptions, back.Assumptions);

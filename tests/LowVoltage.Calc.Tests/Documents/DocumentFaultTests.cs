@@ -46,7 +46,7 @@ public class DocumentFaultTests
           "laid": {
             "conductor": {
               "series": "road-vehicle plain copper",
-              "size": "3 mm²"
+              "size": "7 mm²"
             },
             "fuse": {
               "series": "ISO 8820-3 type C",

@@ -11,13 +11,15 @@ public class SchemaTests
 {
     private static readonly JsonSchema Circuit = JsonSchema.FromText(CircuitDocument.Schema);
     private static readonly JsonSchema Design = JsonSchema.FromText(DesignDocument.Schema);
+    private static readonly JsonSchema Harness = JsonSchema.FromText(HarnessDocument.Schema);
 
     [Theory]
     [InlineData("circuit.json")]
     [InlineData("design.json")]
+    [InlineData("harness.json")]
     public void Docs_HoldTheSchemaOfTheLibrary(string file)
     {
-        string own = (file == "circuit.json" ? CircuitDocument.Schema : DesignDocument.Schema) + "\n", path = Path.Combine(DocsFolder.Docs, "schemas", file);
+        string own = Own(file) + "\n", path = Path.Combine(DocsFolder.Docs, "schemas", file);
         if (DocsFolder.Rewrites)
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
@@ -31,9 +33,10 @@ public class SchemaTests
     [Theory]
     [InlineData("circuit.json")]
     [InlineData("design.json")]
+    [InlineData("harness.json")]
     public void Schema_IsAValidSchema(string file)
     {
-        string own = file == "circuit.json" ? CircuitDocument.Schema : DesignDocument.Schema;
+        string own = Own(file);
         Assert.True(MetaSchemas.Draft202012.Evaluate(JsonDocument.Parse(own).RootElement).IsValid);
     }
 
@@ -50,6 +53,7 @@ public class SchemaTests
 
         Assert.True(circuits > 30);
         Assert.All(Pieces.Designs(), json => Assert.True(Valid(Design, json), json));
+        Assert.All([HarnessPieces.Van, HarnessPieces.ToBeSized], json => Assert.True(Valid(Harness, json) && Valid(Harness, HarnessDocument.Read(json).Write()), json));
     }
 
     /// <summary>Every document is spoilt in every place in every way; schema and reader must agree on each.</summary>
@@ -89,6 +93,23 @@ public class SchemaTests
         Assert.True(refused > 500, $"{refused} refused");
     }
 
+    [Theory]
+    [InlineData(HarnessPieces.Van)]
+    [InlineData(HarnessPieces.ToBeSized)]
+    public void Schema_OfAHarness_RefusesWhatTheReaderRefuses(string json)
+    {
+        int refused = 0;
+        foreach (string spoilt in Mutations.Of(json, ""))
+        {
+            HarnessDocument.TryRead(spoilt, out _, out IReadOnlyList<DocumentFault> faults);
+            bool shape = faults.Any(fault => fault.IsOfShape);
+            Assert.True(Valid(Harness, spoilt) == !shape, $"{spoilt}\n{string.Join('\n', faults)}");
+            refused += shape ? 1 : 0;
+        }
+
+        Assert.True(refused > 400, $"{refused} refused");
+    }
+
     /// <summary>No rule of the reader is without a case: every member of every object is in a piece.</summary>
     [Fact]
     public void Pieces_HoldEveryMemberOfEveryObject()
@@ -104,9 +125,51 @@ public class SchemaTests
             Coverage.Walk(DesignDocument.Root, JsonNode.Parse(json), seen);
         }
 
-        string[] all = [.. Coverage.Members(CircuitDocument.Root).Concat(Coverage.Members(DesignDocument.Root)).Distinct()];
+        Coverage.Walk(HarnessDocument.Root, JsonNode.Parse(HarnessPieces.Van), seen);
+        Form[] roots = [CircuitDocument.Root, DesignDocument.Root, HarnessDocument.Root];
+        string[] all = [.. roots.SelectMany(Coverage.Members).Distinct()];
         Assert.True(all.Length > 150, $"{all.Length} members");
         Assert.True(!all.Except(seen).Any(), string.Join(", ", all.Except(seen)));
+    }
+
+    private static string Own(string file) => file switch
+    {
+        "circuit.json" => CircuitDocument.Schema,
+        "design.json" => DesignDocument.Schema,
+        _ => HarnessDocument.Schema,
+    };
+
+    [Theory]
+    [InlineData("14 AWG", true)]
+    [InlineData("4/0 AWG", true)]
+    [InlineData("5/0 AWG", false)]
+    [InlineData("014 AWG", false)]
+    [InlineData("123 AWG", false)]
+    [InlineData("14 awg", false)]
+    [InlineData("14AWG", false)]
+    [InlineData("14", false)]
+    [InlineData(" 14 AWG", false)]
+    [InlineData("14 AWG ", false)]
+    [InlineData("20 aircraft", true)]
+    [InlineData("250 kcmil", true)]
+    [InlineData("25 kcmil", false)]
+    [InlineData("1000 kcmil", true)]
+    [InlineData("0.5 mm²", true)]
+    [InlineData("0.50 mm²", false)]
+    [InlineData(".5 mm²", false)]
+    [InlineData("5. mm²", false)]
+    [InlineData("0.05 mm2", true)]
+    [InlineData("1.5.5 mm²", false)]
+    [InlineData("2,5 mm²", false)]
+    [InlineData("00 mm²", false)]
+    [InlineData("", false)]
+    public void Size_IsReadAsTheSchemaSays(string text, bool written)
+    {
+        string json = Pieces.Circuits().First(piece => piece.Special == "laid").Json;
+        string other = json.Replace("\"4 mm\\u00B2\"", JsonSerializer.Serialize(text), StringComparison.Ordinal);
+        Assert.NotEqual(json, other);
+        Assert.Equal(written, SizeForm.IsWritten(text));
+        Assert.Equal(written, Valid(Circuit, other));
     }
 
     internal static bool Valid(JsonSchema schema, string json)
