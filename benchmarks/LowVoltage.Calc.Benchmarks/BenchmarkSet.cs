@@ -22,7 +22,7 @@ internal static class BenchmarkSet
             .Select(type => (typeof(IUnitsFormula).IsAssignableFrom(type) ? typeof(UnitsCallBenchmarks<>) : typeof(CallBenchmarks<>)).MakeGenericType(type)),
     ];
 
-    internal static Type[] Designs { get; } = [typeof(DesignerBenchmarks), typeof(ManyCircuitsBenchmarks)];
+    internal static Type[] Designs { get; } = [typeof(DesignerBenchmarks), typeof(ManyCircuitsBenchmarks), typeof(DocumentBenchmarks)];
 
     internal static Type[] Bulk { get; } =
     [

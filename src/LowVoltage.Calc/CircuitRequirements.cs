@@ -144,7 +144,13 @@ public sealed partial class CircuitRequirements
 
     internal double FuseAmbientCelsius => fuseAmbientCelsius ?? Place.AmbientCelsius;
 
-    internal double? WallMillimeters => wallMillimeters;
+    internal double? WallMillimeters
+    {
+        get => wallMillimeters;
+
+        // As it stands in a document, without the way by metres.
+        init => wallMillimeters = value is { } given ? Accept.Within(given, 0, 20, "mm", nameof(Wall)) : null;
+    }
 
     internal int CountedStarts => starts ?? UsualStarts;
 

@@ -56,6 +56,32 @@ public sealed partial class AmpacityTable
         };
     }
 
+    /// <summary>The rows of a table of the caller's as they were given.</summary>
+    internal IEnumerable<AmpacityRow> CallersRows()
+    {
+        for (int i = 0; i < sizes.Length; i++)
+        {
+            ElectricCurrent?[] row = new ElectricCurrent?[columns.Length];
+            for (int j = 0; j < row.Length; j++)
+            {
+                double cell = amperes[(i * columns.Length) + j];
+                row[j] = double.IsNaN(cell) ? null : ElectricCurrent.FromAmperes(cell);
+            }
+
+            yield return AmpacityRow.Create(SizeOf(sizes[i]), row);
+        }
+    }
+
+    private ConductorSize SizeOf(double key) => systems[0] switch
+    {
+        SizeSystem.Kcmil => ConductorSize.FromKcmil(KcmilSize.FromKcmil(key)),
+        SizeSystem.VehicleGauge => ConductorSize.FromVehicleGauge(VehicleGaugeSize.FromNumber((int)key)),
+        SizeSystem.AmericanWireGauge when key > LargestGauge => ConductorSize.FromKcmil(KcmilSize.FromKcmil(key)),
+        SizeSystem.AmericanWireGauge => ConductorSize.FromAwg(AwgSize.FromNumber((int)key)),
+        SizeSystem.AircraftWire => ConductorSize.FromAircraft(AircraftWireSize.FromNumber((int)key)),
+        _ => ConductorSize.FromMetric(MetricSize.FromSquareMillimeters(key)),
+    };
+
     private static double[] Rising(IReadOnlyList<Temperature> insulationRatings)
     {
         double[] columns = new double[insulationRatings.Count];

@@ -62,6 +62,9 @@ public sealed class DropLimit
     /// <summary>The share of the nominal voltage; zero where volts are allowed or a table counts.</summary>
     internal double Share => share;
 
+    /// <summary>The volts allowed; zero where a share or a table counts.</summary>
+    internal double AllowedVolts => volts;
+
     internal bool TryVolts(double nominalVolts, bool intermittent, out double most)
     {
         most = share > 0 ? share * nominalVolts : volts;

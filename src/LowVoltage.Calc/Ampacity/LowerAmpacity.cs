@@ -17,6 +17,10 @@ internal sealed class LowerAmpacity : AmpacityBasis
         this.second = second;
     }
 
+    internal AmpacityBasis First => first;
+
+    internal AmpacityBasis Second => second;
+
     internal override bool KnowsEngineSpaces => first.KnowsEngineSpaces || second.KnowsEngineSpaces;
 
     internal override PreparedRating Prepare(Site at)

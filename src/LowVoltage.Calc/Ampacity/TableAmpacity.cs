@@ -3,6 +3,8 @@ namespace LowVoltage.Calc.Ampacity;
 /// <summary>Any table as a basis: read for a place by its own rule.</summary>
 internal sealed class TableAmpacity(AmpacityTable table) : AmpacityBasis(table.Name, table.Reference)
 {
+    internal AmpacityTable Table => table;
+
     internal override PreparedRating Prepare(Site at)
     {
         PlacedTable placed = table.At(new TablePlace(

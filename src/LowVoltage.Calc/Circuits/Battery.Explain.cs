@@ -30,8 +30,18 @@ public static partial class Battery
     }
 
     /// <summary>A lead-acid battery as its caller stated it.</summary>
-    private sealed class LeadAcidBasis(double amperes, ColdCrankingTest test, int series, int strings, double? celsius) : SourceBasis
+    internal sealed class LeadAcidBasis(double amperes, ColdCrankingTest test, int series, int strings, double? celsius) : SourceBasis
     {
+        internal double ColdCrankingAmperes => amperes;
+
+        internal ColdCrankingStandard Standard => test.Standard;
+
+        internal int BlocksInSeries => series;
+
+        internal int StringsInParallel => strings;
+
+        internal double? Celsius => celsius;
+
         internal override void Give(SolutionBuilder board)
         {
             board.Given("cold-cranking current of one 12 V block", "I_cc", amperes, "A");
@@ -65,8 +75,14 @@ public static partial class Battery
     }
 
     /// <summary>A lithium iron phosphate pack as its caller stated it; capacity in Ah.</summary>
-    private sealed class LithiumBasis(int cells, double ampereHours) : SourceBasis
+    internal sealed class LithiumBasis(int cells, double coulombs) : SourceBasis
     {
+        private readonly double ampereHours = coulombs / 3600;
+
+        internal int Cells => cells;
+
+        internal double Coulombs => coulombs;
+
         internal override void Give(SolutionBuilder board)
         {
             board.Given("cells in series", "n_s", cells, "");

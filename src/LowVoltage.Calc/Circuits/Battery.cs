@@ -120,7 +120,7 @@ public static partial class Battery
             LithiumIronPhosphateReference,
             "Resistance of the cells alone: links, fuse and electronic switch of the pack are not counted.",
             "The pack's own protection is not relied on to break a short circuit, but may be what ends it.")
-            .From(new LithiumBasis(cells, Accept.Raw(capacity) / 3600));
+            .From(new LithiumBasis(cells, Accept.Raw(capacity)));
     }
 
     // Resistance at a temperature over resistance at the test's, for the least (most warming, new) and the greatest (least warming, aged).

@@ -13,6 +13,8 @@ internal sealed class CapacitorInput(double farads) : Load("input capacitor")
         Note = "Charging through a resistance: peak V/R, time constant R·C, Joule integral V²C/(2R). The series resistance of the capacitor, which lowers the peak, is not counted.",
     };
 
+    internal double Farads => farads;
+
     internal override LoadLaw LawAt(LoadState state) => new(0, 0, 0, true);
 
     internal override void AddInrush(double volts, double ohms, List<Inrush> surges) =>

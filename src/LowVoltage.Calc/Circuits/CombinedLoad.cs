@@ -7,6 +7,8 @@ internal sealed class CombinedLoad : Load
     internal CombinedLoad(Load[] loads)
         : base(Describe(loads)) => parts = [.. loads];
 
+    internal IReadOnlyList<Load> Parts => parts;
+
     internal override double? MinimumVolts
     {
         get

@@ -5,6 +5,10 @@ internal sealed class ConstantPowerLoad(double given, double efficiency = 1) : L
 {
     private readonly double watts = given / efficiency;
 
+    internal double GivenWatts => given;
+
+    internal double Efficiency => efficiency;
+
     internal override LoadLaw LawAt(LoadState state) => new(0, 0, watts, true);
 
     private protected override void DescribeCore(LoadSymbols symbols) => symbols.Power(given, efficiency);

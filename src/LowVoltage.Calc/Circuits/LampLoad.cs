@@ -72,6 +72,12 @@ public sealed class LampLoad : Load
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not positive or is absurdly large.</exception>
     public bool HoldsAt(ElectricPotential voltage) => Holds(Accept.Volts(voltage, nameof(voltage)));
 
+    internal double RatedWatts => ratedWatts;
+
+    internal double RatedVolts => ratedVolts;
+
+    internal double ColdRatio => coldRatio;
+
     internal override LoadLaw LawAt(LoadState state) =>
         state == LoadState.Peak ? new LoadLaw(1 / coldOhms, 0, 0, true) : new LoadLaw(0, 0, 0, false);
 

@@ -26,6 +26,12 @@ public abstract class Load
 
     internal virtual double? MinimumVolts => minimumVolts;
 
+    /// <summary>The least voltage stated for this load itself, those of its parts left out.</summary>
+    internal double? OwnMinimumVolts => minimumVolts;
+
+    /// <summary>Whether a thermal cut-out was stated for this load itself.</summary>
+    internal bool OwnThermalCutOut => thermalCutOut;
+
     /// <summary>A resistance, such as a heater: I = U/R.</summary>
     /// <param name="resistance">Resistance R while it runs, positive.</param>
     /// <returns>The load.</returns>

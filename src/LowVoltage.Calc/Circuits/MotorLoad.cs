@@ -40,6 +40,16 @@ internal sealed class MotorLoad : Load
             ratedVolts);
     }
 
+    internal double RunningAmperes => running;
+
+    internal double PeakAmperes => peak;
+
+    internal double LockedAmperes => locked;
+
+    internal double StartSeconds => startSeconds;
+
+    internal double? RatedVolts => ratedVolts;
+
     internal override bool Starts => peak > running;
 
     internal override bool HasSurge => peak > running;

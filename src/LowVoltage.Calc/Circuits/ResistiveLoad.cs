@@ -2,6 +2,8 @@ namespace LowVoltage.Calc.Circuits;
 
 internal sealed class ResistiveLoad(double ohms) : Load("resistance")
 {
+    internal double Ohms => ohms;
+
     internal override LoadLaw LawAt(LoadState state) => new(1 / ohms, 0, 0, true);
 
     private protected override void DescribeCore(LoadSymbols symbols) => symbols.Resistance(ohms);

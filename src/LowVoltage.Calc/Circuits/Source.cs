@@ -59,6 +59,12 @@ public sealed class Source
     /// <summary>What the numbers were worked out from; null where they were stated.</summary>
     internal SourceBasis? Basis { get; private init; }
 
+    /// <summary>The sources that this one is made of; empty for a source by itself.</summary>
+    internal IReadOnlyList<Source> Parts { get; private init; } = [];
+
+    /// <summary>Whether the parts are in parallel; otherwise they are in series.</summary>
+    internal bool IsParallel { get; private init; }
+
     /// <summary>A voltage that nothing changes: no internal resistance, no limit.</summary>
     /// <param name="voltage">The voltage, positive.</param>
     /// <returns>The source.</returns>
@@ -160,6 +166,8 @@ public sealed class Source
         new(name, numbers, reference, assumptions);
 
     internal Source From(SourceBasis basis) => new(Name, Numbers, Reference, Assumptions) { Basis = basis };
+
+    internal Source Of(Source[] parts, bool parallel) => new(Name, Numbers, Reference, Assumptions) { Parts = [.. parts], IsParallel = parallel };
 
     private static Source Stated(string name, in SourceNumbers numbers) => Create(name, numbers, Given);
 

@@ -120,5 +120,5 @@ internal static class SourceCombination
         $"{sources.Length} sources in {how}",
         numbers,
         sources.All(s => s.Reference.Equals(sources[0].Reference)) ? sources[0].Reference : Rules,
-        [.. sources.SelectMany(s => s.Assumptions).Distinct(StringComparer.Ordinal), $"The sources are in {how}; the links between them are not counted.", .. more]);
+        [.. sources.SelectMany(s => s.Assumptions).Distinct(StringComparer.Ordinal), $"The sources are in {how}; the links between them are not counted.", .. more]).Of(sources, how == "parallel");
 }

@@ -154,6 +154,35 @@ public sealed partial class InsulationMaterial
     /// <inheritdoc/>
     public override string ToString() => Name;
 
+    /// <summary>An insulation as a document states it: what is left out is as <see cref="Rated(string, Temperature)"/> takes it.</summary>
+    internal static InsulationMaterial Stated(
+        string name,
+        double continuous,
+        (double? Limit, double? Large, bool? Published, Reference? Reference) shortCircuit,
+        (double Resistivity, double HeatCapacity, double Emissivity)? thermal,
+        Reference? thermalReference,
+        Reference? reference)
+    {
+        double limit = Accept.Within(shortCircuit.Limit ?? continuous, continuous, 500, "°C", nameof(shortCircuit));
+        double? large = shortCircuit.Large is { } own ? Accept.Within(own, continuous, limit, "°C", "shortCircuitAbove300Mm2") : null;
+        return Make(
+            NotEmpty(name),
+            continuous,
+            limit,
+            new Thermal(
+                thermal?.Resistivity ?? UnknownThermal.Resistivity,
+                thermal?.HeatCapacity ?? UnknownThermal.HeatCapacity,
+                thermal?.Emissivity ?? UnknownThermal.Emissivity,
+                thermalReference ?? (thermal is null ? UnknownThermal.Reference : StatedByCaller)),
+            reference ?? StatedByCaller,
+            shortCircuit.Reference ?? (shortCircuit.Limit is null ? NoShortCircuitLimit : StatedByCaller),
+            large,
+            shortCircuit.Published ?? shortCircuit.Limit is not null);
+    }
+
+    /// <summary>The limit for conductors over 300 mm², where it differs.</summary>
+    internal double? LargeConductorCelsius => LargeConductorShortCircuitCelsius;
+
     /// <summary>The short-circuit limit in °C for a conductor section in mm².</summary>
     internal double ShortCircuitCelsiusFor(double squareMillimeters) =>
         squareMillimeters > LargeConductorSquareMillimeters ? LargeConductorShortCircuitCelsius ?? ShortCircuitCelsius : ShortCircuitCelsius;

@@ -51,6 +51,9 @@ public sealed partial class Wire
             insulation ?? throw new ArgumentNullException(nameof(insulation)),
             Accept.MetersOrZero(wall, nameof(wall)) * 1000);
 
+    /// <summary>The same with a wall in mm, without the way by metres.</summary>
+    internal static Wire OfMillimeters(Conductor conductor, InsulationMaterial insulation, double wall) => new(conductor, insulation, wall);
+
     /// <inheritdoc/>
     public override string ToString() => $"{Conductor}, {Insulation}";
 }

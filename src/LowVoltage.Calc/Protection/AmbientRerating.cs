@@ -118,6 +118,10 @@ public sealed class AmbientRerating
 
     internal double LowestCelsius => celsius[0];
 
+    internal IReadOnlyList<double> CelsiusPoints => celsius;
+
+    internal IReadOnlyList<double> Factors => factors;
+
     internal bool TryFactorAt(double ambientCelsius, out double factor)
     {
         factor = 0;

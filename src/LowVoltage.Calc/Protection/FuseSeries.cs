@@ -90,6 +90,12 @@ public sealed partial class FuseSeries
 
     internal FuseRating[] RatingsArray => ratings;
 
+    /// <summary>What the series was made from; null for a combination.</summary>
+    internal FuseSeriesDefinition? Definition => definition;
+
+    /// <summary>The series of a combination, as they were given; empty for a series by itself.</summary>
+    internal IReadOnlyList<FuseSeries> Parts { get; private init; } = [];
+
     /// <summary>A series of the caller's.</summary>
     /// <param name="definition">Name, ratings and what is known of them.</param>
     /// <returns>The series.</returns>
@@ -115,7 +121,8 @@ public sealed partial class FuseSeries
 
         // OrderBy is stable, which keeps equal currents in the order of the series.
         return new FuseSeries(
-            name, [.. series.SelectMany(s => s?.ratings ?? throw new ArgumentNullException(nameof(series))).OrderBy(r => r.Amperes)]);
+            name, [.. series.SelectMany(s => s?.ratings ?? throw new ArgumentNullException(nameof(series))).OrderBy(r => r.Amperes)])
+        { Parts = [.. series] };
     }
 
     /// <summary>The same series with operating-time limits of the caller's choice.</summary>

@@ -57,6 +57,8 @@ public sealed partial class TimeCurrentCurve
 
     internal double? NonFusingAmperes => nonFusing?.Amperes;
 
+    internal TimeCurrentPoint? NonFusing => nonFusing;
+
     /// <summary>A fuse's curve from points of its maker or standard.</summary>
     /// <param name="least">Least (pre-arcing) times by rising current; may be empty when none are known.</param>
     /// <param name="longest">Longest (total operating) times by rising current, beginning at the conventional fusing current. At least one.</param>

@@ -58,7 +58,9 @@ internal static partial class Accept
 
     internal static double Raw(in ElectricResistivity q) => IsHuge(q.Value) ? Infinite(q.Value) : q.OhmMeters;
 
-    internal static double Raw(in ElectricCharge q) => IsHuge(q.Value) ? Infinite(q.Value) : q.Coulombs;
+    // UnitsNet counts an ampere-hour as 3600 C to eleven digits.
+    internal static double Raw(in ElectricCharge q) =>
+        IsHuge(q.Value) ? Infinite(q.Value) : q.Unit == ElectricChargeUnit.AmpereHour ? q.Value * 3600 : q.Coulombs;
 
     internal static double Raw(in ElectricCapacitance q) => IsHuge(q.Value) ? Infinite(q.Value) : q.Farads;
 

@@ -20,7 +20,8 @@ public class CatalogueTests
     public void WhatIsCarried_IsWhatWasReviewed()
     {
         StringBuilder all = new();
-        foreach (Type type in typeof(Reference).Assembly.GetExportedTypes().OrderBy(type => type.FullName, StringComparer.Ordinal))
+        // The schemas of documents have files of their own, and a test that compares them.
+        foreach (Type type in typeof(Reference).Assembly.GetExportedTypes().Where(type => type.Namespace != "LowVoltage.Calc.Documents").OrderBy(type => type.FullName, StringComparer.Ordinal))
         {
             foreach (PropertyInfo property in type.GetProperties(BindingFlags.Public | BindingFlags.Static).OrderBy(p => p.Name, StringComparer.Ordinal))
             {

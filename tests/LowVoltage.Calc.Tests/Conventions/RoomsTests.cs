@@ -29,6 +29,7 @@ public class RoomsTests
         ["Design"] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Checks", ""],
         [""] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Checks", "Design"],
         ["Harnesses"] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Checks", "Design", ""],
+        ["Documents"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Checks", "Design", "Harnesses", ""],
         ["Bulk"] = ["Conductors", "Heating"],
         ["Teaching"] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Checks", "Design", ""],
     };

@@ -5,6 +5,7 @@ using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Documents;
 using LowVoltage.Calc.Heating;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Teaching;
@@ -18,6 +19,19 @@ Heat();
 Fuses();
 Problems();
 Texts();
+Documents();
+
+static void Documents()
+{
+    CircuitDocument read = CircuitDocument.Read(CircuitDocument.Create(Circuit(5.5, 60), DesignRules.RoadVehicle).Write());
+    Console.WriteLine(read.Write());
+    string answer = DesignDocument.Create(read.Answer()).Write();
+    Console.WriteLine(answer);
+    Console.WriteLine(DesignDocument.Read(answer).Verify());
+    CircuitDocument.TryRead("{ \"lowvoltage_circuit\": 2, \"feed\": 5, \"load\": { \"kind\": \"motor\", \"peak_A\": -1 } }", out _, out IReadOnlyList<DocumentFault> faults);
+    Console.WriteLine(string.Join('\n', faults));
+    Console.WriteLine(HarnessDocument.Schema.Length);
+}
 
 static void Designs()
 {

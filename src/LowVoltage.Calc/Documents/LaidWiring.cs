@@ -1,0 +1,8 @@
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Protection;
+
+namespace LowVoltage.Calc.Documents;
+
+/// <summary>Wiring that is there: one size or a path, and its fuse.</summary>
+internal sealed record LaidWiring(Conductor? Wire, CircuitPath? Path, FuseRating? Fuse);
