@@ -8,7 +8,7 @@ namespace LowVoltage.Calc.Docs.Finish;
 public static partial class TableMarkup
 {
     /// <summary>Characters that fit beside each other at 390 px, beside the padding of the cells.</summary>
-    private const int Room = 34;
+    private const int Room = 30;
 
     public static string Fold(string table)
     {
@@ -25,7 +25,7 @@ public static partial class TableMarkup
         });
         folded = folded.Replace("<th>", "<th role=\"columnheader\">", StringComparison.Ordinal).Replace("<th ", "<th role=\"columnheader\" ", StringComparison.Ordinal);
         return folded.Replace("<thead>", "<thead role=\"rowgroup\">", StringComparison.Ordinal).Replace("<tbody>", "<tbody role=\"rowgroup\">", StringComparison.Ordinal)
-            .Replace("<table>", "<table role=\"table\" class=\"folds\">", StringComparison.Ordinal);
+            .Replace("<table>", heads.Length > 7 ? "<table role=\"table\" class=\"folds wide\">" : "<table role=\"table\" class=\"folds\">", StringComparison.Ordinal);
     }
 
     private static string Label(string head) => head.Length > 0 ? $" data-label=\"{WebUtility.HtmlEncode(head)}\"" : "";

@@ -23,12 +23,12 @@ internal static class AnswerAndChart
         double chart = VoltageDrop.Along(named, outAndBack, current, cool).Volts;
         double temperature = VoltageDrop.Along(named, outAndBack, current, warm).Volts;
         double lay = VoltageDrop.Along(sold, outAndBack, current, warm).Volts;
-        double whole = lay + (current.Amperes * 0.014); // fuse, holder and supply lead: 14 mΩ
+        double whole = lay + (current.Amperes * 0.016); // fuse, holder and supply lead: 16 mΩ
 
         Console.WriteLine($"read with 5 m instead of 10 m:                 {half:0.00} V");
         Console.WriteLine($"the chart, copper of 20 °C:                    {chart:0.00} V");
         Console.WriteLine($"1. the same copper at 60 °C:                   {temperature:0.00} V, {(temperature / chart) - 1:+0 %}");
-        Console.WriteLine($"2. as its standard lets 5 mm² cable be made:   {lay:0.00} V, {(lay / temperature) - 1:+0 %}");
+        Console.WriteLine($"2. as much as the standard allows 5 mm² cable: {lay:0.00} V, {(lay / temperature) - 1:+0 %}");
         Console.WriteLine($"3. counted from the battery's terminals:       {whole:0.00} V, {(whole / lay) - 1:+0 %}");
         #endregion
     }
@@ -65,7 +65,7 @@ internal static class AnswerAndChart
             Feed = Length.FromMeters(5),
             Return = ReturnPath.Wire(Length.FromMeters(5)),
             Joints = [Joint.Create("fuse and holder", ElectricResistance.FromMilliohms(4))],
-            Upstream = ElectricResistance.FromMilliohms(10),
+            Upstream = ElectricResistance.FromMilliohms(12),
             Place = new Place { Ambient = Temperature.FromDegreesCelsius(50), LoadedConductors = 6 },
             Insulation = InsulationMaterial.PolyvinylChloride,
         };
