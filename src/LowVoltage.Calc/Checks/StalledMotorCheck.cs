@@ -4,11 +4,11 @@ using LowVoltage.Calc.Quantities;
 
 namespace LowVoltage.Calc.Checks;
 
-/// <content>A motor that is held still.</content>
+/// <content>A stalled motor.</content>
 public abstract partial class CheckKind
 {
     /// <summary>
-    /// Where a motor can be held still: does the fuse open before its wire is too hot? °C, at most. Where the fuse need not open and the wire bears it, the motor
+    /// Where a motor can stall: does the fuse open before its wire is too hot? °C, at most. Where the fuse need not open and the wire bears it, the motor
     /// needs a thermal cut-out: undetermined until the load says that it has one.
     /// </summary>
     public static CheckKind StalledMotor { get; } = Register(new StalledMotorCheck());
