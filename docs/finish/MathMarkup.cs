@@ -24,7 +24,8 @@ public static class MathMarkup
             }
 
             formula.Append(formula.Length > 0 ? " " : "").Append(display ? "<math displaystyle=\"true\">" : "<math>").Append("<mrow>");
-            part.ForEach(node => formula.Append(node.Markup));
+            // The blank between two parts is the space before a relation.
+            part.ForEach(node => formula.Append(formula.Length > 0 && node.Kind == MathKind.Relation ? node.Markup.Replace("<mo form=\"infix\">", "<mo form=\"infix\" lspace=\"0\">", StringComparison.Ordinal) : node.Markup));
             formula.Append("</mrow></math>");
         }
 
