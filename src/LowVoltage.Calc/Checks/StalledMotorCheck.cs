@@ -90,7 +90,7 @@ internal sealed class StalledMotorCheck()
         ? "Fit a motor with a thermal cut-out of its own, or one that bears its stall, and say so of the load; a fuse alone does not protect this motor."
         : (Word)result.NoteKind == Word.NotRated ? Unrated.Advice
         : result.Outcome == CheckOutcome.Undetermined ? FuseData.Missing
-        : "A stalled motor heats the wire too far before the fuse opens: a larger wire, a smaller fuse, or a thermal cut-out in the motor.";
+        : "A stalled motor overheats the wire before the fuse opens: use a larger wire, a smaller fuse, or a thermal cut-out in the motor.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)
     {

@@ -216,7 +216,7 @@ public class InfeasibleDesignTests
             new[] { CheckKind.ContinuousCurrent, CheckKind.ConductorTemperature, CheckKind.FuseProtectsWire, CheckKind.OverloadTemperature },
             kind => Assert.Equal((CheckOutcome.Fail, Return), (full.Of(kind).Outcome, full.Of(kind).Where)));
         Assert.Contains("lets the wire melt", full.Governing.Note, StringComparison.Ordinal);
-        Assert.Contains(full.Advice, line => line.EndsWith("It is about the " + Return + ".", StringComparison.Ordinal));
+        Assert.Contains(full.Advice, line => line.EndsWith("This concerns the " + Return + ".", StringComparison.Ordinal));
     }
 
     [Fact]
