@@ -4,17 +4,16 @@ namespace LowVoltage.Calc.Docs.Finish;
 
 /// <summary>A formula in LaTeX as MathML, which browsers draw by themselves.</summary>
 /// <remarks>
-/// A formula breaks before a relation, and between formulas set side by side, so each part is a <c>math</c> element of its own and none is wider than a phone.
+/// A formula breaks before a relation, a displayed one before a term too, and between formulas set side by side: each part is a <c>math</c> element of its own, and none is wider than a phone.
 /// The LaTeX is what docs/ and the library's Markdown use; anything else is refused with the command it stumbled over.
 /// </remarks>
 public static class MathMarkup
 {
     public static string Write(string latex, bool display)
     {
-        List<MathNode> nodes = new MathParser(latex).Parse();
         List<string> formulas = [];
         StringBuilder formula = new();
-        foreach (List<MathNode> part in Parts(nodes))
+        foreach (List<MathNode> part in Parts(new MathParser(latex).Parse(), display))
         {
             if (part is [{ Kind: MathKind.Separator }])
             {
@@ -23,9 +22,14 @@ public static class MathMarkup
                 continue;
             }
 
-            formula.Append(formula.Length > 0 ? " " : "").Append(display ? "<math displaystyle=\"true\">" : "<math>").Append("<mrow>");
-            // The blank between two parts is the space before a relation.
-            part.ForEach(node => formula.Append(formula.Length > 0 && node.Kind == MathKind.Relation ? node.Markup.Replace("<mo form=\"infix\">", "<mo form=\"infix\" lspace=\"0\">", StringComparison.Ordinal) : node.Markup));
+            bool follows = formula.Length > 0;
+            formula.Append(follows ? " " : "").Append(display ? "<math displaystyle=\"true\">" : "<math>").Append("<mrow>");
+            for (int i = 0; i < part.Count; i++)
+            {
+                // The blank between two parts is the space before the sign that the second begins with.
+                formula.Append(i == 0 && follows ? part[i].Markup.Replace("<mo form=\"infix\">", "<mo form=\"infix\" lspace=\"0\">", StringComparison.Ordinal) : part[i].Markup);
+            }
+
             formula.Append("</mrow></math>");
         }
 
@@ -34,12 +38,13 @@ public static class MathMarkup
         return display ? $"<div class=\"formula\">{inner}</div>" : $"<span class=\"formula\">{inner}</span>";
     }
 
-    private static IEnumerable<List<MathNode>> Parts(List<MathNode> nodes)
+    private static IEnumerable<List<MathNode>> Parts(List<MathNode> nodes, bool display)
     {
         List<MathNode> part = [];
         foreach (MathNode node in nodes)
         {
-            if ((node.Kind is MathKind.Relation or MathKind.Separator) && part.Count > 0)
+            bool breaks = node.Kind is MathKind.Relation or MathKind.Separator || (display && node.Kind == MathKind.Sum && part is not [.., { Kind: MathKind.Relation }]);
+            if (breaks && part.Count > 0)
             {
                 yield return part;
                 part = [];
@@ -61,6 +66,6 @@ public static class MathMarkup
     }
 }
 
-public enum MathKind { Other, Relation, Separator }
+public enum MathKind { Other, Relation, Sum, Separator }
 
 public readonly record struct MathNode(string Markup, MathKind Kind = MathKind.Other, bool TakesLimits = false);

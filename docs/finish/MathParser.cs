@@ -23,7 +23,8 @@ public sealed class MathParser(string latex)
         for (SkipBlanks(); at < latex.Length && !stops.Contains(latex[at], StringComparison.Ordinal) && latex[at] != '}' && !Sees(@"\right"); SkipBlanks())
         {
             MathNode node = latex[at] is '^' or '_' or '\'' ? new MathNode("<mrow></mrow>") : Atom();
-            nodes.Add(WithScripts(node));
+            bool isSign = node.Kind == MathKind.Sum && (nodes.Count == 0 || nodes[^1].Kind is not MathKind.Other);
+            nodes.Add(isSign ? new MathNode(node.Markup.Replace("infix", "prefix", StringComparison.Ordinal)) : WithScripts(node));
         }
 
         return nodes;
