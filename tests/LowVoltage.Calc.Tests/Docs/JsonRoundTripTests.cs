@@ -102,7 +102,7 @@ public partial class JsonRoundTripTests
     [Fact]
     public void Page_HoldsWhatItsExamplePrints()
     {
-        string page = Text("json.md");
+        string page = DocsFolder.Read(Path.Combine(DocsFolder.Docs, "howto", "json.md"));
         using StringWriter output = new() { NewLine = "\n" };
         JsonExample.Run(output);
         if (DocsFolder.Rewrites)
