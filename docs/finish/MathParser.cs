@@ -104,7 +104,7 @@ public sealed class MathParser(string latex)
             case "sqrt":
                 return new MathNode($"<msqrt>{Argument()}</msqrt>");
             case "text":
-                return new MathNode($"<mtext>{Verbatim().Replace(' ', ' ')}</mtext>");
+                return new MathNode($"<mtext>{Verbatim().Replace(' ', '\u00a0')}</mtext>");
             case "mathrm":
                 return new MathNode(Markup(new MathParser(Verbatim(), upright: true).Parse()));
             case "left":

@@ -7,7 +7,7 @@ public static partial class Spacing
 {
     /// <summary>Works on the text between tags, outside of code, formulas and what a program printed.</summary>
     public static string KeepUnits(string html) => Untouched().Replace(html, match =>
-        match.Groups["text"].Success ? Units().Replace(Groups().Replace(match.Value, " "), " ") : match.Value);
+        match.Groups["text"].Success ? Units().Replace(Groups().Replace(match.Value, "\u00a0"), "\u00a0") : match.Value);
 
     [GeneratedRegex("<pre.*?</pre>|<math.*?</math>|<code.*?</code>|<[^>]*>|(?<text>[^<]+)", RegexOptions.Singleline)]
     private static partial Regex Untouched();
