@@ -177,9 +177,9 @@ public class InfeasibleDesignTests
     public void Battery_FarTooWeak_FailsOnDelivery()
     {
         Source weak = Source.BehindResistance(V(12), ElectricResistance.FromOhms(5));
-        CircuitDesign design = Nothing(Circuit(Load.ConstantPower(W(60)), weak), Bench, CheckKind.PowerDelivery, "a source that gives more");
+        CircuitDesign design = Nothing(Circuit(Load.ConstantPower(W(60)), weak), Bench, CheckKind.PowerDelivery, "a stronger source");
         Assert.True(design.Governing.Value < 12 * 12 / 20.0);
-        Nothing(Circuit(Load.ConstantCurrent(A(5)), weak), Bench, CheckKind.PowerDelivery, "a source that gives more");
+        Nothing(Circuit(Load.ConstantCurrent(A(5)), weak), Bench, CheckKind.PowerDelivery, "a stronger source");
     }
 
     [Fact]
