@@ -4,11 +4,14 @@ namespace LowVoltage.Calc.Docs.Finish;
 
 /// <summary>A formula in LaTeX as MathML, which browsers draw by themselves.</summary>
 /// <remarks>
-/// A formula breaks before a relation, a displayed one before a term too, and between formulas set side by side: each part is a <c>math</c> element of its own, and none is wider than a phone.
+/// A formula breaks before a relation, a displayed one before a term too, a long one before a factor, and between formulas set side by side: each part is a <c>math</c> element of its own, and none is wider than a phone.
 /// The LaTeX is what docs/ and the library's Markdown use; anything else is refused with the command it stumbled over.
 /// </remarks>
 public static class MathMarkup
 {
+    /// <summary>Signs after which a product may go on in the next line.</summary>
+    private const int LongFactor = 12;
+
     public static string Write(string latex, bool display)
     {
         List<string> formulas = [];
@@ -43,7 +46,13 @@ public static class MathMarkup
         List<MathNode> part = [];
         foreach (MathNode node in nodes)
         {
-            bool breaks = node.Kind is MathKind.Relation or MathKind.Separator || (display && node.Kind == MathKind.Sum && part is not [.., { Kind: MathKind.Relation }]);
+            bool breaks = node.Kind switch
+            {
+                MathKind.Relation or MathKind.Separator => true,
+                MathKind.Sum => display && part is not [.., { Kind: MathKind.Relation }],
+                MathKind.Product => part.Sum(shown => shown.Length) >= LongFactor,
+                _ => false,
+            };
             if (breaks && part.Count > 0)
             {
                 yield return part;
@@ -66,6 +75,25 @@ public static class MathMarkup
     }
 }
 
-public enum MathKind { Other, Relation, Sum, Separator }
+public enum MathKind { Other, Relation, Sum, Product, Separator }
 
-public readonly record struct MathNode(string Markup, MathKind Kind = MathKind.Other, bool TakesLimits = false);
+/// <summary>A piece of a formula as markup.</summary>
+public readonly record struct MathNode(string Markup, MathKind Kind = MathKind.Other, bool TakesLimits = false)
+{
+    /// <summary>How many signs it shows, tags left out.</summary>
+    public int Length
+    {
+        get
+        {
+            int shown = 0;
+            bool inside = false;
+            foreach (char sign in Markup)
+            {
+                inside = sign == '<' || (inside && sign != '>');
+                shown += inside || sign == '>' ? 0 : 1;
+            }
+
+            return shown;
+        }
+    }
+}

@@ -51,7 +51,7 @@ public static class MathSymbols
         "int" => new MathNode("<mo>∫</mo>"),
         _ when Letters.TryGetValue(name, out string? letter) => Identifier(letter, upright || char.IsUpper(name[0])),
         _ when Relations.TryGetValue(name, out string? relation) => Relation(relation),
-        _ when Operators.TryGetValue(name, out string? sign) => new MathNode(sign is "°" or "%" or "√" ? $"<mo lspace=\"0\" rspace=\"0\">{sign}</mo>" : $"<mo>{sign}</mo>"),
+        _ when Operators.TryGetValue(name, out string? sign) => sign is "·" or "×" ? new MathNode($"<mo form=\"infix\">{sign}</mo>", MathKind.Product) : new MathNode(sign is "°" or "%" or "√" ? $"<mo lspace=\"0\" rspace=\"0\">{sign}</mo>" : $"<mo>{sign}</mo>"),
         _ when Spaces.TryGetValue(name, out string? width) => new MathNode($"<mspace width=\"{width}\"></mspace>"),
         _ when Functions.Contains(name) => new MathNode($"<mi>{name}</mi><mspace width=\"0.167em\"></mspace>"),
         _ => null,
