@@ -144,7 +144,7 @@ internal sealed class CircuitRow(int line, Header header, string[] cells, int gi
 
     public void Report(string column, string message) => problems.Add(new Problem(line, column, message));
 
-    /// <summary>Reports filled cells that nothing asked for: ignored in silence, they would mislead whoever filled them in.</summary>
+    /// <summary>Reports filled cells that nothing asked for: silently ignored, they would mislead whoever filled them in.</summary>
     public void ReportUnused()
     {
         for (int place = 0; place < header.Count; place++)

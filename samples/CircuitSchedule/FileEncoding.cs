@@ -5,7 +5,7 @@ using System.Text;
 namespace CircuitSchedule;
 
 /// <summary>How the bytes of a file are text: by its byte-order mark; without one UTF-8 if they are valid UTF-8, else Windows-1252.</summary>
-/// <param name="Encoding">Throws on bytes that are not of this encoding: nothing is replaced in silence.</param>
+/// <param name="Encoding">Throws on bytes that are not of this encoding: nothing is silently replaced.</param>
 /// <param name="Name">As people call it.</param>
 /// <param name="Note">What the reader of the schedule should know; null when nothing.</param>
 internal sealed record FileEncoding(Encoding Encoding, string Name, string? Note)

@@ -10,7 +10,7 @@ internal static class MoreHelp
               0    every circuit passes
               1    some circuit fails
               2    bad arguments, a file that cannot be used, or a bad row; wins over 1 and 3
-              3    nothing fails, but some check could not be made: undetermined is no pass
+              3    nothing fails, but some check could not be made: undetermined is not a pass
               130  stopped by Ctrl-C
 
             Columns of FILE, in any order; those with * must be there. Commas, semicolons or tabs between

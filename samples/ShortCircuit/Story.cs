@@ -24,7 +24,7 @@ internal static class Story
         output.WriteLine();
         output.WriteLine(scene.Ending.Lasts
             ? "If nothing opened, heat leaving to the air:"
-            : "If nothing opened, all heat kept in the wire, which makes it hotter than in truth:");
+            : "If nothing opened, all heat kept in the wire, which makes it hotter than it really gets:");
         WriteTable(scene, output);
         Answer[] answers = Answer.All(scene);
         foreach (Answer answer in answers)

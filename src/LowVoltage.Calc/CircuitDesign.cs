@@ -83,7 +83,7 @@ public sealed partial class CircuitDesign
     /// <summary>The steps from the published table to the wire's continuous current; <c>null</c> where no table is used.</summary>
     public DeratedAmpacity? Ampacity => State().Site.Rating.Derate(Wire);
 
-    /// <summary>What was taken for granted, to be confirmed by whoever installs the circuit.</summary>
+    /// <summary>What was assumed, to be confirmed by whoever installs the circuit.</summary>
     public IReadOnlyList<string> Assumptions => assumptions ??= DesignText.Assumptions(this);
 
     /// <summary>The cautions that go with the circuit.</summary>

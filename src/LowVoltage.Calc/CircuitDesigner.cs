@@ -9,7 +9,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc;
 
-/// <summary>The main job: from what a circuit must do to its wire and fuse; the same checks on wiring that exists; how far given wiring can be pushed.</summary>
+/// <summary>The main job: from what a circuit must do to its wire and fuse; the same checks on existing wiring; how far given wiring can be pushed.</summary>
 /// <remarks>
 /// <para>The designer walks the series of wires upward and takes the first that does its duty: mechanical minimum, operating point at minimum, nominal and
 /// maximum supply voltage, drop, volts at the load, current and temperature where it runs. Then the fuse: the smallest that carries the load, holds at its start and protects
@@ -65,7 +65,7 @@ public static partial class CircuitDesigner
         return new CircuitDesign(requirements, rules, wire, fuse, AskAll(at, unfused: fuse is null)) { IsVerified = true };
     }
 
-    /// <summary>Checks wiring that exists: a path of any stretches, and its fuse.</summary>
+    /// <summary>Checks existing wiring: a path of any stretches, and its fuse.</summary>
     /// <param name="requirements">What the circuit must do and where it runs. Its feed, return and joints are replaced by the path's.</param>
     /// <param name="path">The way out and back as it is, joints included.</param>
     /// <param name="fuse">The fuse; <c>null</c> where there is none.</param>

@@ -115,7 +115,7 @@ public sealed partial class CircuitRequirements
         init => starts = value is { } count ? Accept.Count(count, 1, 100_000, nameof(Starts)) : null;
     }
 
-    /// <summary>Where the wire runs; a segment of wiring that exists may have a place of its own.</summary>
+    /// <summary>Where the wire runs; a segment of existing wiring may have a place of its own.</summary>
     public required Place Place { get; init => field = value ?? throw new ArgumentNullException(nameof(Place)); }
 
     /// <summary>The insulation of the wire.</summary>

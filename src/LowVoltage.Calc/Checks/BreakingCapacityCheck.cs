@@ -65,14 +65,14 @@ internal sealed class BreakingCapacityCheck()
         Word.IdealSource => "the source is given without internal resistance, so its short-circuit current is not known",
         Word.NoCapacity => $"no d.c. breaking capacity is published for the {result.About}",
         Word.BreaksLess => $"up to {Accept.Short(result.Value!.Value)} A at the source's terminals, the fuse breaks {Accept.Short(result.Number)} A: state the resistance of the supply lead to the fuse, "
-            + "or protect the lead by a main fuse at the source that breaks that current",
+            + "or protect the lead by a main fuse at the source that can break that current",
         _ => "",
     };
 
     internal override string Advice(in CheckResult result, BranchState at) =>
         at.Fuse is { } fuse && (fuse.BreakingAmperes is null || fuse.BreakingCapacityBasis != RatingBasis.DirectCurrent) ? FuseData.Missing
-        : at.UpstreamOhms is null ? "Choose a fuse that breaks more, put a main fuse that does so at the source, or count the resistance of the supply lead."
-        : "Choose a fuse that breaks more, or put a main fuse that does so at the source. No wire size changes this.";
+        : at.UpstreamOhms is null ? "Choose a fuse with a higher breaking capacity, fit a main fuse that has one at the source, or state the resistance of the supply lead."
+        : "Choose a fuse with a higher breaking capacity, or fit a main fuse that has one at the source. No wire size changes this.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)
     {

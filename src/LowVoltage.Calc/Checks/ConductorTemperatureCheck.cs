@@ -69,7 +69,7 @@ internal sealed class ConductorTemperatureCheck()
 
     internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
         ? Unrated.Advice
-        : "The wire gets too hot: a cooler place, fewer loaded conductors together, or better insulation.";
+        : "The wire gets too hot: use a cooler place, fewer loaded conductors together, or better insulation.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)
     {

@@ -50,7 +50,7 @@ internal sealed class ContinuousCurrentCheck()
 
     internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
         ? Checks.Unrated.Advice
-        : "The wire carries too much where it runs: a cooler place, fewer loaded conductors together, better insulation, or a larger wire.";
+        : "The wire carries too much current where it runs: use a cooler place, fewer loaded conductors together, better insulation, or a larger wire.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)
     {

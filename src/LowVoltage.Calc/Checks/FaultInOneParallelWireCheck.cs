@@ -54,7 +54,7 @@ internal sealed class FaultInOneParallelWireCheck()
 
     internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
         ? FuseData.Missing
-        : "A fault in one of the parallel wires burns it before the common fuse opens: one thicker wire instead, fewer and thicker wires, or a fuse for each wire at both ends.";
+        : "A fault in one of the parallel wires burns it before the common fuse opens: use one thicker wire, fewer and thicker wires, or a fuse for each wire at both ends.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)
     {

@@ -68,7 +68,7 @@ internal sealed class FaultOpensFuseCheck()
 
     internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
         ? FuseData.Missing
-        : "A short at the far end opens the fuse too late or not at all: a larger wire, a shorter run, or a smaller fuse.";
+        : "A short at the far end opens the fuse too late or not at all: use a larger wire, a shorter run, or a smaller fuse.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)
     {

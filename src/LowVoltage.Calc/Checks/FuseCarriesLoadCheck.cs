@@ -50,8 +50,8 @@ internal sealed class FuseCarriesLoadCheck()
     };
 
     internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
-        ? "Put the fuse in a cooler place, or get its re-rating with temperature from its maker."
-        : "The fuse is too small for the load: a larger rating, another series, or two circuits.";
+        ? "Put the fuse in a cooler place, or get its re-rating with temperature from its manufacturer."
+        : "The fuse is too small for the load: use a larger rating, another series, or two circuits.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)
     {

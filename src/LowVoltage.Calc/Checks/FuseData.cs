@@ -4,5 +4,5 @@ namespace LowVoltage.Calc.Checks;
 internal static class FuseData
 {
     internal const string Missing =
-        "What is undetermined about the fuse: get its d.c. voltage, breaking capacity and operating times from its maker, or choose a fuse for which they are published.";
+        "What is undetermined about the fuse: get its d.c. voltage, breaking capacity and operating times from its manufacturer, or choose a fuse for which they are published.";
 }

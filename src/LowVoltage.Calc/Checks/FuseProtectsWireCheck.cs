@@ -45,7 +45,7 @@ internal sealed class FuseProtectsWireCheck()
 
     internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
         ? Unrated.Advice
-        : "The fuse is too large for the wire: a smaller fuse where that still carries the load, or a larger wire, a cooler place, fewer conductors together, or a finer series of fuses.";
+        : "The fuse is too large for the wire: use a smaller fuse if it still carries the load, a larger wire, a cooler place, fewer conductors together, or a fuse series with finer steps.";
 
     // The fuse against the currents of the stretch that carries the least.
     internal override void Explain(Sheet sheet, in CheckResult result)

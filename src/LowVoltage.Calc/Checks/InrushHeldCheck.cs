@@ -65,7 +65,7 @@ internal sealed class InrushHeldCheck()
 
     internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
         ? FuseData.Missing
-        : "The fuse may open at start: a slower type or a larger rating with a larger wire, limit the starting current, or start less often than was counted.";
+        : "The fuse may open at start: use a slower type, use a larger rating with a larger wire, limit the starting current, or allow for fewer starts.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)
     {

@@ -35,11 +35,11 @@ internal sealed class LoadVoltageCheck()
     }
 
     internal override string Advice(in CheckResult result, BranchState at) => SourceIsTooLow(at)
-        ?? "The load sees too little at the lowest supply voltage: a larger wire, a shorter run, better joints, or a load that works on less.";
+        ?? "The load gets too little voltage when the supply is at its lowest: use a larger wire, a shorter run, better joints, or a load that works at a lower voltage.";
 
     /// <summary>What to say where no wire helps, because the source itself falls below what the load needs; else null.</summary>
     internal static string? SourceIsTooLow(BranchState at) => at.Load.MinimumVolts >= at.Source.MinimumVolts
-        ? $"The source itself falls to {Accept.Short(at.Source.MinimumVolts)} V, no wire can help: another source, or a load that works on less."
+        ? $"The source itself falls to {Accept.Short(at.Source.MinimumVolts)} V, so no wire can help: use another source, or a load that works at a lower voltage."
         : null;
 
     internal override void Explain(Sheet sheet, in CheckResult result)

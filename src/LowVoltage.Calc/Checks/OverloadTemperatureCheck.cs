@@ -86,7 +86,7 @@ internal sealed class OverloadTemperatureCheck()
     internal override string Advice(in CheckResult result, BranchState at) => (Word)result.NoteKind == Word.NotRated
         ? Unrated.Advice
         : result.Outcome == CheckOutcome.Undetermined ? FuseData.Missing
-        : "An overload that the fuse lets pass heats the wire too far: a smaller fuse, a larger wire, a cooler place, fewer conductors together, or better insulation.";
+        : "An overload that the fuse does not interrupt overheats the wire: use a smaller fuse, a larger wire, a cooler place, fewer conductors together, or better insulation.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)
     {

@@ -38,5 +38,5 @@ internal sealed class PowerDeliveryCheck()
     };
 
     internal override string Advice(in CheckResult result, BranchState at) =>
-        "The load cannot get its power this way: a shorter run, a larger wire, a higher supply voltage, fewer or better joints, a source that gives more, or a smaller load.";
+        "The load cannot get the power it needs: use a shorter run, a larger wire, a higher supply voltage, fewer or better joints, a stronger source, or a smaller load.";
 }

@@ -4,11 +4,11 @@ using LowVoltage.Calc.Quantities;
 
 namespace LowVoltage.Calc.Checks;
 
-/// <content>A motor that is held still.</content>
+/// <content>A stalled motor.</content>
 public abstract partial class CheckKind
 {
     /// <summary>
-    /// Where a motor can be held still: does the fuse open before its wire is too hot? °C, at most. Where the fuse need not open and the wire bears it, the motor
+    /// Where a motor can stall: does the fuse open before its wire is too hot? °C, at most. Where the fuse need not open and the wire bears it, the motor
     /// needs a thermal cut-out: undetermined until the load says that it has one.
     /// </summary>
     public static CheckKind StalledMotor { get; } = Register(new StalledMotorCheck());
@@ -90,7 +90,7 @@ internal sealed class StalledMotorCheck()
         ? "Fit a motor with a thermal cut-out of its own, or one that bears its stall, and say so of the load; a fuse alone does not protect this motor."
         : (Word)result.NoteKind == Word.NotRated ? Unrated.Advice
         : result.Outcome == CheckOutcome.Undetermined ? FuseData.Missing
-        : "A stalled motor heats the wire too far before the fuse opens: a larger wire, a smaller fuse, or a thermal cut-out in the motor.";
+        : "A stalled motor overheats the wire before the fuse opens: use a larger wire, a smaller fuse, or a thermal cut-out in the motor.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)
     {

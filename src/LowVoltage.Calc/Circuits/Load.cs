@@ -78,7 +78,7 @@ public abstract class Load
     /// <summary>A motor whose three currents are taken as they are, whatever the voltage: the safe reading for drop and heat.</summary>
     /// <param name="running">Current when it runs, positive.</param>
     /// <param name="peak">Highest current while it starts, from the running to the locked-rotor current.</param>
-    /// <param name="lockedRotor">Current while it is held still, at least the running current.</param>
+    /// <param name="lockedRotor">Current while it is stalled, at least the running current.</param>
     /// <param name="startDuration">How long starting takes, positive.</param>
     /// <returns>The load.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
@@ -88,7 +88,7 @@ public abstract class Load
     /// <summary>A motor whose peak and locked-rotor currents belong to a voltage: at standstill its winding is a resistance, so both fall with the voltage.</summary>
     /// <param name="running">Current when it runs, positive; taken as constant.</param>
     /// <param name="peak">Highest current while it starts at the rated voltage, from the running to the locked-rotor current.</param>
-    /// <param name="lockedRotor">Current while it is held still at the rated voltage, at least the running current.</param>
+    /// <param name="lockedRotor">Current while it is stalled at the rated voltage, at least the running current.</param>
     /// <param name="startDuration">How long starting takes, positive.</param>
     /// <param name="ratedVoltage">Voltage at which the two currents were measured, positive.</param>
     /// <returns>The load.</returns>
@@ -127,7 +127,7 @@ public abstract class Load
         return copy;
     }
 
-    /// <summary>The same load with motors that have a thermal cut-out of their own, or that bear being held still for as long as it lasts.</summary>
+    /// <summary>The same load with motors that have a thermal cut-out of their own, or that withstand being stalled for as long as it lasts.</summary>
     /// <returns>A copy that says so: a fuse that need not open on a stall is then no undetermined point.</returns>
     public Load WithThermalCutOut()
     {
@@ -190,10 +190,10 @@ public abstract class Load
     /// <summary>Whether it draws more at switching on than in running, for a moment: a lamp, a motor, a capacitor.</summary>
     internal virtual bool HasSurge => false;
 
-    /// <summary>Whether it can be held still and draw its locked-rotor current: a motor.</summary>
+    /// <summary>Whether it can stall and draw its locked-rotor current: a motor.</summary>
     internal virtual bool CanStall => false;
 
-    /// <summary>Whether a motor in it protects itself when it is held still.</summary>
+    /// <summary>Whether a motor in it protects itself when it is stalled.</summary>
     internal virtual bool HasThermalCutOut => thermalCutOut;
 
     /// <summary>What a careful reader must know about the load at this voltage, or null.</summary>

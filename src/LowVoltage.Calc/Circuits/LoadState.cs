@@ -9,6 +9,6 @@ public enum LoadState
     /// <summary>The moment of switching on: a cold lamp, a motor starting. It passes by itself.</summary>
     Peak,
 
-    /// <summary>A motor held still. It may last until a fuse opens.</summary>
+    /// <summary>A stalled motor. It may last until a fuse opens.</summary>
     LockedRotor,
 }

@@ -1,6 +1,6 @@
 namespace LowVoltage.Calc.Circuits;
 
-/// <summary>Sources in series of which some hold a current limit: what they push into a short circuit together.</summary>
+/// <summary>Sources in series of which some hold a current limit: what they drive into a short circuit together.</summary>
 /// <remarks>
 /// <code>I = greatest of least(V/R, L1), least((V − V1)/R, L2), …    L1 ≤ L2 ≤ …</code>
 /// <para>A supply at its limit L1 gives up its voltage V1; driven backwards by the others it conducts, through its output stage or a diode, whose small drop is not counted. So the

@@ -122,7 +122,7 @@ public sealed partial class Conductor
                 + $"{Accept.Text(ConductorMaterial.LowestCelsius)} °C and its melting point; it was {Accept.Text(ohms)} Ω.");
     }
 
-    /// <summary>Mean conductor temperature from a measured resistance; says no when it lies outside −100 °C to the melting point.</summary>
+    /// <summary>Mean conductor temperature from a measured resistance; false when it lies outside −100 °C to the melting point.</summary>
     /// <param name="measured">Measured resistance. Positive.</param>
     /// <param name="length">Length of conductor measured. Positive.</param>
     /// <param name="temperature">The temperature, or the default.</param>

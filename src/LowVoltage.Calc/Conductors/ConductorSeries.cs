@@ -7,7 +7,7 @@ namespace LowVoltage.Calc.Conductors;
 
 /// <summary>A series of conductors, smallest first, for a designer to walk: one of a standard, some of its sizes (<see cref="Only"/>), or the caller's own (<see cref="Create"/>).</summary>
 /// <remarks>
-/// <para>A standard's series has sizes that no shop carries: <see cref="AwgStranded"/> goes through every number, 11 and 13 too. Give a design those that can be had:
+/// <para>A standard's series has sizes that no shop carries: <see cref="AwgStranded"/> goes through every number, 11 and 13 too. Give a design those that are available:
 /// <see cref="AwgTrade"/>, or <c>series.Only("on the shelf", AwgSize.Parse("14"), AwgSize.Parse("12"))</c>.</para>
 /// Made when first asked for, immutable and thread-safe.
 /// </remarks>

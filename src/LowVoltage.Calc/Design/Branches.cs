@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Design;
 
-/// <summary>Lays requirements, or wiring that exists, out as the branch that the checks ask.</summary>
+/// <summary>Lays requirements, or existing wiring, out as the branch that the checks ask.</summary>
 internal static class Branches
 {
     /// <summary>For a design: the first stretch is the candidate, feed and wire return together; a return of its own follows.</summary>
@@ -29,7 +29,7 @@ internal static class Branches
         return State(asked, rules, site, stretches, back, OhmsOf(asked.JointsArray));
     }
 
-    /// <summary>For wiring that exists.</summary>
+    /// <summary>For existing wiring.</summary>
     internal static BranchState ForPath(CircuitRequirements asked, DesignRules rules, CircuitPath path)
     {
         Site site = Main(asked, rules, OwnConductors(path));

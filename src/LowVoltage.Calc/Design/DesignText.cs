@@ -134,7 +134,7 @@ internal static class DesignText
             .Distinct()];
         if (design.IsVerified && design.Verdict == Verdict.Fail && CircuitDesigner.Design(design.Requirements, design.Rules) is { IsFeasible: true } own)
         {
-            lines.Add($"For this duty the rules would take {own.Wire} with {own.Fuse}.");
+            lines.Add($"For this duty the rules would choose {own.Wire} with {own.Fuse}.");
         }
         else if (design.IsNearest && design.Find(CheckKind.FuseCarriesLoad) is { Outcome: CheckOutcome.Fail })
         {
@@ -144,7 +144,7 @@ internal static class DesignText
         return Array.AsReadOnly([.. lines]);
     }
 
-    private static string Named(in CheckResult result, string advice) => result.Where.Length > 0 && result.IsOfSeveral ? $"{advice} It is about the {result.Where}." : advice;
+    private static string Named(in CheckResult result, string advice) => result.Where.Length > 0 && result.IsOfSeveral ? $"{advice} This concerns the {result.Where}." : advice;
 
     private static OperatingPoint? AtLimit(SupplyRange range) =>
         Array.Find([range.Minimum, range.Nominal, range.Maximum], point => point.Exists && point.CurrentLimitReached);

@@ -2,7 +2,7 @@ using LowVoltage.Calc.Quantities;
 
 namespace LowVoltage.Calc.Harnesses;
 
-/// <summary>What the verification of a harness takes for granted.</summary>
+/// <summary>What the verification of a harness assumes.</summary>
 internal static class HarnessAssumptions
 {
     internal static IReadOnlyList<string> Of(Harness harness)

@@ -42,7 +42,7 @@ public sealed class HarnessVerification
     /// <summary>What would help where something fails or is undetermined, with the place.</summary>
     public IReadOnlyList<string> Advice => [.. Failed.Concat(Undetermined).Select(c => $"{c.Place}: {c.Advice}").Distinct()];
 
-    /// <summary>What was taken for granted.</summary>
+    /// <summary>What was assumed.</summary>
     public IReadOnlyList<string> Assumptions => HarnessAssumptions.Of(Harness);
 
     /// <summary>The cautions that go with every harness.</summary>

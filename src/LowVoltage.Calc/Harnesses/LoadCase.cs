@@ -35,7 +35,7 @@ public sealed class LoadCase
     /// <summary>The loads that are starting.</summary>
     public IReadOnlyList<string> Starting => Where(LoadUse.Starting);
 
-    /// <summary>The motors that are held still.</summary>
+    /// <summary>The motors that are stalled.</summary>
     public IReadOnlyList<string> Stalled => Where(LoadUse.Stalled);
 
     /// <summary>The switches whose position is stated, and whether they are closed.</summary>
@@ -67,7 +67,7 @@ public sealed class LoadCase
     /// <exception cref="ArgumentNullException">The array or a name is null.</exception>
     public LoadCase WithStarting(params string[] loads) => With(loads, LoadUse.Starting);
 
-    /// <summary>The same with some motors held still.</summary>
+    /// <summary>The same with some motors stalled.</summary>
     /// <param name="loads">Names of the loads.</param>
     /// <returns>A copy.</returns>
     /// <exception cref="ArgumentNullException">The array or a name is null.</exception>

@@ -12,6 +12,6 @@ internal enum LoadUse
     /// <summary>Starting.</summary>
     Starting,
 
-    /// <summary>A motor held still.</summary>
+    /// <summary>A stalled motor.</summary>
     Stalled,
 }

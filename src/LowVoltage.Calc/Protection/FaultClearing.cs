@@ -23,7 +23,7 @@ namespace LowVoltage.Calc.Protection;
 /// So the latest time is never beyond the longest time at the current it ends with.</para>
 /// <para><b>Others' current</b> in a conductor of the loop is counted by a bound (<see cref="FaultSegment.Sharing"/>): heated by I²·(1 + Io/Il)², Il being first the
 /// conventional fusing current, the least at which the device still opens, then the current at the answer so found. Never earlier than the truth.</para>
-/// <para>The wire loses no heat: it is hotter, its current smaller and the latest moment later than in truth. Past 5 s that is a loose bound.</para>
+/// <para>The wire loses no heat: it is hotter, its current smaller and the latest moment later than it really is. Past 5 s that is a loose bound.</para>
 /// </remarks>
 public static partial class FaultClearing
 {

@@ -16,7 +16,7 @@ public sealed class StallCheck
         string current = least.Equals(greatest) ? $"{Accept.Short(least)} A" : $"{Accept.Short(least)} A to {Accept.Short(greatest)} A";
         string hot = found.Reached is double celsius ? $"the wire is at {Accept.Short(celsius)} °C" : "the wire melts";
         string when = $"{hot} against {Accept.Short(found.Limit)} °C at {Accept.Short(found.Amperes)} A";
-        Reason = $"Held still, the motor draws {current}. " + found.Outcome switch
+        Reason = $"Stalled, the motor draws {current}. " + found.Outcome switch
         {
             StallOutcome.DeviceOpens => $"The {device} opens within {Accept.Short(found.Seconds)} s; {when}. It does not protect the motor itself.",
             StallOutcome.WireBears => $"The {device} need not open; {when}, which it bears. Only a thermal cut-out of the motor's own ends that.",

@@ -1,6 +1,6 @@
 namespace LowVoltage.Calc.Protection;
 
-/// <summary>What a motor that is held still means for its circuit.</summary>
+/// <summary>What a stalled motor means for its circuit.</summary>
 public enum StallOutcome
 {
     /// <summary>No operating times are known, and the wire does not carry the current continuously. Never a pass.</summary>

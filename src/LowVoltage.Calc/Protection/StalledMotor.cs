@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Protection;
 
-/// <summary>What a motor that is held still does to its circuit: does the device open, and how hot is the wire by then.</summary>
+/// <summary>What a stalled motor does to its circuit: whether the device opens, and how hot the wire is by then.</summary>
 /// <remarks>
 /// <para>The current is that of the locked rotor as the path lets it flow: between the least (lowest voltage, source cold, conductors hot) and the greatest (highest voltage,
 /// conductors cold). The device opens for sure if it does at the least. The wire is held against the device over the whole range, as
@@ -15,7 +15,7 @@ namespace LowVoltage.Calc.Protection;
 public static class StalledMotor
 {
     /// <summary>The source: common practice; the heating is that of <see cref="FuseAgainstWire"/>.</summary>
-    public static Reference Reference { get; } = Reference.CommonPractice("a motor may be held still until something opens; its wire must stand that");
+    public static Reference Reference { get; } = Reference.CommonPractice("a motor may stall until something opens; its wire must withstand that");
 
     /// <summary>A stalled motor behind a fuse.</summary>
     /// <param name="fuse">The fuse.</param>

@@ -7,7 +7,7 @@ namespace LowVoltage.Calc.Quantities;
 internal static partial class Accept
 {
     // UnitsNet throws where the converted number would be infinite, for a parameter of its own. Nothing that large is accepted in any unit, so it is
-    // passed on as the infinity that it would be, to be refused by name; a TryX then says no as it should.
+    // passed on as the infinity that it would be, to be refused by name; a TryX then returns false as it should.
     private const double Huge = 1e200;
 
     /// <summary>Whether a number is too large for UnitsNet to convert, whatever its unit.</summary>

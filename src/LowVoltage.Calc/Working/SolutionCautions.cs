@@ -4,7 +4,7 @@ namespace LowVoltage.Calc.Working;
 internal static class SolutionCautions
 {
     internal const string Paper =
-        "A calculation for the circuit as described, not a measurement. Check the installed wiring, and follow the local code and the makers' instructions; where they differ, they hold.";
+        "A calculation for the circuit as described, not a measurement. Check the installed wiring, and follow the local code and the manufacturers' instructions; where they differ from these values, they take precedence.";
 
     internal const string ShortCircuit =
         "This is a calculation on paper. Never short a battery or a supply to try it: metal glows, insulation burns, cells can burst.";

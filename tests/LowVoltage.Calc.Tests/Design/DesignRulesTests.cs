@@ -150,7 +150,7 @@ public class DesignRulesTests
         Assert.Equal(CheckKind.BreakingCapacity, open.Kind);
         Assert.Contains("up to 4000 A at the source's terminals, the fuse breaks 1000 A", open.Note, StringComparison.Ordinal);
         Assert.StartsWith("Some checks could not be made", big.Cautions[0], StringComparison.Ordinal);
-        Assert.Equal(["Choose a fuse that breaks more, put a main fuse that does so at the source, or count the resistance of the supply lead."], big.Advice);
+        Assert.Equal(["Choose a fuse with a higher breaking capacity, fit a main fuse that has one at the source, or state the resistance of the supply lead."], big.Advice);
 
         // 14.4 V over 14.4 mΩ is exactly 1000 A; a battery of 140 A cold cranking gives less: nothing is open.
         CircuitDesign small = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(2.4)), Battery.LeadAcid(A(140)), upstreamMilliOhms: null), DesignRules.Bench);

@@ -177,9 +177,9 @@ public class InfeasibleDesignTests
     public void Battery_FarTooWeak_FailsOnDelivery()
     {
         Source weak = Source.BehindResistance(V(12), ElectricResistance.FromOhms(5));
-        CircuitDesign design = Nothing(Circuit(Load.ConstantPower(W(60)), weak), Bench, CheckKind.PowerDelivery, "a source that gives more");
+        CircuitDesign design = Nothing(Circuit(Load.ConstantPower(W(60)), weak), Bench, CheckKind.PowerDelivery, "a stronger source");
         Assert.True(design.Governing.Value < 12 * 12 / 20.0);
-        Nothing(Circuit(Load.ConstantCurrent(A(5)), weak), Bench, CheckKind.PowerDelivery, "a source that gives more");
+        Nothing(Circuit(Load.ConstantCurrent(A(5)), weak), Bench, CheckKind.PowerDelivery, "a stronger source");
     }
 
     [Fact]
@@ -216,7 +216,7 @@ public class InfeasibleDesignTests
             new[] { CheckKind.ContinuousCurrent, CheckKind.ConductorTemperature, CheckKind.FuseProtectsWire, CheckKind.OverloadTemperature },
             kind => Assert.Equal((CheckOutcome.Fail, Return), (full.Of(kind).Outcome, full.Of(kind).Where)));
         Assert.Contains("lets the wire melt", full.Governing.Note, StringComparison.Ordinal);
-        Assert.Contains(full.Advice, line => line.EndsWith("It is about the " + Return + ".", StringComparison.Ordinal));
+        Assert.Contains(full.Advice, line => line.EndsWith("This concerns the " + Return + ".", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -119,12 +119,12 @@ public class OverloadDesignTests
         Assert.Equal(CheckOutcome.Pass, design.Of(CheckKind.FuseProtectsWire).Outcome);
         Assert.Contains("tightest up to 20.25 A, at which the 15 A blade fuse", check.Note, StringComparison.Ordinal);
         Near(Plain.Heated(13.3, 1.5, 30, 15.6, 70, 70, 20.25, double.PositiveInfinity), check.Value, 1e-6);
-        Assert.Contains(design.Advice, line => line.StartsWith("An overload that the fuse lets pass heats the wire too far: a smaller fuse", StringComparison.Ordinal));
+        Assert.Contains(design.Advice, line => line.StartsWith("An overload that the fuse does not interrupt overheats the wire: use a smaller fuse", StringComparison.Ordinal));
 
         // The designer's own answer to the same duty is named.
         CircuitDesign own = CircuitDesigner.Design(design.Requirements, rules);
         Assert.True(own.IsFeasible);
-        Assert.Contains(design.Advice, line => line == $"For this duty the rules would take {own.Wire} with {own.Fuse}.");
+        Assert.Contains(design.Advice, line => line == $"For this duty the rules would choose {own.Wire} with {own.Fuse}.");
     }
 
     [Fact]

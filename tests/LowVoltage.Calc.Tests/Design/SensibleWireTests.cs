@@ -65,7 +65,7 @@ public class SensibleWireTests
         Assert.Equal([CheckKind.BreakingCapacity], design.Checks.Where(check => check.Outcome == CheckOutcome.Fail).Select(check => check.Kind!));
         Assert.Equal(4, design.Fuse!.Current.Amperes);
         Assert.True(design.Wire.Area.SquareMillimeters <= 2, design.ToString());
-        Assert.Equal(["Choose a fuse that breaks more, or put a main fuse that does so at the source. No wire size changes this."], design.Advice);
+        Assert.Equal(["Choose a fuse with a higher breaking capacity, or fit a main fuse that has one at the source. No wire size changes this."], design.Advice);
     }
 
     [Fact]

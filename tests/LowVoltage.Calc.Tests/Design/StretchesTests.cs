@@ -33,7 +33,7 @@ public class StretchesTests
         Assert.EndsWith($", at most 95 °C, {where}: fail", design.Of(CheckKind.OverloadTemperature).ToString(), StringComparison.Ordinal);
         Assert.Equal(where, design.Governing.Where);
         Assert.EndsWith($", at most 95 °C, {where}: fail", design.ToString(), StringComparison.Ordinal);
-        Assert.Equal(2, design.Advice.Count(line => line.EndsWith($" It is about the {where}.", StringComparison.Ordinal)));
+        Assert.Equal(2, design.Advice.Count(line => line.EndsWith($" This concerns the {where}.", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public class StretchesTests
         CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(8)), feed: 2), RoadVehicle(1), Blade(20), Vehicle);
         Assert.Equal("fuse protects the wire 20 A, at most 15.68 A: fail", design.Of(CheckKind.FuseProtectsWire).ToString());
         Assert.Equal("wire", design.Of(CheckKind.FuseProtectsWire).Where);
-        Assert.DoesNotContain(design.Advice, line => line.Contains("It is about", StringComparison.Ordinal));
+        Assert.DoesNotContain(design.Advice, line => line.Contains("This concerns", StringComparison.Ordinal));
         Assert.All(design.Checks, check => Assert.NotEqual("", check.Where));
     }
 

@@ -36,7 +36,7 @@ public class UnfusedWiringTests
         {
             Assert.Equal(CheckKind.OvercurrentProtection, design.Governing.Kind);
             Assert.StartsWith("Fit a fuse or breaker at the source that the wire's current allows", design.Advice[0], StringComparison.Ordinal);
-            Assert.StartsWith("For this duty the rules would take ", design.Advice[1], StringComparison.Ordinal);
+            Assert.StartsWith("For this duty the rules would choose ", design.Advice[1], StringComparison.Ordinal);
         }
     }
 

@@ -1,9 +1,10 @@
+using System.Text.RegularExpressions;
 using LowVoltage.Calc.Tests.Docs.Tables;
 
 namespace LowVoltage.Calc.Tests.Docs;
 
-/// <summary>The validation tables of the model pages are what the library computes today. <c>.ci/validation-tables</c> writes them anew.</summary>
-public class ValidationTablesTests
+/// <summary>The validation tables on the pages, between <c>&lt;!-- table: name --&gt;</c> and <c>&lt;!-- end --&gt;</c>, are what the library computes today. <c>.ci/validation-tables</c> writes them anew.</summary>
+public partial class ValidationTablesTests
 {
     private static readonly Dictionary<string, Func<string>> Tables = new()
     {
@@ -25,30 +26,30 @@ public class ValidationTablesTests
         ["published-tables"] = PublishedTables.Transcriptions,
     };
 
-    private static string Folder => Path.Combine(DocsFolder.Docs, "models", "_validation");
+    public static TheoryData<string> PagesWithTables() => [.. DocsFolder.Pages.Where(page => Table().IsMatch(DocsFolder.Read(page))).Select(DocsFolder.Relative)];
 
-    public static TheoryData<string> Names() => [.. Tables.Keys];
-
-    [Theory, MemberData(nameof(Names))]
-    public void CommittedTable_IsWhatTheLibraryComputes(string name)
+    [Theory, MemberData(nameof(PagesWithTables))]
+    public void Page_HoldsTheTablesThatTheLibraryComputes(string page)
     {
-        string file = Path.Combine(Folder, name + ".md"), computed = Tables[name]();
-        if (DocsFolder.Rewrites)
+        string path = Path.Combine(DocsFolder.Docs, page);
+        string written = DocsFolder.Read(path);
+        string computed = Table().Replace(written, match => $"{match.Groups["head"].Value}{Tables[match.Groups["name"].Value]().Trim('\n')}\n\n<!-- end -->");
+        if (DocsFolder.Rewrites && written != computed)
         {
-            Directory.CreateDirectory(Folder);
-            File.WriteAllText(file, computed);
+            File.WriteAllText(path, computed);
+            return;
         }
 
-        Assert.True(File.Exists(file), $"docs/models/_validation/{name}.md is missing: run .ci/validation-tables.");
-        Assert.Equal(computed, DocsFolder.Read(file));
+        Assert.Equal(computed, written);
     }
 
     [Fact]
     public void EveryTable_IsOnAPage()
     {
-        string[] files = [.. Directory.EnumerateFiles(Folder, "*.md").Select(file => Path.GetFileNameWithoutExtension(file)!).Order(StringComparer.Ordinal)];
-        Assert.Equal(Tables.Keys.Order(StringComparer.Ordinal), files);
-        string all = string.Concat(DocsFolder.Pages.Select(DocsFolder.Read));
-        Assert.All(files, name => Assert.Contains($"_validation/{name}.md)]", all, StringComparison.Ordinal));
+        IEnumerable<string> shown = DocsFolder.Pages.SelectMany(page => Table().Matches(DocsFolder.Read(page))).Select(match => match.Groups["name"].Value).Distinct();
+        Assert.Equal(Tables.Keys.Order(StringComparer.Ordinal), shown.Order(StringComparer.Ordinal));
     }
+
+    [GeneratedRegex("(?<head><!-- table: (?<name>[a-z-]+) -->\n\n).*?<!-- end -->", RegexOptions.Singleline)]
+    private static partial Regex Table();
 }

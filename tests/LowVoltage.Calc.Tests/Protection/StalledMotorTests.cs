@@ -7,7 +7,7 @@ using static LowVoltage.Calc.Tests.Heating.TestWires;
 
 namespace LowVoltage.Calc.Tests.Protection;
 
-/// <summary>A motor held still: three outcomes, each with a circuit of its own.</summary>
+/// <summary>A stalled motor: three outcomes, each with a circuit of its own.</summary>
 public class StalledMotorTests
 {
     private static readonly ProtectedWire Thin = Of(0.75);
@@ -25,7 +25,7 @@ public class StalledMotorTests
         Assert.Equal(StallOutcome.WireBears, stall.Outcome);
         Assert.Null(stall.LongestTime);
         Assert.Equal(HeatBalance.TemperatureAt(Thick.Wire, Air(25), A(8)).DegreesCelsius, stall.TemperatureReached!.Value.DegreesCelsius, 1e-9);
-        Assert.StartsWith("Held still, the motor draws 8 A. The 7.5 A blade fuse (ISO 8820-3 type C) need not open; the wire is at ", stall.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("Stalled, the motor draws 8 A. The 7.5 A blade fuse (ISO 8820-3 type C) need not open; the wire is at ", stall.ToString(), StringComparison.Ordinal);
         Assert.EndsWith(" against 95 °C at 8 A, which it bears. Only a thermal cut-out of the motor's own ends that.", stall.Reason, StringComparison.Ordinal);
     }
 

@@ -7,7 +7,7 @@ internal static class MotorStart
     public static void FuseThatHoldsTheStart()
     {
         #region fuse-that-holds-the-start
-        // A motor of 6.5 A that takes 26 A for 0.4 s at start; held still it draws 32 A.
+        // A motor of 6.5 A that takes 26 A for 0.4 s at start; stalled it draws 32 A.
         ElectricCurrent start = ElectricCurrent.FromAmperes(26), locked = ElectricCurrent.FromAmperes(32);
         Duration startTime = Duration.FromSeconds(0.4);
 
