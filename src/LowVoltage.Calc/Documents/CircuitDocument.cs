@@ -5,7 +5,7 @@ using LowVoltage.Calc.Protection;
 
 namespace LowVoltage.Calc.Documents;
 
-/// <summary>One circuit as a JSON document: what it must do, by which rules, and the wiring that is there if there is any.</summary>
+/// <summary>One circuit as a JSON document: what it must do, by which rules, and the existing wiring, if any.</summary>
 /// <remarks>
 /// <para>Member names end in their unit: <c>feed_m</c>, <c>cold_cranking_A</c>. What the library carries is named, what the caller brings is stated in full. A battery stays what it was
 /// stated by, not the numbers that follow. Every number comes back to the last bit. <see cref="Schema"/> says the form; docs/models/documents.md explains it.</para>
@@ -44,7 +44,7 @@ public sealed class CircuitDocument
     /// <summary>The fuse that is there; <c>null</c> where wiring is stated without one, and where none is.</summary>
     public FuseRating? Fuse => Laid?.Fuse;
 
-    /// <summary>Whether wiring that is there is to be checked; otherwise the circuit is to be designed.</summary>
+    /// <summary>Whether existing wiring is to be checked; otherwise the circuit is to be designed.</summary>
     public bool IsVerification => Laid is not null;
 
     internal static Form Root => Form;

@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Documents;
 
-/// <summary>A circuit in a document: requirements, rules and the wiring that is there.</summary>
+/// <summary>A circuit in a document: requirements, rules and the existing wiring.</summary>
 internal static class CircuitPart
 {
     private static readonly Member<string> Name = Member.Optional<string>("name", TextForm.Any, "What the circuit is called.");
@@ -26,7 +26,7 @@ internal static class CircuitPart
     private static readonly Member<double> Wall = Member.Optional<double>("wall_mm", new NumberForm(0, 20, "mm"), "Wall of the insulation, mm; left out: the usual one for the size.");
     private static readonly Member<bool> Intermittent = Member.Optional<bool>("intermittent", FlagForm.Any, "Whether the load runs for short times only; left out: false.");
     private static readonly Member<DropLimit> Drop = Member.Optional<DropLimit>("drop_limit", DropLimitPart.Form, "An allowance of its own; left out: that of the rules.");
-    private static readonly Member<LaidWiring> Laid = Member.Optional<LaidWiring>("laid", LaidPart.Form, "The wiring that is there, to be checked; left out: to be designed.");
+    private static readonly Member<LaidWiring> Laid = Member.Optional<LaidWiring>("laid", LaidPart.Form, "The existing wiring, to be checked; left out: to be designed.");
 
     internal static Member[] Members { get; } = [Name, Rules, Source, Load, Feed, Return, Joints, Upstream, Distance, Sheathed, FuseAmbient, Starts, Place, Insulation, Wall, Intermittent, Drop, Laid];
 

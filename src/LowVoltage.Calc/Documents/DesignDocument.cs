@@ -25,7 +25,7 @@ public sealed class DesignDocument
     private static readonly Member<DocumentedCheck> RejectedCheckMember = Member.Needed<DocumentedCheck>("stopped_by", CheckPart.Form, "The first check that it failed.");
     private static readonly ObjectForm RejectedForm = new("rejected_size", "A smaller size that was tried and not taken.", at => new DocumentedRejection(at.Get(RejectedSizeMember), at.Get(RejectedCheckMember)), [RejectedSizeMember, RejectedCheckMember]);
     private static readonly Member<DocumentedRejection[]> RejectedMember = Member.Optional<DocumentedRejection[]>("rejected", new ListForm<DocumentedRejection>(RejectedForm), "The sizes below, small to large.");
-    private static readonly Member<string[]> AssumptionsMember = Texts("assumptions", "What was taken for granted, to be confirmed.");
+    private static readonly Member<string[]> AssumptionsMember = Texts("assumptions", "What was assumed, to be confirmed.");
     private static readonly Member<string[]> CautionsMember = Texts("cautions", "Part of the result: whoever shows it shows them.");
     private static readonly Member<string[]> AdviceMember = Texts("advice", "What would help where something fails or is undetermined.");
 
@@ -44,7 +44,7 @@ public sealed class DesignDocument
     /// <summary>The JSON Schema (draft 2020-12) of such a document.</summary>
     public static string Schema { get; } = SchemaWriter.Of(Form, "A design of LowVoltage.Calc, version 1");
 
-    /// <summary>The circuit that was asked, with the wiring that is there where it was a verification.</summary>
+    /// <summary>The circuit that was asked, with the existing wiring where it was a verification.</summary>
     public CircuitDocument Circuit { get; private init; } = null!;
 
     /// <summary>Pass, fail, or undetermined, as the document states it.</summary>
@@ -68,7 +68,7 @@ public sealed class DesignDocument
     /// <summary>The sizes below the one chosen, small to large, each with the check that stopped it.</summary>
     public IReadOnlyList<DocumentedRejection> Rejected { get; private init; } = [];
 
-    /// <summary>What was taken for granted, to be confirmed by whoever installs the circuit.</summary>
+    /// <summary>What was assumed, to be confirmed by whoever installs the circuit.</summary>
     public IReadOnlyList<string> Assumptions { get; private init; } = [];
 
     /// <summary>The cautions that go with the circuit: show them.</summary>

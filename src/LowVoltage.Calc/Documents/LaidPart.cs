@@ -5,7 +5,7 @@ using LowVoltage.Calc.Protection;
 
 namespace LowVoltage.Calc.Documents;
 
-/// <summary>The wiring that is there, in a document: one size, or stretches.</summary>
+/// <summary>The existing wiring, in a document: one size, or stretches.</summary>
 internal static class LaidPart
 {
     private static readonly Member<Conductor> Wire = Member.Needed<Conductor>("conductor", ConductorPart.Form, "The conductor of the feed, and of a way back that is a wire like it.");
@@ -17,7 +17,7 @@ internal static class LaidPart
 
     internal static EitherForm Form { get; } = new(
         "laid",
-        "The wiring that is there: one size, or stretches.",
+        "The existing wiring: one size, or stretches.",
         null,
         new ObjectForm("laid_size", "One size, feed and wire return alike.", at => new LaidWiring(at.Get(Wire), null, at.OrNull(Fuse)), [Wire, Fuse]),
         new ObjectForm("laid_path", "Stretches of wire out and back, with their joints. They stand for the circuit's feed, return and joints.", Make, [Feed, Return, FeedJoints, ReturnJoints, Fuse]));

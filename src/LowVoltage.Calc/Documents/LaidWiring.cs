@@ -4,5 +4,5 @@ using LowVoltage.Calc.Protection;
 
 namespace LowVoltage.Calc.Documents;
 
-/// <summary>Wiring that is there: one size or a path, and its fuse.</summary>
+/// <summary>Existing wiring: one size or a path, and its fuse.</summary>
 internal sealed record LaidWiring(Conductor? Wire, CircuitPath? Path, FuseRating? Fuse);

@@ -19,7 +19,7 @@ internal static class LoadCasePart
 
     internal static Member<string[]> Starting { get; } = Ids("starting", "Loads that start.");
 
-    internal static Member<string[]> Stalled { get; } = Ids("stalled", "Motors held still.");
+    internal static Member<string[]> Stalled { get; } = Ids("stalled", "Motors whose rotors are locked.");
 
     internal static Member<string[]> Closed { get; } = Ids("closed", "Switches that are closed.");
 

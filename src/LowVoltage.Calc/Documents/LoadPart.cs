@@ -24,7 +24,7 @@ internal static class LoadPart
     private static readonly Member<double> ColdRatio = Member.Optional<double>("cold_resistance_ratio", new NumberForm(1, 25, ""), "Hot resistance over cold resistance; left out: 14.");
     private static readonly Member<double> Running = Member.Needed<double>("running_A", Ranges.Amperes, "Current when it runs, A.");
     private static readonly Member<double> Peak = Member.Needed<double>("peak_A", Ranges.Amperes, "Highest current while it starts, A: from the running to the locked-rotor current.");
-    private static readonly Member<double> Locked = Member.Needed<double>("locked_rotor_A", Ranges.Amperes, "Current while it is held still, A: at least the running current.");
+    private static readonly Member<double> Locked = Member.Needed<double>("locked_rotor_A", Ranges.Amperes, "Current with its rotor locked, A: at least the running current.");
     private static readonly Member<double> Start = Member.Needed<double>("start_duration_s", Ranges.Seconds, "How long starting takes, s.");
     private static readonly Member<double> MotorVolts = Member.Optional<double>("rated_V", Ranges.Volts, "Voltage that peak and locked-rotor current belong to, V; left out: they hold at any voltage.");
     private static readonly Member<Load[]> Loads = Member.Needed<Load[]>("loads", new ListForm<Load>(new LaterForm(() => Form!), 1), "The loads, all on together.");
@@ -33,7 +33,7 @@ internal static class LoadPart
     private static readonly Member<double> Duty = Member.Optional<double>("duty_fraction", Share, "Share of the time that it is on, in pulses of two seconds at most; left out: 1.");
     private static readonly Member<double> DutyOn = Member.Optional<double>("duty_on_s", Ranges.Seconds, "Time on in each period, s.");
     private static readonly Member<double> DutyPeriod = Member.Optional<double>("duty_period_s", Ranges.Seconds, "Time from one switching on to the next, s.");
-    private static readonly Member<bool> CutOut = Member.Optional<bool>("thermal_cut_out", FlagForm.Any, "Whether its motors protect themselves, or bear being held still; left out: false.");
+    private static readonly Member<bool> CutOut = Member.Optional<bool>("thermal_cut_out", FlagForm.Any, "Whether its motors protect themselves, or bear being stalled; left out: false.");
     private static readonly Member<double> Capacitor = Member.Optional<double>("input_capacitance_F", new NumberForm(1e-12, 1e6, "F"), "Capacitor at its input, F; left out: none.");
 
     internal static KindForm Form { get; } = new(

@@ -28,7 +28,9 @@ public class RoomsTests
         // The root holds what a caller meets first; it and Design are one floor.
         ["Design"] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Checks", ""],
         [""] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Checks", "Design"],
-        ["Harnesses"] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Checks", "Design", ""],
+        ["Harnesses"] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Checks", "Design", "", "Harnesses.Sizing"],
+        // One floor with its room: it sizes what that room verifies.
+        ["Harnesses.Sizing"] = ["Conductors", "Circuits", "Ampacity", "Protection", "Checks", "Harnesses", ""],
         ["Documents"] = ["Conductors", "Circuits", "Ampacity", "Heating", "Protection", "Checks", "Design", "Harnesses", ""],
         ["Bulk"] = ["Conductors", "Heating"],
         ["Teaching"] = ["Conductors", "Circuits", "Networks", "Ampacity", "Heating", "Protection", "Checks", "Design", ""],

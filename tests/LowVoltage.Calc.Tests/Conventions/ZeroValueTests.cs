@@ -19,7 +19,7 @@ public class ZeroValueTests
 
     // The checks of a design are read as verdicts and have their own tests.
     private static Type[] Structs => [.. typeof(AwgSize).Assembly.GetExportedTypes()
-        .Where(type => type.IsValueType && !type.IsEnum && SurfaceTests.IsOurs(type) && type.Namespace is not ("LowVoltage.Calc.Design" or "LowVoltage.Calc.Checks"))];
+        .Where(type => type.IsValueType && !type.IsEnum && SurfaceTests.IsOurs(type) && type.Namespace is not ("LowVoltage.Calc.Design" or "LowVoltage.Calc.Checks" or "LowVoltage.Calc.Harnesses"))];
 
     public static TheoryData<string> Readable => [.. Structs.Except(TrueZeros).Select(type => type.Name)];
 
