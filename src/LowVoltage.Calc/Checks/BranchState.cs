@@ -169,8 +169,11 @@ internal sealed partial class BranchState
         }
     }
 
+    /// <summary>What fuses and limited supplies at its ends let through continuously, A, where that bounds the current instead of the source; else null.</summary>
+    internal double? LetThroughAmperes { get; init; }
+
     /// <summary>Greatest prospective current where the fuse sits, A; infinite behind a source without resistance.</summary>
-    internal double AtFuseAmperes => double.IsNaN(atFuse) ? atFuse = ProspectiveCurrent.GreatestAt(Source, UpstreamOhms ?? 0) : atFuse;
+    internal double AtFuseAmperes => LetThroughAmperes ?? (double.IsNaN(atFuse) ? atFuse = ProspectiveCurrent.GreatestAt(Source, UpstreamOhms ?? 0) : atFuse);
 
     /// <summary>The same, where a number is needed: the largest current that is accepted at all stands for an infinite one.</summary>
     internal double BoundedAtFuseAmperes => Math.Min(AtFuseAmperes, Accept.MostAmperes);

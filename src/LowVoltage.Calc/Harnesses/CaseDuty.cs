@@ -8,7 +8,10 @@ namespace LowVoltage.Calc.Harnesses;
 /// <remarks>Loads of constant power stay on below their least voltage, as the checks of a single circuit count them: what they would then see is what is judged.</remarks>
 internal sealed class CaseDuty
 {
+    private const int Unknown = -2;
+
     private readonly SegmentState[] wires;
+    private int[]? nearest;
 
     internal CaseDuty(Harness harness, CaseGroup group)
     {
@@ -112,21 +115,20 @@ internal sealed class CaseDuty
         return duty;
     }
 
-    // The terminals that feed the load: of several sources the highest that can reach it.
-    private double SourceVolts(HarnessState state, int load)
+    // At the terminals of the source that is nearest in resistance: of several at different voltages the others' distance is none of the load's drop.
+    private double SourceVolts(HarnessState state, int load) => Nearest(load) is >= 0 and int k ? state.VoltsOfSource(k) : state.VoltsAcross(load);
+
+    /// <summary>The source from whose terminals a load's drop is counted; −1 where none reaches it.</summary>
+    internal int Nearest(int load)
     {
-        int ground = state.Grounds[Harness.NodeIndex(Harness.LoadArray[load].Positive)];
-        double most = double.NegativeInfinity;
-        for (int k = 0; k < Harness.SourceArray.Length; k++)
+        nearest ??= [.. Enumerable.Repeat(Unknown, Harness.LoadArray.Length)];
+        if (nearest[load] == Unknown)
         {
-            int plus = Harness.NodeIndex(Harness.SourceArray[k].Positive);
-            if (state.Grounds[plus] == ground && !state.Disconnected[k])
-            {
-                most = Math.Max(most, state.VoltsOfSource(k));
-            }
+            int[] way = NearestWay.From(this, Harness.NodeIndex(Harness.LoadArray[load].Positive), plus: true, out int terminal);
+            nearest[load] = terminal < 0 ? -1 : Array.FindIndex(Harness.SourceArray, s => Harness.NodeIndex(s.Positive) == terminal);
         }
 
-        return most;
+        return nearest[load];
     }
 
     private bool Delivers(HarnessState state, int load, ref WireDuty duty)
