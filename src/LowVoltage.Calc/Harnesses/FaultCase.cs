@@ -11,6 +11,7 @@ internal sealed class FaultCase
     private readonly double[] hot;
     private readonly double[] cool;
     private readonly double[] running;
+    private int[]? tied;
 
     internal FaultCase(Harness harness, CaseGroup group)
     {
@@ -43,6 +44,9 @@ internal sealed class FaultCase
     /// <summary>The scenarios of the least currents.</summary>
     internal FaultScenario[] Scenarios { get; }
 
+    /// <summary>What all loads draw together while they run.</summary>
+    internal double RunningTotal => running.Sum();
+
     internal bool IsWire(int branch) => Harness.BranchArray[branch] is HarnessWire;
 
     internal double[] OhmsOf(FaultScenario scenario) => scenario.Hot ? hot : cool;
@@ -70,23 +74,8 @@ internal sealed class FaultCase
     /// <summary>Whether zero resistances and ideal sources alone join two nodes.</summary>
     internal bool Joined(int a, int b, IReadOnlyCollection<int> open)
     {
-        HashSet<int> gone = [.. open, .. Duty.Open];
-        List<Tie> ties = [];
-        for (int k = 0; k < Harness.BranchArray.Length; k++)
-        {
-            if (!IsWire(k) && Harness.BranchArray[k].FixedOhms == 0 && !gone.Contains(k))
-            {
-                ties.Add(new Tie(Graph.From[k], Graph.To[k], 0));
-            }
-        }
-
-        foreach (HarnessSource source in Harness.SourceArray.Where(s => s.Source is { } given && HarnessNetwork.IsIdeal(given.Numbers)))
-        {
-            ties.Add(new Tie(Harness.NodeIndex(source.Positive), Harness.NodeIndex(source.Negative), 1));
-        }
-
-        TieForest forest = new(Harness.Nodes.Count, [.. ties], a);
-        return forest.Root[a] == forest.Root[b];
+        int[] roots = open.Count == 0 ? tied ??= Tied([]) : Tied(open);
+        return roots[a] == roots[b];
     }
 
     /// <summary>How hot a fault may find a wire, °C; as the check of the short-circuit temperature has it.</summary>
@@ -119,6 +108,26 @@ internal sealed class FaultCase
         ref readonly SegmentState s = ref Wires[branch];
         double melting = s.Conductor.Material.MeltingPointCelsius;
         return s.IsRated && s.TrySteadyCelsius(amperes, out double celsius) ? Math.Min(celsius, melting) : melting;
+    }
+
+    private int[] Tied(IReadOnlyCollection<int> open)
+    {
+        HashSet<int> gone = [.. open, .. Duty.Open];
+        List<Tie> ties = [];
+        for (int k = 0; k < Harness.BranchArray.Length; k++)
+        {
+            if (!IsWire(k) && Harness.BranchArray[k].FixedOhms == 0 && !gone.Contains(k))
+            {
+                ties.Add(new Tie(Graph.From[k], Graph.To[k], 0));
+            }
+        }
+
+        foreach (HarnessSource source in Harness.SourceArray.Where(s => s.Source is { } given && HarnessNetwork.IsIdeal(given.Numbers)))
+        {
+            ties.Add(new Tie(Harness.NodeIndex(source.Positive), Harness.NodeIndex(source.Negative), 1));
+        }
+
+        return new TieForest(Harness.Nodes.Count, [.. ties], 0).Root;
     }
 
     private double RunningAmperes(int load)

@@ -84,6 +84,11 @@ internal static class FaultText
         string text = $"{before}{amperes} can keep flowing{through}";
         text += result.Wires.Count > 0 && result.Wires[0].IsTooHot ? $"; {result.Wires[0]}: danger of fire." : result.Wires.Count > 0 ? $"; {result.Wires[0]}." : ".";
         text += result.Reason.Length > 0 ? $" {result.Reason}" : "";
+        if (result.Wires.Count == 0 && result.Openings.Count == 0 && result.Reason.Length == 0)
+        {
+            return $"{text} Nothing lies between source and short: cover the terminals.";
+        }
+
         bool bare = harness.BranchArray.OfType<HarnessFuse>().Any() && result.Openings.Count > 0;
         return $"{text} {(bare ? "Fit a fuse where the current that stays comes from." : "Fit a fuse that this current opens, or a larger wire so that more current flows.")}";
     }

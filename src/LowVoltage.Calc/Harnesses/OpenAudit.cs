@@ -14,6 +14,8 @@ internal sealed class OpenAudit
     private readonly List<int>[] branchesAt;
     private readonly HashSet<int>[] ways;
     private readonly LoadCondition[] before;
+    private readonly int[] rows;
+    private readonly Dictionary<int, (List<FaultedLoad> Loads, string Reason)> answers = [];
 
     internal OpenAudit(FaultCase at)
     {
@@ -28,10 +30,25 @@ internal sealed class OpenAudit
 
         ways = [.. harness.LoadArray.Select(l => new HashSet<int>(at.Graph.WayFrom(harness.NodeIndex(l.Positive)).Branches.Concat(at.Graph.WayFrom(harness.NodeIndex(l.Negative)).Branches)))];
         before = [.. Enumerable.Range(0, harness.LoadArray.Length).Select(at.Healthy.ConditionOf)];
+        rows = new SeriesRows(harness, branchesAt).Of;
     }
 
     /// <summary>The loads that change; where a pulled fuse leaves its far end live also through what; and why nothing can be said, or empty.</summary>
+    /// <remarks>Branches in a row with nothing between them carry one current: what interrupts one of them interrupts all, and is solved once. A fuse is solved for itself: its far end may stay live.</remarks>
     internal (List<FaultedLoad> Loads, string? LiveThrough, string Reason) Of(int branch)
+    {
+        bool isFuse = at.Harness.BranchArray[branch] is HarnessFuse;
+        if (!isFuse && answers.TryGetValue(rows[branch], out (List<FaultedLoad> Loads, string Reason) known))
+        {
+            return (known.Loads, null, known.Reason);
+        }
+
+        (List<FaultedLoad> Loads, string? LiveThrough, string Reason) found = Solve(branch);
+        answers[rows[branch]] = (found.Loads, found.Reason);
+        return found;
+    }
+
+    private (List<FaultedLoad> Loads, string? LiveThrough, string Reason) Solve(int branch)
     {
         List<FaultedLoad> loads = [];
         if (!at.Healthy.Exists)

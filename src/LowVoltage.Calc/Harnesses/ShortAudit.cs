@@ -21,6 +21,12 @@ internal sealed class ShortAudit(FaultCase at)
         ShortStory strongest = steps.Run(FaultScenario.Greatest, soonest: true);
         List<ShortStory> latest = [steps.Run(FaultScenario.Greatest, soonest: false)];
         latest.AddRange(at.Scenarios.Select(s => steps.Run(s, soonest: false)));
+        if (strongest.First is { } state && steps.UnknownFuses(state) is { Length: > 0 } unknown)
+        {
+            // A fuse whose times are not known opens never, as above, or at once: whenever it does, the truth lies between.
+            latest.AddRange(at.Scenarios.Select(s => steps.Run(s, soonest: false, unknown)));
+        }
+
         if (latest.Find(s => s.Ending == FaultEnding.Undetermined && s.LastThrough.Length == 0) is { } unsolved)
         {
             return ShortResult.Unknown(unsolved.Reason);

@@ -21,11 +21,13 @@ internal sealed class ShortSteps(FaultCase at, int node, int to)
     /// <summary>Follows the short.</summary>
     /// <param name="scenario">With what strength it is fed.</param>
     /// <param name="soonest">Whether each fuse opens after its least time; else after its longest.</param>
-    internal ShortStory Run(FaultScenario scenario, bool soonest)
+    /// <param name="gone">Fuses that have opened already.</param>
+    internal ShortStory Run(FaultScenario scenario, bool soonest, IReadOnlyCollection<int>? gone = null)
     {
         ShortStory story = new(at.Harness.BranchArray.Length);
         Dictionary<int, FuseMelting> melting = [];
-        HashSet<int> open = [];
+        HashSet<int> open = [.. gone ?? []];
+        bool first = true;
         double[] ohms = [.. at.OhmsOf(scenario)];
         while (true)
         {
@@ -35,12 +37,15 @@ internal sealed class ShortSteps(FaultCase at, int node, int to)
             }
 
             double amperes = Math.Abs(state.ShortAmperes);
-            story.FirstAmperes = open.Count == 0 ? amperes : story.FirstAmperes;
-            if (amperes <= Over * Math.Max(1, story.FirstAmperes))
+            story.FirstAmperes = first ? amperes : story.FirstAmperes;
+            if (IsOver(scenario, open, ohms, amperes, story))
             {
-                story.Ending = open.Count == 0 ? FaultEnding.NoCurrent : FaultEnding.Cleared;
+                story.Ending = first ? FaultEnding.NoCurrent : FaultEnding.Cleared;
                 return story;
             }
+
+            story.First ??= state;
+            first = false;
 
             (story.RemainingAmperes, story.LastThrough) = (amperes, state.Amperes);
             Note(story, state);
@@ -59,6 +64,14 @@ internal sealed class ShortSteps(FaultCase at, int node, int to)
             story.Opened.Add((next, story.Seconds, Math.Abs(state.Amperes[next])));
             _ = open.Add(next);
         }
+    }
+
+    // What is left may be the current of loads that find a way through the short: with them off no source drives any.
+    private bool IsOver(FaultScenario scenario, HashSet<int> open, double[] ohms, double amperes, ShortStory story)
+    {
+        double nothing = Over * Math.Max(1, story.FirstAmperes);
+        return amperes <= nothing
+            || (scenario.LoadsOn && amperes <= at.RunningTotal && at.SolveShort(scenario with { LoadsOn = false }, node, to, open, ohms) is { Exists: true } without && Math.Abs(without.ShortAmperes) <= nothing);
     }
 
     private HarnessState? Solve(FaultScenario scenario, HashSet<int> open, double[] ohms, ShortStory story)
@@ -128,10 +141,14 @@ internal sealed class ShortSteps(FaultCase at, int node, int to)
         return found;
     }
 
+    /// <summary>Fuses without published times that carry more than their rating.</summary>
+    internal int[] UnknownFuses(HarnessState state) =>
+        [.. fuses.Where(k => CurveOf(k) is null && Math.Abs(state.Amperes[k]) > ((HarnessFuse)at.Harness.BranchArray[k]).Rating!.Amperes)];
+
     private ShortStory End(ShortStory story, HarnessState state)
     {
         // A fuse without times that carries more than its rating may open or not.
-        int unknown = Find(fuses, k => CurveOf(k) is null && Math.Abs(state.Amperes[k]) > ((HarnessFuse)at.Harness.BranchArray[k]).Rating!.Amperes);
+        int unknown = UnknownFuses(state) is [int one, ..] ? one : -1;
         story.Ending = unknown >= 0 ? FaultEnding.Undetermined : FaultEnding.NotCleared;
         story.Reason = unknown >= 0 ? $"No operating times are published for {at.Harness.BranchArray[unknown]}." : story.Reason;
         return story;
@@ -191,8 +208,6 @@ internal sealed class ShortSteps(FaultCase at, int node, int to)
             story.Most[k] = Math.Max(story.Most[k], Math.Abs(state.Amperes[k]));
         }
     }
-
-    private static int Find(int[] all, Predicate<int> wanted) => Array.FindIndex(all, wanted) is >= 0 and int n ? all[n] : -1;
 
     private TimeCurrentCurve? CurveOf(int fuse) => ((HarnessFuse)at.Harness.BranchArray[fuse]).Rating!.Curve;
 }

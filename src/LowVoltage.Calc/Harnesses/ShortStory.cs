@@ -12,6 +12,9 @@ internal sealed class ShortStory(int branches)
 
     internal double FirstAmperes { get; set; }
 
+    /// <summary>The harness before any fuse has opened; null where that could not be solved.</summary>
+    internal HarnessState? First { get; set; }
+
     internal double RemainingAmperes { get; set; }
 
     /// <summary>Current of every branch in the last stage.</summary>

@@ -18,6 +18,7 @@ internal sealed class RandomPublicHarness
     private readonly List<string> grounds = ["minus"];
     private readonly Place place;
     private int count;
+    private int most;
 
     private RandomPublicHarness(int seed)
     {
@@ -31,8 +32,9 @@ internal sealed class RandomPublicHarness
 
     private Harness Build(int branches)
     {
+        most = branches;
         _ = builder.Terminals("plus", "minus", "main fused").Busbars("panel").Source("battery", "plus", "minus", Battery.LeadAcid(Amperes(500 + random.Next(500))));
-        _ = builder.Fuse("main", "plus", "main fused", FuseSeries.RoadVehicleStrip51.SmallestAtLeast(Amperes(60 + random.Next(60))));
+        _ = builder.Fuse("main", "plus", "main fused", FuseSeries.RoadVehicleHighCurrentBlade.SmallestAtLeast(Amperes(60 + random.Next(20))));
         Wire("main lead", "main fused", "panel", 16, 1.5);
         MoreSources();
         while (count < branches)
@@ -62,7 +64,7 @@ internal sealed class RandomPublicHarness
         if (random.Next(3) == 0)
         {
             _ = builder.Terminals("second plus", "second minus", "second fused").Source("second", "second plus", "second minus", Battery.LeadAcid(Amperes(400)))
-                .Fuse("second fuse", "second plus", "second fused", FuseSeries.RoadVehicleStrip51.SmallestAtLeast(Amperes(60)));
+                .Fuse("second fuse", "second plus", "second fused", FuseSeries.RoadVehicleHighCurrentBlade.SmallestAtLeast(Amperes(60)));
             Wire("second lead", "second fused", "panel", 16, 4);
             Wire("second back", "second minus", "minus", 16, 4);
         }
@@ -84,6 +86,7 @@ internal sealed class RandomPublicHarness
     private string Feed()
     {
         string from = Pick(feeds), fused = Name("fused"), to = Name("point");
+        count++;
         _ = builder.Terminals(fused).Splices(to).Fuse(Name("fuse"), from, fused, FuseSeries.RoadVehicleHighCurrentBlade.SmallestAtLeast(Amperes(30)));
         Wire(Name("feed"), fused, to, 6, 1 + (4 * random.NextDouble()));
         return to;
@@ -109,10 +112,11 @@ internal sealed class RandomPublicHarness
     private void Circuit()
     {
         string plus = Name("plus"), minus = Name("minus"), fused = Name("fused"), from = Pick(feeds);
+        count++;
         _ = builder.Terminals(plus, minus, fused).Fuse(Name("fuse"), from, fused, FuseSeries.RoadVehicleBlade.SmallestAtLeast(Amperes(7.5 + random.Next(15))));
         Wire(Name("feed"), fused, plus, Sizes[2 + random.Next(4)], 1 + (6 * random.NextDouble()));
         Wire(Name("back"), minus, Pick(grounds), Sizes[2 + random.Next(4)], 0.3 + random.NextDouble());
-        double amperes = 0.3 + (2.5 * random.NextDouble());
+        double amperes = Math.Min(2.8, 120.0 / most) * (0.1 + random.NextDouble());
         _ = builder.Load(Name("load"), plus, minus, random.Next(5) switch
         {
             0 => Load.ConstantCurrent(Amperes(amperes)),
