@@ -10,6 +10,9 @@ internal sealed class CaseDuty
 {
     private const int Unknown = -2;
 
+    // Loads that want more power than can reach them, with the share that could and the level where that is least.
+    private readonly Dictionary<int, (double Share, SupplyLevel Level)> starved = [];
+
     private readonly SegmentState[] wires;
     private int[]? nearest;
 
@@ -21,7 +24,7 @@ internal sealed class CaseDuty
         Graph = Open.Length == 0 ? harness.Graph : HarnessGraph.Of(harness, Open);
         Zones = HarnessZones.Of(harness, Graph);
         HarnessNetwork network = new(harness, group.Steady, new HarnessChange { LoadsStayOn = true });
-        States = [.. group.Levels.Select(network.Solve)];
+        States = [.. group.Levels.Select(level => Solve(network, level))];
         wires = HarnessWires.StatesOf(harness, group.Steady);
         int count = harness.BranchArray.Length;
         (Heat, On, HeatLevel, OnLevel) = (new double[count], new double[count], new SupplyLevel[count], new SupplyLevel[count]);
@@ -38,6 +41,9 @@ internal sealed class CaseDuty
     internal Harness Harness { get; }
 
     internal CaseGroup Group { get; }
+
+    /// <summary>The steady case without the loads that want more power than can reach them.</summary>
+    internal LoadCase Used => starved.Count == 0 ? Group.Steady : Group.Steady.WithOff([.. Group.Steady.Off, .. starved.Keys.Select(k => Harness.LoadArray[k].Id)]);
 
     internal int[] Open { get; }
 
@@ -131,9 +137,38 @@ internal sealed class CaseDuty
         return nearest[load];
     }
 
+    // A load that wants more power than can reach it is taken off, the hardest first, so that the others can be judged.
+    private HarnessState Solve(HarnessNetwork network, SupplyLevel level)
+    {
+        HarnessState state = network.Solve(level);
+        for (LoadCase used = Group.Steady; !state.Exists && state.Hardest >= 0; state = new HarnessNetwork(Harness, used, new HarnessChange { LoadsStayOn = true }).Solve(level))
+        {
+            int hardest = state.Hardest;
+            if (!starved.TryGetValue(hardest, out (double Share, SupplyLevel Level) before) || state.Share < before.Share)
+            {
+                starved[hardest] = (state.Share, level);
+            }
+
+            used = used.WithOff([.. used.Off, Harness.LoadArray[hardest].Id]);
+        }
+
+        return state;
+    }
+
     private bool Delivers(HarnessState state, int load, ref WireDuty duty)
     {
         HarnessLoad at = Harness.LoadArray[load];
+        if (starved.TryGetValue(load, out (double Share, SupplyLevel Level) lack))
+        {
+            double top = GreatestVolts(lack.Level), watts = at.Load.LawAt(LoadState.Running).Watts;
+            duty.Exists = false;
+            duty.Level = lack.Level;
+            duty.Reason = NoOperatingPoint.PowerOutOfReach;
+            duty.WantedWatts = Math.Max(watts, at.Load.AmperesAt(top, LoadState.Running) * top);
+            duty.LargestWatts = Math.Min(lack.Share * watts, duty.WantedWatts * (1 - 1e-9));
+            return false;
+        }
+
         LoadCondition condition = state.ConditionOf(load);
         if (condition == LoadCondition.Running && !Melts(state, load))
         {

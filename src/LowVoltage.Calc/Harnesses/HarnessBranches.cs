@@ -58,8 +58,11 @@ internal sealed class HarnessBranches
         return New(AnySource(), AnyLoad, wire.Site, [wire], 1, new SolvedDuty { Duty = of, Heating = [duty.Heat[branch]] }, fedFromSeveralSides: fedFromSeveralSides);
     }
 
+    /// <summary>Whether a branch lies between sources or in a ring.</summary>
+    internal bool IsTie(int branch) => !duty.Graph.IsFedFromOneEnd(branch, out _) && duty.On[branch] > 0;
+
     /// <summary>A wire between sources or in a ring, by what the fuses and supplies at its ends let through.</summary>
-    internal BranchState OfTie(int branch)
+    internal BranchState OfTie(int branch, Conductors.Conductor? conductor = null)
     {
         LetThrough one = LetThrough.At(duty, branch, duty.Graph.From[branch]), other = LetThrough.At(duty, branch, duty.Graph.To[branch]);
         bool back = one.IsReturn || other.IsReturn, apart = !one.Nodes.Overlaps(other.Nodes);
@@ -67,6 +70,8 @@ internal sealed class HarnessBranches
         // On the way back all of it comes through either end; a short on a way out is fed from each end by itself.
         double amperes = back && apart ? Math.Min(one.Amperes, other.Amperes) : Math.Max(one.Amperes, other.Amperes);
         SegmentState wire = duty.WireOf(branch);
+        wire.Conductor = conductor ?? wire.Conductor;
+        wire.Rate();
         WireDuty of = new() { Exists = true, HeatingAmperes = duty.Heat[branch], Level = duty.HeatLevel[branch] };
         return New(
             AnySource(), AnyLoad, wire.Site, [wire], 1, new SolvedDuty { Duty = of, Heating = [duty.Heat[branch]] }, fedFromSeveralSides: true,
