@@ -17,6 +17,9 @@ internal sealed record Options
     /// <summary>Break the harness in every place.</summary>
     public bool Faults { get; init; }
 
+    /// <summary>How many harnesses of a batch are sampled; 0 for none.</summary>
+    public int Samples { get; init; }
+
     public string? SvgPath { get; init; }
 
     public string? CsvFolder { get; init; }

@@ -148,6 +148,23 @@ internal sealed class Report(TextWriter output)
         output.WriteLine();
     }
 
+    public void Batch(ToleranceSample sample, HarnessBounds bounds)
+    {
+        Head($"A batch: {sample.Count} harnesses with {sample.Tolerances}");
+        Item("", $"{sample.Whole.Failed} of {sample.Count} fail somewhere: at most {N(100 * (double)sample.Whole.AtMost().DecimalFractions)} % of the batch with 95 % confidence (seed {sample.Seed}).");
+        foreach (SampledCheck check in sample.Checks.Where(c => c.Failed > 0).Take(MostLines))
+        {
+            Item("- ", check.ToString());
+        }
+
+        if (bounds.MayCutOut.Count > 0)
+        {
+            Item("- ", $"May cut out within these tolerances: {string.Join(", ", bounds.MayCutOut)}.");
+        }
+
+        output.WriteLine();
+    }
+
     public void Totals(HarnessVerification verified)
     {
         Head("Totals");

@@ -10,6 +10,11 @@ namespace HarnessReport;
 /// <summary>One run: read, size, verify, break, print, write.</summary>
 internal sealed class Run(Options options, TextWriter output, TextWriter error, IAnsiConsole? terminal, CancellationToken stop)
 {
+    private const int Seed = 1;
+
+    private static Tolerances Batch { get; } = Tolerances.None.WithSupply(Ratio.FromPercent(2)).WithLengths(Ratio.FromPercent(5)).WithResistances(Ratio.FromPercent(3)).WithJoints(Ratio.FromPercent(50))
+        .WithLoads(Ratio.FromPercent(10)).WithAmbient(TemperatureDelta.FromKelvins(5));
+
     public int Go()
     {
         Harness harness = HarnessFile.Read(options.InputPath);
@@ -33,6 +38,11 @@ internal sealed class Run(Options options, TextWriter output, TextWriter error, 
         report.Problems(verified);
         FaultAudit? audit = options.Faults ? Slow("breaking the harness", progress => FaultAudit.Run(sized, null, progress, stop)) : null;
         report.Faults(audit);
+        if (options.Samples > 0)
+        {
+            report.Batch(Slow("sampling", progress => ToleranceSample.Of(sized, Batch, options.Samples, Seed, progress: progress, cancellation: stop)), HarnessBounds.Of(sized, Batch));
+        }
+
         report.Totals(verified);
         Write(verified, audit);
         return verified.Verdict switch { LowVoltage.Calc.Checks.Verdict.Pass => Program.AllPass, LowVoltage.Calc.Checks.Verdict.Fail => Program.SomethingFails, _ => Program.SomethingUndetermined };

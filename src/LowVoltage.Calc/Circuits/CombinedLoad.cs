@@ -82,6 +82,8 @@ internal sealed class CombinedLoad : Load
         }
     }
 
+    private protected override Load ScaledCore(double factor) => new CombinedLoad([.. parts.Select(part => part.Scaled(factor))]);
+
     private protected override void DescribeCore(LoadSymbols symbols)
     {
         foreach (Load part in parts)

@@ -96,6 +96,8 @@ public sealed class LampLoad : Load
 
     internal override void AddStart(LoadStart start) => start.AddLamp(this, 1 / coldOhms, SettlingSeconds / 3);
 
+    private protected override Load ScaledCore(double factor) => new LampLoad(ratedWatts * factor, ratedVolts, coldRatio);
+
     private protected override void DescribeCore(LoadSymbols symbols) => symbols.Lamp(ratedWatts, ratedVolts, coldRatio, ratedAmperes, coldOhms);
 
     private protected override double AmperesCore(double volts, LoadState state) =>

@@ -163,6 +163,21 @@ public abstract class Load
         return surges;
     }
 
+    /// <summary>The same load drawing so many times the current at any voltage: a tolerance of its make.</summary>
+    internal Load Scaled(double factor)
+    {
+        if (factor.Equals(1.0))
+        {
+            return this;
+        }
+
+        Load copy = ScaledCore(factor);
+        copy.duty = duty;
+        copy.minimumVolts = minimumVolts;
+        copy.thermalCutOut = thermalCutOut;
+        return copy;
+    }
+
     /// <inheritdoc/>
     public override string ToString() => Name;
 
@@ -183,6 +198,8 @@ public abstract class Load
     internal double HeatFactor(LoadState state) => HeatFactorCore(state) * OwnHeatFactor(state);
 
     internal abstract LoadLaw LawAt(LoadState state);
+
+    private protected abstract Load ScaledCore(double factor);
 
     /// <summary>Whether it has a start of its own that takes more than running and must succeed: a motor.</summary>
     internal virtual bool Starts => false;

@@ -69,6 +69,8 @@ internal sealed class MotorLoad : Load
 
     internal override void AddStart(LoadStart start) => start.AddMotor(this, LawAt(LoadState.Peak), startSeconds);
 
+    private protected override Load ScaledCore(double factor) => new MotorLoad(running * factor, peak * factor, locked * factor, startSeconds, ratedVolts);
+
     private protected override void DescribeCore(LoadSymbols symbols) => symbols.Motor(running, peak, locked, startSeconds, ratedVolts);
 
     private protected override double AmperesCore(double volts, LoadState state) => LawAt(state).AmperesAt(volts);

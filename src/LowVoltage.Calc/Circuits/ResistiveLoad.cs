@@ -6,6 +6,8 @@ internal sealed class ResistiveLoad(double ohms) : Load("resistance")
 
     internal override LoadLaw LawAt(LoadState state) => new(1 / ohms, 0, 0, true);
 
+    private protected override Load ScaledCore(double factor) => new ResistiveLoad(ohms / factor);
+
     private protected override void DescribeCore(LoadSymbols symbols) => symbols.Resistance(ohms);
 
     private protected override double AmperesCore(double volts, LoadState state) => volts / ohms;

@@ -107,6 +107,8 @@ public sealed class HarnessWire : HarnessBranch
     /// <exception cref="ArgumentNullException">The place is null.</exception>
     public HarnessWire WithPlace(Place place) => new(Id, From, To, Conductor, Meters, Parallel, place ?? throw new ArgumentNullException(nameof(place)), Insulation, WallMillimeters, joints);
 
+    internal HarnessWire WithMeters(double meters) => new(Id, From, To, Conductor, meters, Parallel, Place, Insulation, WallMillimeters, joints);
+
     /// <inheritdoc/>
     public override string ToString() =>
         $"wire {Id}, {Accept.Short(Meters)} m of {(Parallel == 1 ? "" : $"{Accept.Text(Parallel)} × ")}{Conductor?.ToString() ?? "a size to be chosen"}";

@@ -148,7 +148,7 @@ internal sealed class ShortSteps(FaultCase at, int node, int to)
     private ShortStory End(ShortStory story, HarnessState state)
     {
         // A fuse without times that carries more than its rating may open or not.
-        int unknown = UnknownFuses(state) is [int one, ..] ? one : -1;
+        int unknown = UnknownFuses(state) is { Length: > 0 } found ? found[0] : -1;
         story.Ending = unknown >= 0 ? FaultEnding.Undetermined : FaultEnding.NotCleared;
         story.Reason = unknown >= 0 ? $"No operating times are published for {at.Harness.BranchArray[unknown]}." : story.Reason;
         return story;
