@@ -48,22 +48,22 @@ public sealed class DocumentedSolution
         Exists = solution.Exists,
         Explanation = solution.Explanation,
         Remarks = solution.Remarks,
-        Nodes = Of(solution, solution.Harness.Nodes, node => new DocumentedPart(node.Id) { Volts = solution.VoltageOf(node.Id).Volts }),
-        Branches = Of(solution, solution.Harness.Branches, branch => new DocumentedPart(branch.Id)
+        Nodes = Array.AsReadOnly(Of(solution, solution.Harness.Nodes, node => new DocumentedPart(node.Id) { Volts = solution.VoltageOf(node.Id).Volts })),
+        Branches = Array.AsReadOnly(Of(solution, solution.Harness.Branches, branch => new DocumentedPart(branch.Id)
         {
             Amperes = solution.CurrentOf(branch.Id).Amperes,
             Watts = (double)solution.LossOf(branch.Id).Watts,
             Celsius = branch is HarnessWire ? solution.TemperatureOf(branch.Id)?.DegreesCelsius : null,
-        }),
-        Sources = Of(solution, solution.Harness.Sources, source => new DocumentedPart(source.Id) { Volts = solution.VoltageOfSource(source.Id).Volts, Amperes = solution.CurrentFrom(source.Id).Amperes }),
-        Loads = Of(solution, solution.Harness.Loads, load => new DocumentedPart(load.Id)
+        })),
+        Sources = Array.AsReadOnly(Of(solution, solution.Harness.Sources, source => new DocumentedPart(source.Id) { Volts = solution.VoltageOfSource(source.Id).Volts, Amperes = solution.CurrentFrom(source.Id).Amperes })),
+        Loads = Array.AsReadOnly(Of(solution, solution.Harness.Loads, load => new DocumentedPart(load.Id)
         {
             Volts = solution.VoltageAt(load.Id).Volts,
             Amperes = solution.CurrentAt(load.Id).Amperes,
             Condition = solution.ConditionOf(load.Id),
-        }),
+        })),
     };
 
-    private static IReadOnlyList<DocumentedPart> Of<T>(HarnessSolution solution, IReadOnlyList<T> parts, Func<T, DocumentedPart> make) =>
-        solution.Exists ? Array.AsReadOnly([.. parts.Select(make)]) : [];
+    private static DocumentedPart[] Of<T>(HarnessSolution solution, IReadOnlyList<T> parts, Func<T, DocumentedPart> make) =>
+        solution.Exists ? [.. parts.Select(make)] : [];
 }
