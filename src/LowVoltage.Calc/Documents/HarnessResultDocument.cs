@@ -19,7 +19,7 @@ public sealed class HarnessResultDocument
     private static readonly Member<DocumentedHarnessCheck[]> ChecksMember = Member.Needed<DocumentedHarnessCheck[]>("checks", new ListForm<DocumentedHarnessCheck>(HarnessCheckPart.Form), "Every check.");
     private static readonly Member<DocumentedFinding[]> FindingsMember = Member.Needed<DocumentedFinding[]>("findings", new ListForm<DocumentedFinding>(HarnessCheckPart.FindingForm), "What was found beside the checks.");
     private static readonly Member<DocumentedSolution[]> SolutionsMember = Member.Needed<DocumentedSolution[]>("solutions", new ListForm<DocumentedSolution>(SolutionPart.Form), "Solved load cases, as many as were asked for.");
-    private static readonly Member<string[]> AssumptionsMember = Texts("assumptions", "What was taken for granted, to be confirmed.");
+    private static readonly Member<string[]> AssumptionsMember = Texts("assumptions", "What was assumed, to be confirmed.");
     private static readonly Member<string[]> CautionsMember = Texts("cautions", "Part of the result: whoever shows it shows them.");
     private static readonly Member<string[]> AdviceMember = Texts("advice", "What would help where something fails or is undetermined.");
 
@@ -49,7 +49,7 @@ public sealed class HarnessResultDocument
     /// <summary>Solved load cases, as many as were asked for.</summary>
     public IReadOnlyList<DocumentedSolution> Solutions { get; private init; } = [];
 
-    /// <summary>What was taken for granted, to be confirmed by whoever installs the harness.</summary>
+    /// <summary>What was assumed, to be confirmed by whoever installs the harness.</summary>
     public IReadOnlyList<string> Assumptions { get; private init; } = [];
 
     /// <summary>The cautions that go with the harness: show them.</summary>
