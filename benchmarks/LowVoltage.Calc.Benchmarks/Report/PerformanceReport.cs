@@ -20,7 +20,7 @@ internal static class PerformanceReport
         Job job = BenchmarkSet.Timed(quick);
         FormulaRow[] all = [.. BenchmarkSet.Run(job, BenchmarkSet.Formulas).GroupBy(report => report.BenchmarkCase.Descriptor.Type).Select(FormulaRow.Of).OrderBy(row => Array.IndexOf(Rooms, row.Room))];
         FormulaRow[] formulas = [.. all.Where(row => row.Formula.Baseline is null)], searches = [.. all.Where(row => row.Formula.Baseline is not null)];
-        (string Call, Measured Measured)[] designs = [.. BenchmarkSet.Run(job, typeof(DesignerBenchmarks)).Select(report => (Description(report), Measured.Of(report)))];
+        (string Call, Measured Measured)[] designs = [.. BenchmarkSet.Run(job, typeof(DesignerBenchmarks), typeof(DocumentBenchmarks)).Select(report => (Description(report), Measured.Of(report)))];
         (int Count, Measured Measured)[] many = [.. BenchmarkSet.Run(job, typeof(ManyCircuitsBenchmarks)).Select(report => ((int)report.BenchmarkCase.Parameters["Count"], Measured.Of(report)))];
 
         page.Put("machine", Machine.Describe(quick, begun, load, launches));
