@@ -32,7 +32,7 @@ internal sealed class ShortAudit(FaultCase at)
             return ShortResult.Unknown(unsolved.Reason);
         }
 
-        latest.RemoveAll(s => s.Ending == FaultEnding.NoCurrent);
+        _ = latest.RemoveAll(s => s.Ending == FaultEnding.NoCurrent);
         ShortResult result = new() { Greatest = strongest.FirstAmperes };
         if (latest.Count == 0)
         {
@@ -109,20 +109,16 @@ internal sealed class ShortAudit(FaultCase at)
 
     private void AddStaying(ShortResult result, List<ShortStory> latest)
     {
-        foreach (ShortStory story in latest.Where(s => s.Ending == FaultEnding.NotCleared))
-        {
-            result.Remaining = Math.Max(result.Remaining ?? 0, story.RemainingAmperes);
-        }
+        ShortStory[] staying = [.. latest.Where(s => s.Ending == FaultEnding.NotCleared)];
+        double left = staying.Max(s => s.RemainingAmperes);
+        result.Remaining = left;
 
+        // With the loads off only the fault's current flows; with them on, a wire that carries no more than they draw has no part in it.
+        ShortStory? bare = ReferenceEquals(staying[0], latest[0]) ? staying[0] : null;
         for (int k = 0; k < at.Harness.BranchArray.Length; k++)
         {
-            double most = 0;
-            foreach (ShortStory story in latest.Where(s => s.Ending == FaultEnding.NotCleared))
-            {
-                most = Math.Max(most, Math.Abs(story.LastThrough[k]));
-            }
-
-            if (at.IsWire(k) && most > 0.01 * result.Remaining!.Value)
+            double most = staying.Max(s => Math.Abs(s.LastThrough[k])), fault = bare is null ? most - at.Duty.On[k] : Math.Abs(bare.LastThrough[k]);
+            if (at.IsWire(k) && fault > 0.01 * left)
             {
                 FaultHeat.AddStaying(at, result, k, most);
             }

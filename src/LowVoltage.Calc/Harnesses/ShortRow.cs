@@ -121,7 +121,7 @@ internal sealed class ShortRow
                 continue;
             }
 
-            if (seconds > limit)
+            if (seconds > limit || !Array.Exists(branches, at.IsWire))
             {
                 (course.Seconds[n], course.Last[n]) = (seconds, course.Amperes);
                 continue;
