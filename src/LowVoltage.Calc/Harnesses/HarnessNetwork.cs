@@ -158,6 +158,16 @@ internal sealed class HarnessNetwork
             leaves[fault.B] -= state.ShortAmperes;
         }
 
+        for (int k = 0; k < ofBranch.Length; k++)
+        {
+            if (!graph.IsFedFromOneEnd(k, out _))
+            {
+                // In a ring or between sources: what the solver found leaves its nodes like any other current.
+                leaves[graph.From[k]] += state.Amperes[k];
+                leaves[graph.To[k]] -= state.Amperes[k];
+            }
+        }
+
         for (int n = graph.Order.Length - 1; n >= 0; n--)
         {
             int node = graph.Order[n], branch = graph.FeedOf(node);
