@@ -5,8 +5,8 @@ internal sealed class BackFeed
 {
     private const double Least = 1e-6;
 
-    // A current that was no more than this share of what it is now has begun to flow.
-    private const double Little = 0.01;
+    // A current that was no more than this share of what it is now has begun to flow: where returns are shared a little always does.
+    private const double Little = 0.25;
 
     private readonly FaultCase at;
     private readonly HarnessState state;
@@ -84,16 +84,23 @@ internal sealed class BackFeed
         return null;
     }
 
-    // The load that brings it the current at the end where that enters.
+    // The load that brings it the current where that enters, else the one that takes it on where it leaves.
     private string? OtherLoad(int load)
     {
         HarnessLoad of = at.Harness.LoadArray[load];
-        string enters = state.LoadAmperes[load] < 0 ? of.Negative : of.Positive;
+        bool backwards = state.LoadAmperes[load] < 0;
+        (string enters, string leaves) = backwards ? (of.Negative, of.Positive) : (of.Positive, of.Negative);
+        return Carrying(load, enters, comes: true) ?? Carrying(load, leaves, comes: false);
+    }
+
+    private string? Carrying(int load, string node, bool comes)
+    {
         for (int k = 0; k < at.Harness.LoadArray.Length; k++)
         {
             HarnessLoad other = at.Harness.LoadArray[k];
-            string leaves = state.LoadAmperes[k] < 0 ? other.Positive : other.Negative;
-            if (k != load && leaves == enters && Math.Abs(state.LoadAmperes[k]) > least)
+            bool backwards = state.LoadAmperes[k] < 0;
+            string its = comes == backwards ? other.Positive : other.Negative;
+            if (k != load && its == node && Math.Abs(state.LoadAmperes[k]) > least)
             {
                 return other.Id;
             }

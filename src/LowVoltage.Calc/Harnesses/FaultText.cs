@@ -89,8 +89,9 @@ internal static class FaultText
             return $"{text} No fuse lies between this source and its own terminal: cover it and keep it clear of metal.";
         }
 
-        bool bare = harness.BranchArray.OfType<HarnessFuse>().Any() && result.Openings.Count > 0;
-        return $"{text} {(bare ? "Fit a fuse where the current that stays comes from." : "Fit a fuse that this current opens, or a larger wire so that more current flows.")}";
+        return result.Holding is { } fuse
+            ? $"{text} Fuse {fuse} need not open at that current: fit a smaller one, or a larger wire so that more current flows."
+            : $"{text} Fit a fuse where the current that stays comes from.";
     }
 
     private static string Capital(string word) => $"{char.ToUpperInvariant(word[0])}{word.Substring(1)}";

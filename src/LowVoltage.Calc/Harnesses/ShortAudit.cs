@@ -112,15 +112,17 @@ internal sealed class ShortAudit(FaultCase at)
         ShortStory[] staying = [.. latest.Where(s => s.Ending == FaultEnding.NotCleared)];
         double left = staying.Max(s => s.RemainingAmperes);
         result.Remaining = left;
+        ShortStory most = staying.OrderByDescending(s => s.RemainingAmperes).First();
+        result.Holding = at.Harness.BranchArray.OfType<HarnessFuse>().Where(f => Math.Abs(most.LastThrough[at.Harness.BranchIndex(f.Id)]) > 0.5 * left).OrderBy(f => f.Rating!.Amperes).FirstOrDefault()?.Id;
 
         // With the loads off only the fault's current flows; with them on, a wire that carries no more than they draw has no part in it.
         ShortStory? bare = ReferenceEquals(staying[0], latest[0]) ? staying[0] : null;
         for (int k = 0; k < at.Harness.BranchArray.Length; k++)
         {
-            double most = staying.Max(s => Math.Abs(s.LastThrough[k])), fault = bare is null ? most - at.Duty.On[k] : Math.Abs(bare.LastThrough[k]);
+            double amperes = staying.Max(s => Math.Abs(s.LastThrough[k])), fault = bare is null ? amperes - at.Duty.On[k] : Math.Abs(bare.LastThrough[k]);
             if (at.IsWire(k) && fault > 0.01 * left)
             {
-                FaultHeat.AddStaying(at, result, k, most);
+                FaultHeat.AddStaying(at, result, k, amperes);
             }
         }
     }

@@ -297,6 +297,7 @@ internal sealed class ShortRow
         result.Reason = worst.Melts ? "A wire melts before a fuse has opened for sure."
             : fuses.Length > 0 && fusing <= worst.Amperes ? "As the wires heat, the current falls below what opens a fuse for sure." : "";
         result.Remaining = Math.Max(worst.Amperes, fusing);
+        result.Holding = fuses.Length == 0 ? null : at.Harness.BranchArray[fuses[Enumerable.Range(0, fuses.Length).OrderBy(n => CurveOf(n)!.FusingAmperes).First()]].Id;
         for (int n = 0; n < branches.Length; n++)
         {
             if (at.IsWire(branches[n]))
