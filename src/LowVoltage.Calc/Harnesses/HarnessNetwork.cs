@@ -104,6 +104,18 @@ internal sealed class HarnessNetwork
         return state;
     }
 
+    /// <summary>Changes the resistance of every branch that has one; only where wires do not follow their current.</summary>
+    internal void SetOhms(double[] ohms)
+    {
+        for (int k = 0; k < ofBranch.Length; k++)
+        {
+            if (ofBranch[k].Element >= 0)
+            {
+                solver.Elements[ofBranch[k].Element].B = 1 / ohms[k];
+            }
+        }
+    }
+
     /// <summary>The network seen from two nodes at a supply level: open voltage and the resistance behind it.</summary>
     internal (double Volts, double Ohms) Thevenin(SupplyLevel level, int a, int b)
     {

@@ -7,13 +7,14 @@ internal sealed class ShortAudit(FaultCase at)
 {
     internal ShortResult Of(int node, int to)
     {
-        ShortRow row = new(at, node, to);
+        ShortStates states = new(at, node, to);
+        ShortRow row = new(at, states, node, to);
         if (row.IsDead)
         {
             return new ShortResult { Ending = FaultEnding.NoCurrent };
         }
 
-        return (row.Applies ? row.Answer() : null) ?? Follow(row, new ShortSteps(at, node, to));
+        return (row.Applies ? row.Answer() : null) ?? Follow(row, new ShortSteps(at, states, node, to));
     }
 
     private ShortResult Follow(ShortRow row, ShortSteps steps)

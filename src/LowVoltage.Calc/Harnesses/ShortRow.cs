@@ -17,16 +17,15 @@ internal sealed class ShortRow
     private const double Nothing = 1e-9;
 
     private readonly FaultCase at;
-    private readonly int node;
-    private readonly int to;
+    private readonly ShortStates states;
     private readonly FeedWay way;
     private readonly int[] branches;
     private readonly int[] fuses;
     private readonly int single;
 
-    internal ShortRow(FaultCase at, int node, int to)
+    internal ShortRow(FaultCase at, ShortStates states, int node, int to)
     {
-        (this.at, this.node, this.to) = (at, node, to);
+        (this.at, this.states) = (at, states);
         way = at.Graph.WayFrom(node);
         FeedWay back = at.Graph.WayFrom(to);
         branches = [.. way.Branches, .. back.Branches];
@@ -57,7 +56,7 @@ internal sealed class ShortRow
         List<Course> courses = [];
         foreach (FaultScenario scenario in at.Scenarios)
         {
-            HarnessState? state = at.SolveShort(scenario, node, to, []);
+            HarnessState? state = states.Of(scenario);
             if (state is not { Exists: true })
             {
                 return ShortResult.Unknown(state is null ? "Nothing bounds the current: a source without resistance is shorted." : "The harness with this fault could not be solved.");
@@ -105,7 +104,7 @@ internal sealed class ShortRow
             return double.IsInfinity(found) ? null : found;
         }
 
-        state = at.SolveShort(FaultScenario.Greatest, node, to, []);
+        state = states.Of(FaultScenario.Greatest);
         return state is { Exists: true } ? Math.Abs(state.ShortAmperes) : null;
     }
 

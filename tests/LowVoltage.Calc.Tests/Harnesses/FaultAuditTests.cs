@@ -142,7 +142,7 @@ public class FaultAuditTests
                 {
                     foreach (FaultScenario scenario in at.Scenarios.Append(FaultScenario.Greatest))
                     {
-                        worst = Math.Max(worst, Unbalance(harness, at.SolveShort(scenario, node, to, [])!, node, to));
+                        worst = Math.Max(worst, Unbalance(harness, at.SolveShort(scenario, node, to)!, node, to));
                         solved++;
                     }
                 }
