@@ -90,7 +90,7 @@ internal static class FaultText
         }
 
         return result.Holding is { } fuse
-            ? $"{text} Fuse {fuse} need not open at that current: fit a smaller one, or a larger wire so that more current flows."
+            ? $"{text} {Capital(fuse)} need not open at that current: fit a smaller one, or a larger wire so that more current flows."
             : $"{text} Fit a fuse where the current that stays comes from.";
     }
 

@@ -162,7 +162,7 @@ internal sealed class ShortSteps(FaultCase at, ShortStates states, int node, int
     private ShortStory End(ShortStory story, HarnessState state)
     {
         // A fuse without times that carries more than its rating may open or not.
-        int unknown = UnknownFuses(state) is [int one, ..] ? one : -1;
+        int unknown = UnknownFuses(state).DefaultIfEmpty(-1).First();
         story.Ending = unknown >= 0 ? FaultEnding.Undetermined : FaultEnding.NotCleared;
         story.Reason = unknown >= 0 ? $"No operating times are published for {at.Harness.BranchArray[unknown]}." : story.Reason;
         return story;

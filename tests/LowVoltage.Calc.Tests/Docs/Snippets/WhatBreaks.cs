@@ -28,7 +28,9 @@ internal static class WhatBreaks
 
         foreach (FaultedLoad load in lost.Loads)
         {
-            Console.WriteLine($"{load.Load}: {load.Effect}, {load.Before.Volts:0.0} V before, {load.After.Volts:0.0} V now, through {load.Through}");
+            Console.WriteLine(
+                $"{load.Load}: {load.Effect}, "
+                + $"{load.Before.Volts:0.00} V before, {load.After.Volts:0.00} V now, through {load.Through}");
         }
         #endregion
     }
