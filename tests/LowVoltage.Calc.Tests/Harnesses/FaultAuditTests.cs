@@ -280,6 +280,28 @@ public class FaultAuditTests
         Assert.Null(FaultAudit.Run(harness).Find(HarnessFaultKind.Interruption, "nothing"));
     }
 
+    // Beyond 90 A the 15 A fuse lets through 162 A²s at least, less than the 360 A²s that the 10 A fuse behind it may take: it may open first, and takes the radio with it. A 40 A fuse holds 1152 A²s.
+    [Theory]
+    [InlineData(15, true)]
+    [InlineData(40, false)]
+    public void Run_FuseBehindFuse_SaysWhetherTheWrongOneMayOpen(double before, bool wrong)
+    {
+        Harness harness = new HarnessBuilder("two fuses", DesignRules.RoadVehicle)
+            .Terminals("plus", "minus", "lamp +").Busbars("bar")
+            .Source("battery", "plus", "minus", Battery(12, 0.02))
+            .Fuse("main", "plus", "bar", Blade(before))
+            .Fuse("F1", "bar", "lamp +", Blade(10))
+            .Load("lamp", "lamp +", "minus", Lamp(12))
+            .Load("radio", "bar", "minus", Lamp(12))
+            .Build();
+        HarnessFault fault = FaultAudit.Run(harness).Short("lamp +");
+
+        Assert.Equal("F1", fault.Openings[0].Fuse);
+        Assert.Equal(wrong ? ["main"] : [], fault.WrongFuses);
+        Assert.Equal(wrong ? ["radio"] : [], fault.LostLoads);
+        Assert.Equal(wrong ? FaultRank.WrongFuseFirst : FaultRank.Harmless, fault.Rank);
+    }
+
     // A feed that splits in two behind its fuse: what passes the fuse is what both ways carry, 12 V over 0.1 Ω, 0.05 Ω and 6 Ω.
     [Fact]
     public void Solve_RingBehindAFuse_FuseCarriesTheWholeCurrent()
