@@ -5,6 +5,9 @@ internal sealed class BackFeed
 {
     private const double Least = 1e-6;
 
+    // A current that was no more than this share of what it is now has begun to flow: where returns are shared a little always does.
+    private const double Little = 0.25;
+
     private readonly FaultCase at;
     private readonly HarnessState state;
     private readonly List<int>[] branchesAt;
@@ -24,8 +27,34 @@ internal sealed class BackFeed
         return Nearest([at.Harness.NodeIndex(of.Positive), at.Harness.NodeIndex(of.Negative)]) ?? OtherLoad(load);
     }
 
-    /// <summary>To a node.</summary>
-    internal string? ToNode(int node) => Nearest([node]);
+    /// <summary>To a node: the nearest branch that has turned round, else the one by which a source is nearest.</summary>
+    internal string? ToNode(int node, int open) => Nearest([node]) ?? FromSource(node, open);
+
+    private string? FromSource(int node, int open)
+    {
+        Dictionary<int, int> first = new() { [node] = -1 };
+        Queue<int> waiting = new([node]);
+        while (waiting.Count > 0)
+        {
+            int here = waiting.Dequeue();
+            if (Array.Exists(at.Harness.SourceArray, s => at.Harness.NodeIndex(s.Positive) == here))
+            {
+                return first[here] >= 0 ? at.Harness.BranchArray[first[here]].Id : null;
+            }
+
+            foreach (int branch in branchesAt[here].Where(k => k != open && !at.Duty.Open.Contains(k)))
+            {
+                int other = at.Graph.Other(branch, here);
+                if (!first.ContainsKey(other))
+                {
+                    first.Add(other, first[here] >= 0 ? first[here] : branch);
+                    waiting.Enqueue(other);
+                }
+            }
+        }
+
+        return null;
+    }
 
     private string? Nearest(int[] from)
     {
@@ -55,13 +84,25 @@ internal sealed class BackFeed
         return null;
     }
 
+    // The load that brings it the current where that enters, else the one that takes it on where it leaves.
     private string? OtherLoad(int load)
+    {
+        HarnessLoad of = at.Harness.LoadArray[load];
+        bool backwards = state.LoadAmperes[load] < 0;
+        (string enters, string leaves) = backwards ? (of.Negative, of.Positive) : (of.Positive, of.Negative);
+        return Carrying(load, enters, comes: true) ?? Carrying(load, leaves, comes: false);
+    }
+
+    private string? Carrying(int load, string node, bool comes)
     {
         for (int k = 0; k < at.Harness.LoadArray.Length; k++)
         {
-            if (k != load && state.LoadAmperes[k] < -least)
+            HarnessLoad other = at.Harness.LoadArray[k];
+            bool backwards = state.LoadAmperes[k] < 0;
+            string its = comes == backwards ? other.Positive : other.Negative;
+            if (k != load && its == node && Math.Abs(state.LoadAmperes[k]) > least)
             {
-                return at.Harness.LoadArray[k].Id;
+                return other.Id;
             }
         }
 
@@ -73,6 +114,6 @@ internal sealed class BackFeed
     private bool HasTurned(int branch)
     {
         double before = at.Healthy.Exists ? at.Healthy.Amperes[branch] : 0, now = state.Amperes[branch];
-        return Math.Abs(before) <= least || Math.Sign(before) != Math.Sign(now);
+        return Math.Abs(before) <= Math.Max(least, Little * Math.Abs(now)) || Math.Sign(before) != Math.Sign(now);
     }
 }

@@ -55,20 +55,23 @@ internal sealed class FaultCase
     internal HarnessState SolveOpen(int[] open) =>
         new HarnessNetwork(Harness, Case, new HarnessChange { Open = open }, Wires).Solve(Case.Level ?? SupplyLevel.Nominal);
 
-    /// <summary>Solves with a short and some fuses open; null where nothing bounds the current.</summary>
-    internal HarnessState? SolveShort(FaultScenario scenario, int node, int to, IReadOnlyCollection<int> open, double[]? ohms = null)
+    /// <summary>Solves with a short; null where nothing bounds the current.</summary>
+    internal HarnessState? SolveShort(FaultScenario scenario, int node, int to) => NetworkOf(scenario, node, to, [])?.Solve(scenario.Level);
+
+    /// <summary>The harness with a short and some fuses open; null where nothing bounds the current.</summary>
+    internal HarnessNetwork? NetworkOf(FaultScenario scenario, int node, int to, IReadOnlyCollection<int> open)
     {
         HarnessChange change = new()
         {
             Open = open,
             Short = (node, to, 0),
-            Ohms = ohms ?? OhmsOf(scenario),
+            Ohms = OhmsOf(scenario),
             BatteriesOnly = scenario.BatteriesOnly,
             LoadsOff = !scenario.LoadsOn,
             LoadAmperes = running,
             SourcesStay = true,
         };
-        return Joined(node, to, open) ? null : new HarnessNetwork(Harness, Case, change, Wires).Solve(scenario.Level);
+        return Joined(node, to, open) ? null : new HarnessNetwork(Harness, Case, change, Wires);
     }
 
     /// <summary>Whether zero resistances and ideal sources alone join two nodes.</summary>

@@ -12,7 +12,7 @@ internal static class FaultText
         {
             FaultEnding.NoCurrent => $"{what}: no current flows.",
             FaultEnding.Undetermined => $"{what}: what ends it is undetermined. {result.Reason}",
-            FaultEnding.NotCleared => $"{what} is not cleared: {Stays(harness, result)}",
+            FaultEnding.NotCleared => $"{what} is not cleared: {Stays(harness, place, result)}",
             _ => $"{what}: {Opens(result)}",
         };
     }
@@ -75,7 +75,7 @@ internal static class FaultText
         return text;
     }
 
-    private static string Stays(Harness harness, ShortResult result)
+    private static string Stays(Harness harness, string place, ShortResult result)
     {
         string[] fuses = [.. result.Wires.Count == 0 ? [] : result.Openings.Select(o => o.ToString())];
         string before = fuses.Length > 0 ? $"{string.Join(", ", fuses)}, yet " : "";
@@ -84,13 +84,14 @@ internal static class FaultText
         string text = $"{before}{amperes} can keep flowing{through}";
         text += result.Wires.Count > 0 && result.Wires[0].IsTooHot ? $"; {result.Wires[0]}: danger of fire." : result.Wires.Count > 0 ? $"; {result.Wires[0]}." : ".";
         text += result.Reason.Length > 0 ? $" {result.Reason}" : "";
-        if (result.Wires.Count == 0 && result.Openings.Count == 0 && result.Reason.Length == 0)
+        if (harness.SourceArray.Any(s => s.Positive == place))
         {
-            return $"{text} Nothing lies between source and short: cover the terminals.";
+            return $"{text} No fuse lies between this source and its own terminal: cover it and keep it clear of metal.";
         }
 
-        bool bare = harness.BranchArray.OfType<HarnessFuse>().Any() && result.Openings.Count > 0;
-        return $"{text} {(bare ? "Fit a fuse where the current that stays comes from." : "Fit a fuse that this current opens, or a larger wire so that more current flows.")}";
+        return result.Holding is { } fuse
+            ? $"{text} {Capital(fuse)} need not open at that current: fit a smaller one, or a larger wire so that more current flows."
+            : $"{text} Fit a fuse where the current that stays comes from.";
     }
 
     private static string Capital(string word) => $"{char.ToUpperInvariant(word[0])}{word.Substring(1)}";

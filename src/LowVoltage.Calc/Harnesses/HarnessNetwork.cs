@@ -104,6 +104,18 @@ internal sealed class HarnessNetwork
         return state;
     }
 
+    /// <summary>Changes the resistance of every branch that has one; only where wires do not follow their current.</summary>
+    internal void SetOhms(double[] ohms)
+    {
+        for (int k = 0; k < ofBranch.Length; k++)
+        {
+            if (ofBranch[k].Element >= 0)
+            {
+                solver.Elements[ofBranch[k].Element].B = 1 / ohms[k];
+            }
+        }
+    }
+
     /// <summary>The network seen from two nodes at a supply level: open voltage and the resistance behind it.</summary>
     internal (double Volts, double Ohms) Thevenin(SupplyLevel level, int a, int b)
     {
@@ -156,6 +168,16 @@ internal sealed class HarnessNetwork
         {
             leaves[fault.A] += state.ShortAmperes;
             leaves[fault.B] -= state.ShortAmperes;
+        }
+
+        for (int k = 0; k < ofBranch.Length; k++)
+        {
+            if (!graph.IsFedFromOneEnd(k, out _))
+            {
+                // In a ring or between sources: what the solver found leaves its nodes like any other current.
+                leaves[graph.From[k]] += state.Amperes[k];
+                leaves[graph.To[k]] -= state.Amperes[k];
+            }
         }
 
         for (int n = graph.Order.Length - 1; n >= 0; n--)

@@ -89,6 +89,7 @@ internal sealed class OpenAudit
             LoadCondition.Off => null,
             LoadCondition.Reversed => was == LoadCondition.Reversed ? null : LoadEffect.Reversed,
             LoadCondition.Dead => was is LoadCondition.Dead ? null : LoadEffect.Dead,
+            _ when Math.Abs(volts) < Live * at.Harness.NominalVolts => was is LoadCondition.Dead || Math.Abs(had) < Live * at.Harness.NominalVolts ? null : LoadEffect.Dead,
             _ when was is LoadCondition.Dead or LoadCondition.Reversed => LoadEffect.FedBack,
             _ when ways[load].Contains(branch) => LoadEffect.FedBack,
             LoadCondition.CutOut or LoadCondition.Restartable or LoadCondition.Starved => was == now ? null : LoadEffect.DropsOut,
@@ -97,16 +98,11 @@ internal sealed class OpenAudit
         };
     }
 
-    // The end that the fuse does not feed any more.
+    // The end away from the source that the fuse was put there for.
     private string? LiveThrough(int fuse, HarnessState state, BackFeed feed)
     {
         int end = at.Graph.To[fuse], other = at.Graph.From[fuse], reference = at.Harness.NodeIndex(at.Harness.Reference);
-        if (at.Healthy.Amperes[fuse] < 0)
-        {
-            (end, other) = (other, end);
-        }
-
         bool live = state.Grounds[end] == state.Grounds[reference] && Math.Abs(state.Volts[end] - state.Volts[reference]) >= Live * at.Harness.NominalVolts;
-        return live && state.Grounds[other] == state.Grounds[end] ? feed.ToNode(end) : null;
+        return live && state.Grounds[other] == state.Grounds[end] ? feed.ToNode(end, fuse) : null;
     }
 }

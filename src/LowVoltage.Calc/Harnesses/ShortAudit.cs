@@ -7,13 +7,14 @@ internal sealed class ShortAudit(FaultCase at)
 {
     internal ShortResult Of(int node, int to)
     {
-        ShortRow row = new(at, node, to);
+        ShortStates states = new(at, node, to);
+        ShortRow row = new(at, states, node, to);
         if (row.IsDead)
         {
             return new ShortResult { Ending = FaultEnding.NoCurrent };
         }
 
-        return (row.Applies ? row.Answer() : null) ?? Follow(row, new ShortSteps(at, node, to));
+        return (row.Applies ? row.Answer() : null) ?? Follow(row, new ShortSteps(at, states, node, to));
     }
 
     private ShortResult Follow(ShortRow row, ShortSteps steps)
@@ -32,7 +33,7 @@ internal sealed class ShortAudit(FaultCase at)
             return ShortResult.Unknown(unsolved.Reason);
         }
 
-        latest.RemoveAll(s => s.Ending == FaultEnding.NoCurrent);
+        _ = latest.RemoveAll(s => s.Ending == FaultEnding.NoCurrent);
         ShortResult result = new() { Greatest = strongest.FirstAmperes };
         if (latest.Count == 0)
         {
@@ -109,22 +110,20 @@ internal sealed class ShortAudit(FaultCase at)
 
     private void AddStaying(ShortResult result, List<ShortStory> latest)
     {
-        foreach (ShortStory story in latest.Where(s => s.Ending == FaultEnding.NotCleared))
-        {
-            result.Remaining = Math.Max(result.Remaining ?? 0, story.RemainingAmperes);
-        }
+        ShortStory[] staying = [.. latest.Where(s => s.Ending == FaultEnding.NotCleared)];
+        double left = staying.Max(s => s.RemainingAmperes);
+        result.Remaining = left;
+        ShortStory most = staying.OrderByDescending(s => s.RemainingAmperes).First();
+        result.Holding = at.Harness.BranchArray.OfType<HarnessFuse>().Where(f => Math.Abs(most.LastThrough[at.Harness.BranchIndex(f.Id)]) > 0.5 * left).OrderBy(f => f.Rating!.Amperes).FirstOrDefault()?.Id;
 
+        // With the loads off only the fault's current flows; with them on, a wire that carries no more than they draw has no part in it.
+        ShortStory? bare = ReferenceEquals(staying[0], latest[0]) ? staying[0] : null;
         for (int k = 0; k < at.Harness.BranchArray.Length; k++)
         {
-            double most = 0;
-            foreach (ShortStory story in latest.Where(s => s.Ending == FaultEnding.NotCleared))
+            double amperes = staying.Max(s => Math.Abs(s.LastThrough[k])), fault = bare is null ? amperes - at.Duty.On[k] : Math.Abs(bare.LastThrough[k]);
+            if (at.IsWire(k) && fault > 0.01 * left)
             {
-                most = Math.Max(most, Math.Abs(story.LastThrough[k]));
-            }
-
-            if (at.IsWire(k) && most > 0.01 * result.Remaining!.Value)
-            {
-                FaultHeat.AddStaying(at, result, k, most);
+                FaultHeat.AddStaying(at, result, k, amperes);
             }
         }
     }

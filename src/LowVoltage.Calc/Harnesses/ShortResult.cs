@@ -22,6 +22,9 @@ internal sealed class ShortResult
     /// <summary>Whether one of the wrong fuses opens first for sure.</summary>
     internal bool SurelyWrong { get; set; }
 
+    /// <summary>A fuse through which the current that stays flows; null where it passes none.</summary>
+    internal string? Holding { get; set; }
+
     internal List<string> LostLoads { get; } = [];
 
     internal static ShortResult Unknown(string reason) => new() { Ending = FaultEnding.Undetermined, Reason = reason };

@@ -11,22 +11,21 @@ namespace LowVoltage.Calc.Harnesses;
 /// as there. Where several sources or a ring feed the way, they count as a source without resistance at the voltage that the fault leaves them at first: as the wires heat the current then falls faster
 /// than in truth.
 /// </remarks>
-internal sealed class ShortRow
+internal sealed partial class ShortRow
 {
     private const double Rounding = 1e-9;
     private const double Nothing = 1e-9;
 
     private readonly FaultCase at;
-    private readonly int node;
-    private readonly int to;
+    private readonly ShortStates states;
     private readonly FeedWay way;
     private readonly int[] branches;
     private readonly int[] fuses;
     private readonly int single;
 
-    internal ShortRow(FaultCase at, int node, int to)
+    internal ShortRow(FaultCase at, ShortStates states, int node, int to)
     {
-        (this.at, this.node, this.to) = (at, node, to);
+        (this.at, this.states) = (at, states);
         way = at.Graph.WayFrom(node);
         FeedWay back = at.Graph.WayFrom(to);
         branches = [.. way.Branches, .. back.Branches];
@@ -57,7 +56,7 @@ internal sealed class ShortRow
         List<Course> courses = [];
         foreach (FaultScenario scenario in at.Scenarios)
         {
-            HarnessState? state = at.SolveShort(scenario, node, to, []);
+            HarnessState? state = states.Of(scenario);
             if (state is not { Exists: true })
             {
                 return ShortResult.Unknown(state is null ? "Nothing bounds the current: a source without resistance is shorted." : "The harness with this fault could not be solved.");
@@ -105,7 +104,7 @@ internal sealed class ShortRow
             return double.IsInfinity(found) ? null : found;
         }
 
-        state = at.SolveShort(FaultScenario.Greatest, node, to, []);
+        state = states.Of(FaultScenario.Greatest);
         return state is { Exists: true } ? Math.Abs(state.ShortAmperes) : null;
     }
 
@@ -121,7 +120,7 @@ internal sealed class ShortRow
                 continue;
             }
 
-            if (seconds > limit)
+            if (seconds > limit || !Array.Exists(branches, at.IsWire))
             {
                 (course.Seconds[n], course.Last[n]) = (seconds, course.Amperes);
                 continue;
@@ -212,100 +211,6 @@ internal sealed class ShortRow
         return false;
     }
 
-    private void Clear(ShortResult result, List<Course> courses, Course worst, double greatest)
-    {
-        result.Ending = FaultEnding.Cleared;
-        int sure = worst.Sure;
-        SortedSet<int> wrong = [];
-        for (int n = 1; n < fuses.Length; n++)
-        {
-            if (n == sure || MayOpenBefore(n, courses, greatest))
-            {
-                _ = wrong.Add(n);
-            }
-        }
-
-        result.Openings.Add(Opening(sure, greatest, worst.Seconds[sure], worst.Amperes));
-        foreach (int n in wrong.Where(n => n != sure))
-        {
-            result.Openings.Add(Opening(n, greatest, null, worst.Amperes));
-        }
-
-        foreach (int n in wrong)
-        {
-            string[] lost = [.. LoadsBehind(fuses[n]).Except(LoadsBehind(fuses[0]))];
-            if (lost.Length > 0)
-            {
-                result.WrongFuses.Add(at.Harness.BranchArray[fuses[n]].Id);
-                result.LostLoads.AddRange(lost.Except(result.LostLoads));
-                result.SurelyWrong |= n == sure && courses.TrueForAll(c => c.Sure == sure);
-            }
-        }
-
-        FaultHeat heat = new(at, CurveOf(sure)!, courses.Min(c => c.Sure == sure ? c.Last[sure] : c.Amperes), AtFuse(sure, greatest));
-        for (int n = 0; n < branches.Length; n++)
-        {
-            if (at.IsWire(branches[n]))
-            {
-                result.Wires.Add(heat.Of(branches[n], courses.Max(c => c.Others[n])));
-            }
-        }
-    }
-
-    private FuseOpening Opening(int n, double greatest, double? longest, double least)
-    {
-        TimeCurrentCurve? curve = CurveOf(n);
-        double most = greatest + Carried(n);
-        double? soonest = curve is not null && FuseMelting.MayOpen(curve, most) && curve.TryLeastSeconds(most, out double seconds) ? seconds : null;
-        return new FuseOpening(at.Harness.BranchArray[fuses[n]].Id, soonest, longest, least, most);
-    }
-
-    // Before the nearest fuse has opened for sure, at the same current: at the least and at the greatest.
-    private bool MayOpenBefore(int n, List<Course> courses, double greatest)
-    {
-        if (CurveOf(n) is not { } curve || CurveOf(0) is not { } nearest)
-        {
-            return false;
-        }
-
-        double most = greatest + Carried(n);
-        bool atMost = FuseMelting.MayOpen(curve, most) && nearest.TryLongestSeconds(greatest, out double longest) && (!curve.TryLeastSeconds(most, out double least) || least <= longest);
-        return atMost || courses.Exists(c =>
-            FuseMelting.MayOpen(curve, c.Amperes + c.OthersOf(Array.IndexOf(branches, fuses[n]))) && (!curve.TryLeastSeconds(c.Amperes + c.OthersOf(Array.IndexOf(branches, fuses[n])), out double its) || its <= c.Seconds[0]));
-    }
-
-    // What a fuse carries for loads that the fault leaves alone, at most.
-    private double Carried(int n) => Math.Max(0, at.Duty.On[fuses[n]] - (way.Branches.Length > 0 ? at.Duty.On[way.Branches[0]] : 0));
-
-    private IEnumerable<string> LoadsBehind(int fuse) =>
-        at.Harness.LoadArray.Where((l, k) => at.Duty.IsOn(k) && at.Graph.WayFrom(at.Harness.NodeIndex(l.Positive)).Branches.Contains(fuse)).Select(l => l.Id);
-
-    private double AtFuse(int n, double greatest) => single < 0 ? greatest : Math.Min(Accept.MostAmperes, ProspectiveCurrent.GreatestAt(
-        at.Harness.SourceArray[single].Source!.Numbers, way.Branches.Skip(Array.IndexOf(way.Branches, fuses[n]) + 1).Sum(at.Feeding.CoolOhms)));
-
-    private void Stay(ShortResult result, Course worst, double greatest)
-    {
-        int unknown = Array.Find(fuses, k => ((HarnessFuse)at.Harness.BranchArray[k]).Rating!.Curve is null);
-        if (Array.Exists(fuses, k => ((HarnessFuse)at.Harness.BranchArray[k]).Rating!.Curve is null))
-        {
-            (result.Ending, result.Reason) = (FaultEnding.Undetermined, $"No operating times are published for {at.Harness.BranchArray[unknown]}.");
-            return;
-        }
-
-        double fusing = fuses.Length == 0 || worst.Melts ? greatest : Math.Min(greatest, Enumerable.Range(0, fuses.Length).Min(n => CurveOf(n)!.FusingAmperes));
-        result.Ending = FaultEnding.NotCleared;
-        result.Reason = worst.Melts ? "A wire melts before a fuse has opened for sure."
-            : fuses.Length > 0 && fusing <= worst.Amperes ? "As the wires heat, the current falls below what opens a fuse for sure." : "";
-        result.Remaining = Math.Max(worst.Amperes, fusing);
-        for (int n = 0; n < branches.Length; n++)
-        {
-            if (at.IsWire(branches[n]))
-            {
-                FaultHeat.AddStaying(at, result, branches[n], result.Remaining.Value + worst.Others[n]);
-            }
-        }
-    }
-
     private TimeCurrentCurve? CurveOf(int n) => ((HarnessFuse)at.Harness.BranchArray[fuses[n]]).Rating!.Curve;
 
     /// <summary>The course in one scenario: the current at first, and for every fuse on the way when it has opened for sure and at which current.</summary>
@@ -322,7 +227,5 @@ internal sealed class ShortRow
         internal int Sure { get; set; } = -1;
 
         internal bool Melts { get; set; }
-
-        internal double OthersOf(int branch) => Others[branch];
     }
 }

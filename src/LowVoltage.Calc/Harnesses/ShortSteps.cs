@@ -8,7 +8,7 @@ namespace LowVoltage.Calc.Harnesses;
 /// <para>In a stage the current through every fuse counts as constant. At the latest it is the one that flows when the stage ends: the wires, heated without loss by what flows at its beginning, are
 /// as hot then, and that is repeated until the moment no longer changes. More current before only opens a fuse sooner. At the soonest the first, largest current counts.</para>
 /// </remarks>
-internal sealed class ShortSteps(FaultCase at, int node, int to)
+internal sealed class ShortSteps(FaultCase at, ShortStates states, int node, int to)
 {
     private const int MostRounds = 12;
     private const double Settled = 1e-3;
@@ -31,7 +31,8 @@ internal sealed class ShortSteps(FaultCase at, int node, int to)
         double[] ohms = [.. at.OhmsOf(scenario)];
         while (true)
         {
-            if (Solve(scenario, open, ohms, story) is not { } state)
+            HarnessNetwork? network = null;
+            if (Solve(scenario, open, ohms, story, ref network) is not { } state)
             {
                 return story;
             }
@@ -52,7 +53,7 @@ internal sealed class ShortSteps(FaultCase at, int node, int to)
             int next = Next(state, melting, story.Seconds, soonest, out double seconds);
             if (next >= 0 && !soonest && scenario.Hot && seconds <= at.Harness.Rules.FusePractice.FaultSeconds)
             {
-                next = Settle(scenario, open, state, melting, story, ref seconds);
+                next = Settle(scenario, open, state, melting, story, ref network, ref seconds);
             }
 
             if (next < 0)
@@ -71,19 +72,32 @@ internal sealed class ShortSteps(FaultCase at, int node, int to)
     {
         double nothing = Over * Math.Max(1, story.FirstAmperes);
         return amperes <= nothing
-            || (scenario.LoadsOn && amperes <= at.RunningTotal && at.SolveShort(scenario with { LoadsOn = false }, node, to, open, ohms) is { Exists: true } without && Math.Abs(without.ShortAmperes) <= nothing);
+            || (scenario.LoadsOn && amperes <= at.RunningTotal && WithoutLoads(scenario, open, ohms) is { Exists: true } without && Math.Abs(without.ShortAmperes) <= nothing);
     }
 
-    private HarnessState? Solve(FaultScenario scenario, HashSet<int> open, double[] ohms, ShortStory story)
+    private HarnessState? WithoutLoads(FaultScenario scenario, HashSet<int> open, double[] ohms)
     {
-        HarnessState? state = at.SolveShort(scenario, node, to, open, ohms);
+        HarnessNetwork? network = null;
+        return With(scenario with { LoadsOn = false }, open, ohms, ref network);
+    }
+
+    private HarnessState? Solve(FaultScenario scenario, HashSet<int> open, double[] ohms, ShortStory story, ref HarnessNetwork? network)
+    {
+        HarnessState? state = open.Count == 0 ? states.Of(scenario) : With(scenario, open, ohms, ref network);
         story.Ending = FaultEnding.Undetermined;
         story.Reason = state is null ? "Nothing bounds the current: a source without resistance is shorted." : state.Exists ? "" : "The harness with this fault could not be solved.";
         return state is { Exists: true } ? state : null;
     }
 
+    private HarnessState? With(FaultScenario scenario, HashSet<int> open, double[] ohms, ref HarnessNetwork? network)
+    {
+        network ??= at.NetworkOf(scenario, node, to, open);
+        network?.SetOhms(ohms);
+        return network?.Solve(scenario.Level);
+    }
+
     // The wires as hot as they are when the stage ends, until that moment no longer moves. −1 where by then no fuse need open.
-    private int Settle(FaultScenario scenario, HashSet<int> open, HarnessState first, Dictionary<int, FuseMelting> melting, ShortStory story, ref double seconds)
+    private int Settle(FaultScenario scenario, HashSet<int> open, HarnessState first, Dictionary<int, FuseMelting> melting, ShortStory story, ref HarnessNetwork? network, ref double seconds)
     {
         int next = -1;
         for (int round = 0; round < MostRounds; round++)
@@ -95,7 +109,7 @@ internal sealed class ShortSteps(FaultCase at, int node, int to)
                 return -1;
             }
 
-            if (at.SolveShort(scenario, node, to, open, warmer) is not { Exists: true } later)
+            if (With(scenario, open, warmer, ref network) is not { Exists: true } later)
             {
                 return -1;
             }
@@ -148,7 +162,7 @@ internal sealed class ShortSteps(FaultCase at, int node, int to)
     private ShortStory End(ShortStory story, HarnessState state)
     {
         // A fuse without times that carries more than its rating may open or not.
-        int unknown = UnknownFuses(state) is { Length: > 0 } found ? found[0] : -1;
+        int unknown = UnknownFuses(state).DefaultIfEmpty(-1).First();
         story.Ending = unknown >= 0 ? FaultEnding.Undetermined : FaultEnding.NotCleared;
         story.Reason = unknown >= 0 ? $"No operating times are published for {at.Harness.BranchArray[unknown]}." : story.Reason;
         return story;
