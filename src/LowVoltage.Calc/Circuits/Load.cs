@@ -44,7 +44,7 @@ public abstract class Load
     /// <exception cref="ArgumentOutOfRangeException">The current is not positive or is absurdly large.</exception>
     public static Load ConstantCurrent(ElectricCurrent current) => new ConstantCurrentLoad(Accept.Amperes(current, nameof(current)));
 
-    /// <summary>A load that draws the same power at any voltage, such as a switching converter: I = P/(η·U).</summary>
+    /// <summary>A load that draws the same power at any voltage, such as a switching converter, an inverter or a cooler, by its wattage: I = P/(η·U).</summary>
     /// <param name="power">Power P that the converter gives (or takes, with an efficiency of 1), positive.</param>
     /// <param name="efficiency">Efficiency η, above 0 to 1.</param>
     /// <param name="minimumVoltage">The least voltage at which it works; <c>null</c> for none.</param>

@@ -23,6 +23,7 @@ public partial class ValidationTablesTests
         ["fuse-against-fuse"] = FuseTables.AgainstFuse,
         ["pulses"] = FuseTables.Pulses,
         ["ampacity"] = PublishedTables.Ampacity,
+        ["everyday-circuits"] = EverydayCircuits.Table,
         ["published-tables"] = PublishedTables.Transcriptions,
     };
 
