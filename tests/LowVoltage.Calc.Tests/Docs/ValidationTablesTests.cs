@@ -24,6 +24,7 @@ public partial class ValidationTablesTests
         ["pulses"] = FuseTables.Pulses,
         ["ampacity"] = PublishedTables.Ampacity,
         ["everyday-circuits"] = EverydayCircuits.Table,
+        ["provenance"] = Provenance.Table,
         ["published-tables"] = PublishedTables.Transcriptions,
     };
 
