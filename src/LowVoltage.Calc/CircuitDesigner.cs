@@ -9,7 +9,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc;
 
-/// <summary>The main job: from what a circuit must do to its wire and fuse; the same checks on existing wiring; how far given wiring can be pushed.</summary>
+/// <summary>The main job: from what a circuit must do to its wire size (gauge) and fuse size; the same checks on existing wiring; how far given wiring can be pushed.</summary>
 /// <remarks>
 /// <para>The designer walks the series of wires upward and takes the first that does its duty: mechanical minimum, operating point at minimum, nominal and
 /// maximum supply voltage, drop, volts at the load, current and temperature where it runs. Then the fuse: the smallest that carries the load, holds at its start and protects

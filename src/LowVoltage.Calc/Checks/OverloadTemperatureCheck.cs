@@ -55,9 +55,9 @@ internal sealed class OverloadTemperatureCheck()
             return true;
         }
 
-        if (fuse.Curve is not { } curve)
+        if (fuse.FaultCurve is not { } curve)
         {
-            result = Unknown(allowance.Reference, CheckSubject.Of((byte)Word.NoTimes, fuse));
+            result = Unknown(allowance.Reference, CheckSubject.Of((byte)Word.NoTimes, fuse.Untimed));
             return true;
         }
 
@@ -98,7 +98,7 @@ internal sealed class OverloadTemperatureCheck()
 
         FuseRating fuse = at.Fuse!;
         Finding found = default;
-        Find(at, fuse, fuse.Curve!, at.Practice.Overload!, ref found);
+        Find(at, fuse, fuse.FaultCurve!, at.Practice.Overload!, ref found);
         if (!sheet.IsRated(found.Stretch))
         {
             return;
@@ -121,7 +121,7 @@ internal sealed class OverloadTemperatureCheck()
             Mark = letters.Mark,
             StartsHot = at.FaultStartCelsius(found.Stretch).Equals(continuous.Value),
             StartWords = Sheet.StartWords,
-        }, fuse.Curve!, fuse.Series.Reference);
+        }, fuse.FaultCurve!, fuse.Series.Reference);
         steps.Write(found.Limits, found.Point);
         Symbol? value = (found.Shown == Shown.Settled ? steps.Settled : steps.Reached) ?? sheet.Board.Find("θ_m");
         if (value is not null)
@@ -166,7 +166,7 @@ internal sealed class OverloadTemperatureCheck()
         }
 
         Finding settled = found;
-        ShowAt(fuse, Math.Min(fuse.Curve!.FusingAmperes, found.Point.Amperes), ProtectionRegime.Sustained, ref settled);
+        ShowAt(fuse, Math.Min(fuse.FaultCurve!.FusingAmperes, found.Point.Amperes), ProtectionRegime.Sustained, ref settled);
         found = settled.Margin < found.Margin ? settled : found;
     }
 

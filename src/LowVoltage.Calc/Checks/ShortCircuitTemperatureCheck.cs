@@ -30,9 +30,9 @@ internal sealed class ShortCircuitTemperatureCheck()
             return false;
         }
 
-        if (fuse.Curve is null)
+        if (fuse.FaultCurve is null)
         {
-            result = Unknown(AdiabaticHeating.Reference, CheckSubject.Of(0, fuse));
+            result = Unknown(AdiabaticHeating.Reference, CheckSubject.Of(0, fuse.Untimed));
             return true;
         }
 
@@ -49,7 +49,7 @@ internal sealed class ShortCircuitTemperatureCheck()
             return true;
         }
 
-        Finding found = Find(at, fuse.Curve);
+        Finding found = Find(at, fuse.FaultCurve);
         ref readonly SegmentState s = ref at.Stretches[found.Stretch];
         result = Judge(
             Math.Min(found.Celsius, s.Conductor.Material.MeltingPointCelsius), found.Limit, AdiabaticHeating.Reference,
@@ -73,7 +73,7 @@ internal sealed class ShortCircuitTemperatureCheck()
         }
 
         BranchState at = sheet.At;
-        Finding found = Find(at, at.Fuse!.Curve!);
+        Finding found = Find(at, at.Fuse!.FaultCurve!);
         SegmentState s = at.Stretches[found.Stretch];
         sheet.Tell(found.Stretch, "stretch that a short circuit is hardest on");
         Symbol energy = sheet.Board.LookUp(

@@ -49,7 +49,7 @@ public sealed class CircuitPath
     public static CircuitPath Create(Segment feed, ReturnPath returnPath) =>
         Create([feed ?? throw new ArgumentNullException(nameof(feed))], returnPath);
 
-    /// <summary>A two-wire path in one call: out and back in the same conductor, each way of the same length.</summary>
+    /// <summary>A two-wire path in one call: out and back (round trip) in the same conductor, each way of the one-way length.</summary>
     /// <param name="conductor">The conductor of both ways.</param>
     /// <param name="oneWay">Length of one way, from the source to the load; the path has twice as much conductor. Positive.</param>
     /// <returns>The path.</returns>

@@ -123,7 +123,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
             {
                 stopped = true;
             }
-            else if (fuse.Curve is not null || !stopped)
+            else if (fuse.FaultCurve is not null || !stopped)
             {
                 int own = run.Incurable - wire.Incurable > 0 ? 2 : run.Undetermined - wire.Undetermined > 0 ? 1 : 0;
                 if (own == 0)
@@ -214,7 +214,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         foreach (FuseRating fuse in fuses)
         {
             // What stops a smaller fuse of known times stops a larger one of unknown times too, though nothing shows it.
-            if (fuse.Amperes < least || (forVolts && FuseVoltageCheck.IsBelow(at, fuse)) || (fuse.Curve is null && nearest?.Curve is not null))
+            if (fuse.Amperes < least || (forVolts && FuseVoltageCheck.IsBelow(at, fuse)) || (fuse.FaultCurve is null && nearest?.FaultCurve is not null))
             {
                 continue;
             }

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Heating;
 
-/// <summary>Steady heat balance of one round wire, horizontal, alone in still air or in a stream across it: ampacity and temperature from physics.</summary>
+/// <summary>Steady heat balance of one round wire, horizontal, alone in still air or in a stream across it: ampacity (how many amps it carries) and temperature from physics.</summary>
 /// <remarks>
 /// <code>
 /// I²·R′(θc) = q′ = π·D·[h·(Ts − Ta) + ε·σ·(Ts⁴ − Tw⁴)]

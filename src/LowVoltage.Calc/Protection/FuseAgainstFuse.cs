@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Protection;
 
-/// <summary>Whether a fuse stays shut while the fuse behind it clears a fault, at every current up to the prospective one.</summary>
+/// <summary>Selectivity (which fuse blows first): whether a fuse stays shut while the fuse behind it clears a fault, at every current up to the prospective one.</summary>
 /// <remarks>
 /// <code>
 /// proven at I:     proven least time of the upstream fuse(I) > longest time of the downstream fuse(I)
@@ -84,13 +84,13 @@ public static class FuseAgainstFuse
     private static FuseSelectivity Check(FuseRating upstream, FuseRating downstream, double prospective, double? melting, double? total)
     {
         Given(upstream, downstream);
-        FuseRating? unknown = upstream.Curve is null ? upstream : downstream.Curve is null ? downstream : null;
+        FuseRating? unknown = upstream.FaultCurve is null ? upstream : downstream.FaultCurve is null ? downstream : null;
         if (unknown is not null)
         {
-            return new FuseSelectivity(Selectivity.NotProven, null, $"No operating times are published for the {unknown}.");
+            return new FuseSelectivity(Selectivity.NotProven, null, $"No operating times are published for the {unknown.Untimed}.");
         }
 
-        TimeCurrentCurve up = upstream.Curve!, down = downstream.Curve!;
+        TimeCurrentCurve up = upstream.FaultCurve!, down = downstream.FaultCurve!;
         if (TryDisprove(up, down, prospective, out double first))
         {
             return new FuseSelectivity(
@@ -113,10 +113,10 @@ public static class FuseAgainstFuse
     private static string Why(FuseRating upstream, FuseRating downstream, double end)
     {
         double beyond = end * Above;
-        string least = upstream.Curve!.TryProvenLeastSeconds(beyond, out double seconds)
+        string least = upstream.FaultCurve!.TryProvenLeastSeconds(beyond, out double seconds)
             ? $"the {upstream} may open after {Accept.Text(seconds)} s"
             : $"nothing is stated of how soon the {upstream} opens";
-        return $"Above {Accept.Text(end)} A {least}, and the {downstream} may take {Seconds(downstream.Curve!, beyond)} s.";
+        return $"Above {Accept.Text(end)} A {least}, and the {downstream} may take {Seconds(downstream.FaultCurve!, beyond)} s.";
     }
 
     /// <summary>Whether every current from the downstream fusing current to the prospective one is proven, and the end of what is; at least the fusing current.</summary>

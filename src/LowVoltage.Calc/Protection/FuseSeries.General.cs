@@ -27,21 +27,21 @@ public sealed partial class FuseSeries
         Note = "10 A, new in 2023, is from memory; the others as two summaries print them. Voltage rating and breaking capacity belong to the device.",
     };
 
-    /// <summary>IEC 60127-2 sheet 1: 5 mm × 20 mm, quick-acting, high breaking capacity (1500 A a.c.), 50 mA to 6.3 A.</summary>
+    /// <summary>IEC 60127-2 sheet 1: 5 mm × 20 mm, quick-acting (fast-blow), high breaking capacity (1500 A a.c.), 50 mA to 6.3 A.</summary>
     public static FuseSeries Iec60127Sheet1 { get; } =
         Miniature("sheet 1", "quick-acting miniature fuse", StandardRatings.Iec60127Sheet1, 1500, 0, OperatingTimeLimits.Iec60127Sheet1);
 
-    /// <summary>IEC 60127-2 sheet 2: quick-acting, low breaking capacity (35 A or ten times the rating, a.c.), 32 mA to 10 A.</summary>
+    /// <summary>IEC 60127-2 sheet 2: quick-acting (fast-blow), low breaking capacity (35 A or ten times the rating, a.c.), 32 mA to 10 A.</summary>
     /// <remarks>8 A and 10 A are in later editions only (from memory).</remarks>
     public static FuseSeries Iec60127Sheet2 { get; } =
         Miniature("sheet 2", "quick-acting miniature fuse", StandardRatings.Iec60127Sheet2, 35, 10, OperatingTimeLimits.Iec60127Sheet2);
 
-    /// <summary>IEC 60127-2 sheet 3: time-lag, low breaking capacity (35 A or ten times the rating, a.c.), 32 mA to 10 A.</summary>
+    /// <summary>IEC 60127-2 sheet 3: time-lag (slow-blow), low breaking capacity (35 A or ten times the rating, a.c.), 32 mA to 10 A.</summary>
     /// <remarks>8 A and 10 A are in later editions only (from memory).</remarks>
     public static FuseSeries Iec60127Sheet3 { get; } =
         Miniature("sheet 3", "time-lag miniature fuse", StandardRatings.Iec60127Sheet3, 35, 10, OperatingTimeLimits.Iec60127Sheet3);
 
-    /// <summary>IEC 60127-2 sheet 5: time-lag, high breaking capacity (1500 A a.c.), 1 A to 6.3 A.</summary>
+    /// <summary>IEC 60127-2 sheet 5: time-lag (slow-blow), high breaking capacity (1500 A a.c.), 1 A to 6.3 A.</summary>
     public static FuseSeries Iec60127Sheet5 { get; } =
         Miniature("sheet 5", "time-lag miniature fuse", StandardRatings.Iec60127Sheet5, 1500, 0, OperatingTimeLimits.Iec60127Sheet5);
 

@@ -29,7 +29,7 @@ public static class StalledMotor
     public static StallCheck Check(FuseRating fuse, IReadOnlyList<ProtectedWire> wires, ElectricCurrent least, ElectricCurrent greatest)
     {
         _ = fuse ?? throw new ArgumentNullException(nameof(fuse));
-        return Of(fuse.Curve, fuse.ToString(), wires, least, greatest);
+        return Of(fuse.FaultCurve, fuse.ToString(), wires, least, greatest);
     }
 
     /// <summary>A stalled motor behind a device with a curve, a circuit-breaker for example.</summary>
