@@ -74,6 +74,8 @@ internal sealed class MeasuredLoad : Load
     /// <summary>What was measured, in words.</summary>
     internal string Points => string.Join("; ", volts.Select((u, k) => $"{Accept.Text(u)} V: {Accept.Text(amperes[k])} A"));
 
+    private protected override Load ScaledCore(double factor) => new MeasuredLoad(volts, [.. amperes.Select(i => i * factor)]);
+
     private protected override void DescribeCore(LoadSymbols symbols) => symbols.Measure(this);
 
     private protected override double AmperesCore(double volts, LoadState state) =>

@@ -41,7 +41,7 @@ public sealed class FaultAudit
     /// <summary>The ten worst of them.</summary>
     public IReadOnlyList<HarnessFault> Worst => [.. Faults.Where(f => f.Rank < FaultRank.Harmless).Take(MostWorst)];
 
-    /// <summary>What was taken for granted.</summary>
+    /// <summary>What was assumed.</summary>
     public IReadOnlyList<string> Assumptions => FaultWords.Assumptions(Harness, LoadCases);
 
     /// <summary>The cautions that go with every audit.</summary>

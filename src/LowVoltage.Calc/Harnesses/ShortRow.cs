@@ -9,7 +9,7 @@ namespace LowVoltage.Calc.Harnesses;
 /// <remarks>
 /// The current falls as the wires heat (<see cref="FaultClearing"/>); where it is too late already at a current that stays, that. What other circuits draw through the way is counted
 /// as there. Where several sources or a ring feed the way, they count as a source without resistance at the voltage that the fault leaves them at first: as the wires heat the current then falls faster
-/// than in truth.
+/// than it really does.
 /// </remarks>
 internal sealed partial class ShortRow
 {
