@@ -13,6 +13,13 @@ if (args.Contains("--first-use"))
     return;
 }
 
+// --corpus [count] [--save FILE] [--against FILE] [--passes n]: fixed circuits, their times, their answers.
+if (args.Length > 0 && args[0] == "--corpus")
+{
+    Environment.ExitCode = Corpus.Run(args);
+    return;
+}
+
 // --bulk: the bulk calls by their shortest slices, for a machine that is busy.
 if (args.Contains("--bulk"))
 {
