@@ -89,6 +89,8 @@ internal sealed partial class BranchState
 
     /// <summary>Whether fuses on several sides feed it, so that none of them protects it alone.</summary>
     internal bool FedFromSeveralSides { get; init; }
+    /// <summary>Whether the verdicts alone are asked for, as while a fuse is sought: a check may then leave a number that fails rough.</summary>
+    internal bool AsksVerdictOnly { get; set; }
 
     /// <summary>Whether there is more than one stretch, so that a check must say which it is about.</summary>
     internal bool Several => stretches.Length > 1;

@@ -50,7 +50,9 @@ internal struct CheckRun
     /// <summary>Asks the checks of the fuse until one fails that another size or rating could cure.</summary>
     internal bool FusePasses(BranchState at)
     {
+        at.AsksVerdictOnly = true;
         Ask(at, ofFuse: true, stop: true);
+        at.AsksVerdictOnly = false;
         return Curable == 0;
     }
 

@@ -49,8 +49,8 @@ internal sealed class InrushHeldCheck()
     private static (StartWaveform Start, StartFinding Found) Worst(BranchState at, FuseRating fuse)
     {
         double share = PulseWithstand.ShareFor(at.Starts);
-        (StartWaveform Start, StartFinding Found) worst = (at.Start, StartAgainstFuse.Find(fuse, at.Start, share));
-        if (at.StartAtLeast is { } low && StartAgainstFuse.Find(fuse, low, share) is var found && Rank(found) > Rank(worst.Found))
+        (StartWaveform Start, StartFinding Found) worst = (at.Start, StartAgainstFuse.Find(fuse, at.Start, share, at.AsksVerdictOnly));
+        if (at.StartAtLeast is { } low && StartAgainstFuse.Find(fuse, low, share, at.AsksVerdictOnly) is var found && Rank(found) > Rank(worst.Found))
         {
             worst = (low, found);
         }
