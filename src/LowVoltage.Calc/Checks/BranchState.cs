@@ -28,6 +28,7 @@ internal sealed partial class BranchState
         Service = 4,
         Surges = 8,
         FarEnd = 16,
+        Limits = 32,
     }
 
     internal required SourceNumbers Source { get; init; }
