@@ -92,6 +92,8 @@ internal sealed partial class BranchState
     internal bool FedFromSeveralSides { get; init; }
     /// <summary>Whether the verdicts alone are asked for, as while a fuse is sought: a check may then leave a number that fails rough.</summary>
     internal bool AsksVerdictOnly { get; set; }
+    /// <summary>What is asked for: while the search looks for wire and fuse most numbers are read by nobody.</summary>
+    internal AskedFor AskedFor { get; set; }
 
     /// <summary>Whether there is more than one stretch, so that a check must say which it is about.</summary>
     internal bool Several => stretches.Length > 1;

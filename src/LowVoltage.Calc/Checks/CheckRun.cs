@@ -40,6 +40,14 @@ internal struct CheckRun
     /// <summary>Asks every check of the fuse, or of having none.</summary>
     internal void AskFuse(BranchState at) => Ask(at, ofFuse: true, stop: false);
 
+    /// <summary>The same where only the numbers of what fails will be read.</summary>
+    internal void AskFuseForFailures(BranchState at)
+    {
+        at.AskedFor = AskedFor.Failures;
+        AskFuse(at);
+        at.AskedFor = AskedFor.Everything;
+    }
+
     /// <summary>Asks the checks of the wire until one fails that more copper could cure.</summary>
     internal bool WirePasses(BranchState at)
     {
@@ -50,9 +58,9 @@ internal struct CheckRun
     /// <summary>Asks the checks of the fuse until one fails that another size or rating could cure.</summary>
     internal bool FusePasses(BranchState at)
     {
-        at.AsksVerdictOnly = true;
+        at.AskedFor = AskedFor.Verdict;
         Ask(at, ofFuse: true, stop: true);
-        at.AsksVerdictOnly = false;
+        at.AskedFor = AskedFor.Everything;
         return Curable == 0;
     }
 

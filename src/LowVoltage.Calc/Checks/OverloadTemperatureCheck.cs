@@ -61,9 +61,9 @@ internal sealed class OverloadTemperatureCheck()
             return true;
         }
 
-        if (at.AsksVerdictOnly)
+        if (at.AskedFor != AskedFor.Everything && (Protects(at, curve, allowance) is var protects) && (protects || at.AskedFor == AskedFor.Verdict))
         {
-            result = Judged(Protects(at, curve, allowance), double.NaN, double.NaN, allowance.Reference, default);
+            result = Judged(protects, double.NaN, double.NaN, allowance.Reference, default);
             return true;
         }
 

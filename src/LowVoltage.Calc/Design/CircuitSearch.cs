@@ -234,7 +234,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
             last = fuse.Amperes;
             CheckRun run = wire;
             at.SetFuse(fuse);
-            run.AskFuse(at);
+            run.AskFuseForFailures(at);
             if (nearest is null || run.Failed < best.Failed || (run.Failed == best.Failed && run.Failed > 0 && run.Worst.Tightness > best.Worst.Tightness + Nearness))
             {
                 nearest = fuse;
