@@ -101,12 +101,22 @@ internal sealed partial class BranchState
     /// <summary>Puts a candidate wire into the first stretch.</summary>
     internal void SetCandidate(Conductor conductor)
     {
+        if (ReferenceEquals(stretches[0].Conductor, conductor))
+        {
+            return;
+        }
+
         stretches[0].Conductor = conductor;
         known = Known.None;
     }
 
     internal void SetFuse(FuseRating? fuse)
     {
+        if (ReferenceEquals(Fuse, fuse))
+        {
+            return;
+        }
+
         Fuse = fuse;
         known &= ~Known.FarEnd;
     }

@@ -40,14 +40,6 @@ internal struct CheckRun
     /// <summary>Asks every check of the fuse, or of having none.</summary>
     internal void AskFuse(BranchState at) => Ask(at, ofFuse: true, stop: false);
 
-    /// <summary>The same where only the numbers of what fails will be read.</summary>
-    internal void AskFuseForFailures(BranchState at)
-    {
-        at.AskedFor = AskedFor.Failures;
-        AskFuse(at);
-        at.AskedFor = AskedFor.Everything;
-    }
-
     /// <summary>Asks the checks of the wire until one fails that more copper could cure.</summary>
     internal bool WirePasses(BranchState at)
     {
@@ -63,6 +55,48 @@ internal struct CheckRun
         at.AskedFor = AskedFor.Everything;
         return Curable == 0;
     }
+
+    /// <summary>Asks the checks of the fuse that cost next to nothing, until one fails that another size or rating could cure.</summary>
+    internal bool QuickFusePasses(BranchState at)
+    {
+        Check[] checks = CheckKind.Catalogue;
+        for (int i = 0; i < checks.Length && Curable == 0; i++)
+        {
+            if (checks[i].IsQuick && checks[i].IsOfFuse && checks[i].TryAsk(at, out CheckResult result))
+            {
+                Take(checks[i], at, result);
+            }
+        }
+
+        return Curable == 0;
+    }
+
+    /// <summary>Asks every check of the wire, or of the fuse, as long as the candidate can still come nearer than the best so far: fewer failures, or as many and the worst of them nearer to its limit.</summary>
+    /// <param name="at">The candidate.</param>
+    /// <param name="ofFuse">Whether the fuse is asked about.</param>
+    /// <param name="failed">Failures of the best so far; the largest number where there is none.</param>
+    /// <param name="tightness">What the worst of this candidate must exceed where it fails as often.</param>
+    /// <returns>False where it cannot come nearer: then not all was asked.</returns>
+    /// <remarks>A further failure makes more of them, or a worst one further away: what is out stays out.</remarks>
+    internal bool ComesNearer(BranchState at, bool ofFuse, int failed, double tightness)
+    {
+        at.AskedFor = AskedFor.Failures;
+        Check[] checks = CheckKind.Catalogue;
+        bool nearer = !IsNoNearerThan(failed, tightness);
+        for (int i = 0; i < checks.Length && nearer; i++)
+        {
+            if (checks[i].IsOfFuse == ofFuse && checks[i].TryAsk(at, out CheckResult result))
+            {
+                Take(checks[i], at, result);
+                nearer = result.Outcome != CheckOutcome.Fail || !IsNoNearerThan(failed, tightness);
+            }
+        }
+
+        at.AskedFor = AskedFor.Everything;
+        return nearer;
+    }
+
+    private readonly bool IsNoNearerThan(int failed, double tightness) => Failed > failed || (Failed == failed && (Failed == 0 || Worst.Tightness <= tightness));
 
     private void Ask(BranchState at, bool ofFuse, bool stop)
     {

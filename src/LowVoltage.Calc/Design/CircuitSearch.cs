@@ -101,31 +101,42 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     {
         double least = at.LeastFuseAmperes * (1 - BranchState.Rounding), most = at.MostFuseAmperes * (1 + BranchState.Rounding);
         FuseRating? kept = null;
-        int keptClass = int.MaxValue;
+        int keptClass = int.MaxValue, skipped = -1;
         double first = double.PositiveInfinity;
         bool stopped = false;
-        foreach (FuseRating fuse in fuses)
+        for (int i = 0; i < fuses.Length && fuses[i].Amperes <= most && fuses[i].Amperes <= first * MostMultiple; i++)
         {
-            if (fuse.Amperes > most || fuse.Amperes > first * MostMultiple)
-            {
-                break;
-            }
-
+            FuseRating fuse = fuses[i];
             if (fuse.Amperes < least || FuseVoltageCheck.IsBelow(at, fuse))
             {
                 continue;
             }
 
+            CheckRun quick = wire;
+            at.SetFuse(fuse);
+            if (!quick.QuickFusePasses(at))
+            {
+                stopped = true;
+                continue;
+            }
+
+            // The full checks can only make it worse: one that is no better than what is kept needs none. Where it was passed over, whether it stops may matter later.
+            if (kept is not null && Class(quick, wire) >= keptClass)
+            {
+                skipped = skipped < 0 ? i : skipped;
+                continue;
+            }
+
+            stopped = stopped || (fuse.Curve is null && skipped >= 0 && AnyStops(wire, skipped, i, least));
             CheckRun run = wire;
             at.SetFuse(fuse);
-            bool passes = run.FusePasses(at);
-            if (!passes)
+            if (!run.FusePasses(at))
             {
                 stopped = true;
             }
             else if (fuse.Curve is not null || !stopped)
             {
-                int own = run.Incurable - wire.Incurable > 0 ? 2 : run.Undetermined - wire.Undetermined > 0 ? 1 : 0;
+                int own = Class(run, wire);
                 if (own == 0)
                 {
                     return fuse;
@@ -137,6 +148,24 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         }
 
         return kept;
+    }
+
+    // Passes, leaves something undetermined, fails what no size cures.
+    private static int Class(in CheckRun run, in CheckRun wire) => run.Incurable - wire.Incurable > 0 ? 2 : run.Undetermined - wire.Undetermined > 0 ? 1 : 0;
+
+    private bool AnyStops(in CheckRun wire, int from, int to, double least)
+    {
+        for (int i = from; i < to; i++)
+        {
+            CheckRun run = wire;
+            at.SetFuse(fuses[i]);
+            if (fuses[i].Amperes >= least && !FuseVoltageCheck.IsBelow(at, fuses[i]) && !run.FusePasses(at))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Why a size was not taken: the worst failure of the wire, else that of the fuse that came nearest on it, else what is undetermined.</summary>
@@ -161,14 +190,23 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         double tightness = double.NegativeInfinity;
         for (int i = 0; i < sizes.Count; i++)
         {
-            (int bad, double own, FuseRating? _) = Ask(sizes[i], withFuse: false);
+            at.SetFuse(null);
+            at.SetCandidate(sizes[i]);
+            CheckRun run = default;
+            if (!run.ComesNearer(at, ofFuse: false, least, tightness + Nearness))
+            {
+                continue;
+            }
+
+            int bad = Weight(run);
+            double own = run.Failed > 0 ? run.Worst.Tightness : 0;
             if (bad < least || (bad == least && own > tightness + Nearness))
             {
                 (size, least, tightness) = (i, bad, own);
             }
         }
 
-        return least >= NotRated ? new Choice { Size = size, Fuse = Ask(sizes[size], withFuse: true).Fuse, IsNearest = true } : NearestByFuse(size);
+        return least >= NotRated ? new Choice { Size = size, Fuse = Ask(sizes[size]).Fuse, IsNearest = true } : NearestByFuse(size);
     }
 
     // From the size on that comes nearest as a wire: of some of them, to the largest, the one that comes nearest with its fuse.
@@ -178,7 +216,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         (int Bad, double Tightness) rank = (int.MaxValue, double.NegativeInfinity);
         for (int i = smallest, step = 1; i < sizes.Count; i = i == sizes.Count - 1 ? sizes.Count : Math.Min(sizes.Count - 1, i + step), step++)
         {
-            (int bad, double tightness, FuseRating? fuse) = Ask(sizes[i], withFuse: true);
+            (int bad, double tightness, FuseRating? fuse) = Ask(sizes[i]);
             if (bad < rank.Bad || (bad == rank.Bad && tightness > rank.Tightness + Nearness))
             {
                 rank = (bad, tightness);
@@ -189,13 +227,13 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         return best;
     }
 
-    private (int Bad, double Tightness, FuseRating? Fuse) Ask(Conductor size, bool withFuse)
+    private (int Bad, double Tightness, FuseRating? Fuse) Ask(Conductor size)
     {
         at.SetFuse(null);
         at.SetCandidate(size);
         CheckRun run = default;
         run.AskWire(at);
-        FuseRating? fuse = withFuse && at.Duty.Exists ? NearestFuse(run, out run) : null;
+        FuseRating? fuse = at.Duty.Exists ? NearestFuse(run, out run) : null;
         return (Weight(run), run.Failed > 0 ? run.Worst.Tightness : 0, fuse);
     }
 
@@ -231,11 +269,16 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
                 continue;
             }
 
+            // Nothing comes nearer than a fuse that adds no failure to those of the wire.
+            if (nearest is not null && best.Failed == wire.Failed)
+            {
+                break;
+            }
+
             last = fuse.Amperes;
             CheckRun run = wire;
             at.SetFuse(fuse);
-            run.AskFuseForFailures(at);
-            if (nearest is null || run.Failed < best.Failed || (run.Failed == best.Failed && run.Failed > 0 && run.Worst.Tightness > best.Worst.Tightness + Nearness))
+            if (run.ComesNearer(at, ofFuse: true, nearest is null ? int.MaxValue : best.Failed, nearest is null ? double.NegativeInfinity : best.Worst.Tightness + Nearness))
             {
                 nearest = fuse;
                 best = run;
