@@ -35,41 +35,10 @@ internal struct CheckRun
     internal static CheckRun Keeping() => new() { kept = new CheckResult[UsualCount] };
 
     /// <summary>Asks every check of the wire.</summary>
-    internal void AskWire(BranchState at) => Ask(at, ofFuse: false, stop: false);
+    internal void AskWire(BranchState at) => Ask(at, CheckKind.OfWire);
 
     /// <summary>Asks every check of the fuse, or of having none.</summary>
-    internal void AskFuse(BranchState at) => Ask(at, ofFuse: true, stop: false);
-
-    /// <summary>Asks the checks of the wire until one fails that more copper could cure.</summary>
-    internal bool WirePasses(BranchState at)
-    {
-        Ask(at, ofFuse: false, stop: true);
-        return Curable == 0;
-    }
-
-    /// <summary>Asks the checks of the fuse until one fails that another size or rating could cure.</summary>
-    internal bool FusePasses(BranchState at)
-    {
-        at.AskedFor = AskedFor.Verdict;
-        Ask(at, ofFuse: true, stop: true);
-        at.AskedFor = AskedFor.Everything;
-        return Curable == 0;
-    }
-
-    /// <summary>Asks the checks of the fuse that cost next to nothing, until one fails that another size or rating could cure.</summary>
-    internal bool QuickFusePasses(BranchState at)
-    {
-        Check[] checks = CheckKind.Catalogue;
-        for (int i = 0; i < checks.Length && Curable == 0; i++)
-        {
-            if (checks[i].IsQuick && checks[i].IsOfFuse && checks[i].TryAsk(at, out CheckResult result))
-            {
-                Take(checks[i], at, result);
-            }
-        }
-
-        return Curable == 0;
-    }
+    internal void AskFuse(BranchState at) => Ask(at, CheckKind.OfFuse);
 
     /// <summary>Asks every check of the wire, or of the fuse, as long as the candidate can still come nearer than the best so far: fewer failures, or as many and the worst of them nearer to its limit.</summary>
     /// <param name="at">The candidate.</param>
@@ -81,11 +50,11 @@ internal struct CheckRun
     internal bool ComesNearer(BranchState at, bool ofFuse, int failed, double tightness)
     {
         at.AskedFor = AskedFor.Failures;
-        Check[] checks = CheckKind.Catalogue;
+        Check[] checks = ofFuse ? CheckKind.OfFuse : CheckKind.OfWire;
         bool nearer = !IsNoNearerThan(failed, tightness);
         for (int i = 0; i < checks.Length && nearer; i++)
         {
-            if (checks[i].IsOfFuse == ofFuse && checks[i].TryAsk(at, out CheckResult result))
+            if (checks[i].TryAsk(at, out CheckResult result))
             {
                 Take(checks[i], at, result);
                 nearer = result.Outcome != CheckOutcome.Fail || !IsNoNearerThan(failed, tightness);
@@ -98,19 +67,13 @@ internal struct CheckRun
 
     private readonly bool IsNoNearerThan(int failed, double tightness) => Failed > failed || (Failed == failed && (Failed == 0 || Worst.Tightness <= tightness));
 
-    private void Ask(BranchState at, bool ofFuse, bool stop)
+    private void Ask(BranchState at, Check[] checks)
     {
-        Check[] checks = CheckKind.Catalogue;
-        for (int i = 0; i < checks.Length; i++)
+        foreach (Check check in checks)
         {
-            Check check = checks[i];
-            if (check.IsOfFuse == ofFuse && check.TryAsk(at, out CheckResult result))
+            if (check.TryAsk(at, out CheckResult result))
             {
                 Take(check, at, result);
-                if (stop && Curable > 0)
-                {
-                    return;
-                }
             }
         }
     }

@@ -42,7 +42,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         {
             at.SetFuse(null);
             at.SetCandidate(sizes[i]);
-            CheckRun run = default;
+            CheckTally run = default;
             if (!IsOutWhenCool() && run.WirePasses(at) && at.IsRated && at.Duty.Exists && FirstFuse(run) is { } fuse)
             {
                 return new Choice { Size = i, Fuse = fuse };
@@ -97,7 +97,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     /// A fuse whose operating times are not published is taken only where no smaller fuse with published times has failed: what stops a smaller fuse stops a
     /// larger one too, unless somebody knows better.
     /// </remarks>
-    private FuseRating? FirstFuse(in CheckRun wire)
+    private FuseRating? FirstFuse(in CheckTally wire)
     {
         double least = at.LeastFuseAmperes * (1 - BranchState.Rounding), most = at.MostFuseAmperes * (1 + BranchState.Rounding);
         FuseRating? kept = null;
@@ -112,25 +112,24 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
                 continue;
             }
 
-            CheckRun quick = wire;
+            CheckTally run = wire;
             at.SetFuse(fuse);
-            if (!quick.QuickFusePasses(at))
+            if (!run.QuickFusePasses(at))
             {
                 stopped = true;
                 continue;
             }
 
             // The full checks can only make it worse: one that is no better than what is kept needs none. Where it was passed over, whether it stops may matter later.
-            if (kept is not null && Class(quick, wire) >= keptClass)
+            if (kept is not null && Class(run, wire) >= keptClass)
             {
                 skipped = skipped < 0 ? i : skipped;
                 continue;
             }
 
-            stopped = stopped || (fuse.Curve is null && skipped >= 0 && AnyStops(wire, skipped, i, least));
-            CheckRun run = wire;
+            stopped = stopped || (fuse.Curve is null && skipped >= 0 && AnyStops(skipped, i, least));
             at.SetFuse(fuse);
-            if (!run.FusePasses(at))
+            if (!run.RestOfFusePasses(at))
             {
                 stopped = true;
             }
@@ -151,15 +150,15 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     }
 
     // Passes, leaves something undetermined, fails what no size cures.
-    private static int Class(in CheckRun run, in CheckRun wire) => run.Incurable - wire.Incurable > 0 ? 2 : run.Undetermined - wire.Undetermined > 0 ? 1 : 0;
+    private static int Class(in CheckTally run, in CheckTally wire) => run.Incurable - wire.Incurable > 0 ? 2 : run.Undetermined - wire.Undetermined > 0 ? 1 : 0;
 
-    private bool AnyStops(in CheckRun wire, int from, int to, double least)
+    private bool AnyStops(int from, int to, double least)
     {
         for (int i = from; i < to; i++)
         {
-            CheckRun run = wire;
+            CheckTally run = default;
             at.SetFuse(fuses[i]);
-            if (fuses[i].Amperes >= least && !FuseVoltageCheck.IsBelow(at, fuses[i]) && !run.FusePasses(at))
+            if (fuses[i].Amperes >= least && !FuseVoltageCheck.IsBelow(at, fuses[i]) && !(run.QuickFusePasses(at) && run.RestOfFusePasses(at)))
             {
                 return true;
             }
