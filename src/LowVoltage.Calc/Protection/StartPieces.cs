@@ -21,17 +21,20 @@ internal sealed class StartPieces
     private const double Accuracy = 1e-11;
 
     private readonly Piece[] pieces;
+    private readonly Piece rest;
     private readonly double path;
     private readonly double constant;
     private readonly double softness;
 
     /// <param name="pieces">By time, the last as long as the exponential is followed.</param>
+    /// <param name="rest">What follows them.</param>
     /// <param name="path">The most that can flow, A.</param>
     /// <param name="constant">τ, s; any positive number where nothing fades.</param>
     /// <param name="softness">s.</param>
-    internal StartPieces(Piece[] pieces, double path, double constant, double softness)
+    internal StartPieces(Piece[] pieces, in Piece rest, double path, double constant, double softness)
     {
         this.pieces = pieces;
+        this.rest = rest;
         this.path = path;
         this.constant = constant;
         this.softness = softness;
@@ -40,13 +43,15 @@ internal sealed class StartPieces
     /// <summary>The current at a time, A.</summary>
     internal double At(double seconds)
     {
-        int i = 0;
-        while (i < pieces.Length - 1 && seconds >= pieces[i].End)
+        foreach (Piece piece in pieces)
         {
-            i++;
+            if (seconds < piece.End)
+            {
+                return AmperesIn(piece, Left(seconds));
+            }
         }
 
-        return AmperesIn(pieces[i], Left(seconds));
+        return AmperesIn(rest, Left(seconds));
     }
 
     /// <summary>When the current has fallen to a value below the path's most, s.</summary>

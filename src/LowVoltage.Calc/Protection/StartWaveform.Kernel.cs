@@ -202,7 +202,7 @@ public sealed partial class StartWaveform
         }
 
         Array.Sort(ends);
-        return ends.Length == 0 ? null : new StartPieces(Pieces(ends, fades), path, constant > 0 ? constant : 1, fades?.Softness ?? 0);
+        return ends.Length == 0 ? null : new StartPieces(Pieces(ends, fades), PieceFrom(ends[ends.Length - 1], double.PositiveInfinity, fades), path, constant > 0 ? constant : 1, fades?.Softness ?? 0);
     }
 
     private StartPieces.Piece[] Pieces(double[] ends, StartSurge? fades)
@@ -210,11 +210,16 @@ public sealed partial class StartWaveform
         StartPieces.Piece[] pieces = new StartPieces.Piece[ends.Length];
         for (int i = 0; i < pieces.Length; i++)
         {
-            double stays = Constants(i == 0 ? 0 : ends[i - 1]);
-            pieces[i] = charging > 0 ? new(ends[i], Math.Min(stays, path), top - Math.Min(stays, path)) : new(ends[i], stays, fades is null ? 0 : fades.PeakAmperes * (1 + fades.Softness));
+            pieces[i] = PieceFrom(i == 0 ? 0 : ends[i - 1], ends[i], fades);
         }
 
         return pieces;
+    }
+
+    private StartPieces.Piece PieceFrom(double begin, double end, StartSurge? fades)
+    {
+        double stays = Constants(begin);
+        return charging > 0 ? new(end, Math.Min(stays, path), top - Math.Min(stays, path)) : new(end, stays, fades is null ? 0 : fades.PeakAmperes * (1 + fades.Softness));
     }
 
     // Ends of constant surges, and places by which an exponential of any length is seen.
