@@ -90,8 +90,7 @@ internal sealed partial class BranchState
 
     /// <summary>Whether fuses on several sides feed it, so that none of them protects it alone.</summary>
     internal bool FedFromSeveralSides { get; init; }
-    /// <summary>Whether the verdicts alone are asked for, as while a fuse is sought: a check may then leave a number that fails rough.</summary>
-    internal bool AsksVerdictOnly { get; set; }
+
     /// <summary>What is asked for: while the search looks for wire and fuse most numbers are read by nobody.</summary>
     internal AskedFor AskedFor { get; set; }
 
