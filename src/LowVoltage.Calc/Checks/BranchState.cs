@@ -33,7 +33,7 @@ internal sealed partial class BranchState
 
     internal required SourceNumbers Source { get; init; }
 
-    internal required Load Load { get; init; }
+    internal required Load Load { get; set; }
 
     internal required AmpacityBasis Ampacity { get; init; }
 
@@ -107,6 +107,23 @@ internal sealed partial class BranchState
 
         stretches[0].Conductor = conductor;
         known = Known.None;
+    }
+
+    /// <summary>The same circuit with another length of the first stretch, m: this object, which then says nothing of the former one.</summary>
+    internal BranchState WithMeters(double meters)
+    {
+        stretches[0].Meters = meters;
+        known &= Known.Rated;
+        return this;
+    }
+
+    /// <summary>The same circuit with another load: this object, which then says nothing of the former one.</summary>
+    internal BranchState WithLoad(Load load)
+    {
+        Load = load;
+        loadStart = null;
+        known &= Known.Rated;
+        return this;
     }
 
     internal void SetFuse(FuseRating? fuse)
