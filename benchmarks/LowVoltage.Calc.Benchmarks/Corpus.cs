@@ -20,6 +20,8 @@ internal static class Corpus
     private const double LimitWidth = 1.01e-4;
     private const string Limit = "limit ";
 
+    private const int SettlingMilliseconds = 300;
+
     // Every so many circuits everything else is asked too.
     private const int FullEvery = 50;
 
@@ -84,6 +86,16 @@ internal static class Corpus
         }
 
         return new Spread(least, (double)bytes / mix.Length);
+    }
+
+    /// <summary>Settles the compiler on a mix, then measures it.</summary>
+    internal static Spread MeasureSettled((CircuitRequirements Circuit, DesignRules Rules)[] mix, int passes)
+    {
+        Measure(mix, 1);
+        Thread.Sleep(SettlingMilliseconds);
+        Measure(mix, 1);
+        Thread.Sleep(SettlingMilliseconds);
+        return Measure(mix, passes);
     }
 
     private static string? Option(string[] args, string name)

@@ -20,6 +20,13 @@ if (args.Length > 0 && args[0] == "--corpus")
     return;
 }
 
+// --mixes [--quick]: how the time of a design is spread over two mixes of circuits.
+if (args.Contains("--mixes"))
+{
+    Mixes.Run(args.Contains("--quick"));
+    return;
+}
+
 // --bulk: the bulk calls by their shortest slices, for a machine that is busy.
 if (args.Contains("--bulk"))
 {
