@@ -10,6 +10,9 @@ internal static class LimitSearch
     private const int Strides = 24;
     private const int Halvings = 60;
 
+    // Of the width at which to stop.
+    private const double Nearer = 0.25;
+
     /// <summary>Searches from a value that passes towards one that need not.</summary>
     /// <param name="near">The easiest value.</param>
     /// <param name="far">The hardest value.</param>
@@ -49,7 +52,7 @@ internal static class LimitSearch
             return new DesignLimit<T>(make(far), null, $"All of the range searched passes, up to {what} of {shown(far)} {unit}.");
         }
 
-        Narrow(ref good, ref bad, tolerance, lay, start.Undetermined, failed);
+        Halve(ref good, ref bad, tolerance, lay, start.Undetermined, failed);
         CheckResult stop = Stop(design(bad));
         return new DesignLimit<T>(make(good), stop, $"{Sentence(what)} of {shown(good)} {unit}; beyond it: {stop}.");
     }
@@ -77,19 +80,34 @@ internal static class LimitSearch
         return double.NaN;
     }
 
-    // Between one that passes and one that does not: where the margin of the check that fails is nothing if it is straight, by the rule of false position, and the middle
+    // Halving, which needs no shape of what it halves. Nearly all of its questions are answered beforehand: what lies on the good side of a value that holds holds, what lies on the bad side of one that
+    // does not does not.
+    private static void Halve(ref double good, ref double bad, double tolerance, Func<double, BranchState> lay, int undetermined, in LimitProbe failed)
+    {
+        (double holds, double fails) = (good, bad);
+        Narrow(ref holds, ref fails, tolerance, lay, undetermined, failed);
+        for (int i = 0; i < Halvings && Math.Abs(bad - good) > tolerance; i++)
+        {
+            double middle = 0.5 * (good + bad);
+            bool known = bad > good ? middle <= holds || middle >= fails : middle >= holds || middle <= fails;
+            bool passes = known ? (bad > good ? middle <= holds : middle >= holds) : LimitProbe.Ask(lay(middle), undetermined).Holds;
+            (good, bad) = passes ? (middle, bad) : (good, middle);
+        }
+    }
+
+    // Two values about the end that lie close together: where the margin of the check that fails is nothing if it is straight, by the rule of false position, and the middle
     // every third time or where there is no margin.
-    private static void Narrow(ref double good, ref double bad, double tolerance, Func<double, BranchState> lay, int undetermined, LimitProbe failed)
+    private static void Narrow(ref double good, ref double bad, double tolerance, Func<double, BranchState> lay, int undetermined, in LimitProbe failed)
     {
         Check? failing = failed.Failing;
-        double below = failed.Margin, above = LimitProbe.MarginOf(lay(good), failing);
-        for (int i = 0; i < Halvings && Math.Abs(bad - good) > tolerance; i++)
+        double below = failed.Margin, above = LimitProbe.MarginOf(lay(good), failing), near = Nearer * tolerance;
+        for (int i = 0; i < Halvings && Math.Abs(bad - good) > near; i++)
         {
             double width = bad - good, share = above / (above - below);
             bool straight = above >= 0 && below < 0 && i % 3 != 2;
 
             // Not nearer to an end than half the width at which to stop: beyond the root the next closes the bracket.
-            double least = Math.Min(0.5, 0.45 * tolerance / Math.Abs(width));
+            double least = Math.Min(0.5, 0.45 * near / Math.Abs(width));
             double next = good + (width * (straight ? Math.Max(least, Math.Min(1 - least, share)) : 0.5));
             LimitProbe probe = LimitProbe.Ask(lay(next), undetermined);
             if (probe.Holds)
