@@ -10,6 +10,9 @@ internal static class LimitSearch
     private const int Strides = 24;
     private const int Halvings = 60;
 
+    // The width at which the search for a whole number stops: its margins go by steps.
+    private const double ACount = 0.5;
+
     // Of the width at which to stop.
     private const double Nearer = 0.25;
 
@@ -85,7 +88,11 @@ internal static class LimitSearch
     private static void Halve(ref double good, ref double bad, double tolerance, Func<double, BranchState> lay, int undetermined, in LimitProbe failed)
     {
         (double holds, double fails) = (good, bad);
-        Narrow(ref holds, ref fails, tolerance, lay, undetermined, failed);
+        if (tolerance < ACount)
+        {
+            Narrow(ref holds, ref fails, tolerance, lay, undetermined, failed);
+        }
+
         for (int i = 0; i < Halvings && Math.Abs(bad - good) > tolerance; i++)
         {
             double middle = 0.5 * (good + bad);
