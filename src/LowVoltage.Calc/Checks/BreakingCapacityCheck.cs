@@ -30,6 +30,8 @@ internal sealed class BreakingCapacityCheck()
 
     internal override bool NeedsFuseData => true;
 
+    internal override bool IsQuick => true;
+
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         result = default;

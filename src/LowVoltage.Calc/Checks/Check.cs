@@ -33,6 +33,9 @@ internal abstract class Check(int order, string id, string name, string unit, bo
     /// <summary>Whether more copper, or another rating of fuse, can cure a failure. The search grows no wire for what it cannot.</summary>
     internal virtual bool IsCuredBySize(BranchState at) => true;
 
+    /// <summary>Whether it only compares numbers that are known already: such checks are asked first where a candidate may be out soon.</summary>
+    internal virtual bool IsQuick => false;
+
     /// <summary>Whether a lack of published fuse data is what leaves it undetermined.</summary>
     internal virtual bool NeedsFuseData => false;
 

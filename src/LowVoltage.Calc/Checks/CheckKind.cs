@@ -11,6 +11,10 @@ public abstract partial class CheckKind
     {
         Catalogue = [.. Registered.Checks];
         Array.Sort(Catalogue, (a, b) => a.Order.CompareTo(b.Order));
+        OfWire = Array.FindAll(Catalogue, check => !check.IsOfFuse);
+        OfFuse = Array.FindAll(Catalogue, check => check.IsOfFuse);
+        QuickOfFuse = Array.FindAll(OfFuse, check => check.IsQuick);
+        RestOfFuse = Array.FindAll(OfFuse, check => !check.IsQuick);
         All = Array.AsReadOnly<CheckKind>(Catalogue);
     }
 
@@ -38,6 +42,15 @@ public abstract partial class CheckKind
     public bool LimitIsLeast { get; }
 
     internal static Check[] Catalogue { get; }
+
+    internal static Check[] OfWire { get; }
+
+    internal static Check[] OfFuse { get; }
+
+    /// <summary>Those of the fuse that only compare numbers which are known already.</summary>
+    internal static Check[] QuickOfFuse { get; }
+
+    internal static Check[] RestOfFuse { get; }
 
     /// <summary>The kind of an identifier.</summary>
     /// <param name="id">An <see cref="Id"/>, letters as they are.</param>

@@ -15,6 +15,8 @@ internal sealed class FuseDistanceCheck()
 {
     internal override bool IsCuredBySize(BranchState at) => false;
 
+    internal override bool IsQuick => true;
+
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         result = default;

@@ -61,6 +61,12 @@ internal sealed class OverloadTemperatureCheck()
             return true;
         }
 
+        if (at.AskedFor != AskedFor.Everything && (Protects(at, curve, allowance) is var protects) && (protects || at.AskedFor == AskedFor.Verdict))
+        {
+            result = Judged(protects, double.NaN, double.NaN, allowance.Reference, default);
+            return true;
+        }
+
         Finding found = default;
         Find(at, fuse, curve, allowance, ref found);
         result = Judged(
@@ -132,6 +138,19 @@ internal sealed class OverloadTemperatureCheck()
         sheet.Limit(this, found.Shown == Shown.Reached && steps.ReachedLimit is { } most ? most : steps.SettledLimit);
     }
 
+    private static bool Protects(BranchState at, TimeCurrentCurve curve, OverloadAllowance allowance)
+    {
+        for (int i = 0; i < at.Stretches.Length; i++)
+        {
+            if (!(FuseAgainstWireKernel.Verdict(at.LimitsOf(i, allowance), curve, at.BoundedAtFuseAmperes).Ratio >= 1))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     // The stretch and the current at which the fuse is nearest to failing its wire. Currents that the fuse need never open make every stretch alike by time: then
     // the one nearest to its limit, or furthest beyond it.
     private static void Find(BranchState at, FuseRating fuse, TimeCurrentCurve curve, OverloadAllowance allowance, ref Finding worst)
@@ -140,7 +159,7 @@ internal sealed class OverloadTemperatureCheck()
         worst.Stretch = -1;
         for (int i = 0; i < at.Stretches.Length; i++)
         {
-            WireLimits limits = at.LimitsOf(i, allowance);
+            ref readonly WireLimits limits = ref at.LimitsOf(i, allowance);
             TightestPoint point = FuseAgainstWireKernel.Verdict(limits, curve, prospective);
             if (worst.Stretch >= 0 && point.Ratio > worst.Point.Ratio)
             {

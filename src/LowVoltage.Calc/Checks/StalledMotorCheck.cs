@@ -51,6 +51,15 @@ internal sealed class StalledMotorCheck()
         }
 
         (double least, double greatest) = Currents(at);
+        if (at.AskedFor == AskedFor.Verdict && fuse.FaultCurve is { } curve && at.Stretches.Length == 1)
+        {
+            StallOutcome outcome = Protection.StalledMotor.OutcomeOf(at.LimitsOf(0, allowance), curve, least, greatest);
+            result = outcome == StallOutcome.WireBears && !at.Load.HasThermalCutOut
+                ? Unknown(Protection.StalledMotor.Reference, CheckSubject.Of((byte)Word.NeverOpens, fuse))
+                : Judged(outcome != StallOutcome.WireTooHot, double.NaN, double.NaN, Protection.StalledMotor.Reference, default);
+            return true;
+        }
+
         (int stretch, StallFinding found) = Find(at, fuse.FaultCurve, allowance, least, greatest);
         result = found.Outcome == StallOutcome.NotEvaluated
             ? Unknown(Protection.StalledMotor.Reference, CheckSubject.Of((byte)Word.NoTimes, fuse.Untimed))

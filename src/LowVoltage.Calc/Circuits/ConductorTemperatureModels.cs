@@ -65,6 +65,9 @@ internal readonly struct PathTemperature : IConductorTemperature
     /// <summary>Resistance of those segments at 20 °C, Ω.</summary>
     internal double Ohms20 { get; }
 
+    /// <summary>The current that the temperatures were frozen at, A; NaN where they follow it.</summary>
+    internal double FrozenAmperes => frozenAmperes;
+
     public bool DependsOnCurrent { get; }
 
     public double CelsiusAt(double heatingAmperes)

@@ -122,7 +122,7 @@ public static partial class HeatBalance
     {
         if (kernel.TryBalance(amperes * amperes, out surface))
         {
-            conductor = kernel.ConductorAt(surface);
+            conductor = kernel.ConductorInBalance(amperes * amperes, surface);
             if (conductor <= kernel.MostCelsius)
             {
                 return true;

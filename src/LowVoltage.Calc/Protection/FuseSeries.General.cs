@@ -61,7 +61,7 @@ public sealed partial class FuseSeries
         "NEC 240.6(A)",
         "fuse",
         Nec,
-        [.. StandardRatings.NationalElectricalCode.Concat(StandardRatings.NationalElectricalCodeFusesOnly).OrderBy(a => a)]));
+        Rising(StandardRatings.NationalElectricalCode, StandardRatings.NationalElectricalCodeFusesOnly)));
 
     /// <summary>Standard ratings of inverse-time circuit-breakers, NEC 240.6(A) of 2023: from 10 A, which earlier editions do not have.</summary>
     public static FuseSeries NationalElectricalCodeBreakers { get; } =
@@ -81,4 +81,11 @@ public sealed partial class FuseSeries
             BreakingMultiple = multiple,
             Limits = limits,
         });
+
+    private static double[] Rising(double[] some, double[] others)
+    {
+        double[] all = [.. some, .. others];
+        Array.Sort(all);
+        return all;
+    }
 }
