@@ -1,11 +1,12 @@
 using System.Reflection;
+using LowVoltage.Calc.Tests.Docs;
 
 namespace LowVoltage.Calc.Tests.Conventions;
 
 /// <summary>The list of what the build refuses in the library: that it names members which exist, for every quantity of the public surface.</summary>
 public class BannedSymbolsTests
 {
-    private static readonly string[] Lines = File.ReadAllLines(Path.Combine(SourceFolder(), "BannedSymbols.txt"));
+    private static readonly string[] Lines = File.ReadAllLines(Path.Combine(DocsFolder.Root, "src", "LowVoltage.Calc", "BannedSymbols.txt"));
 
     [Fact]
     public void EveryQuantityOfTheSurface_HasItsLines()
@@ -37,16 +38,5 @@ public class BannedSymbolsTests
             int dot = name.LastIndexOf('.'), parameters = parts[0].Contains('(', StringComparison.Ordinal) ? parts[0].Split(',').Length : 0;
             Assert.Contains(units.GetType(name[..dot], throwOnError: true)!.GetMethods(), method => method.Name == name[(dot + 1)..] && method.GetParameters().Length == parameters);
         }
-    }
-
-    private static string SourceFolder()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "LowVoltage.Calc.sln")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Path.Combine(folder!.FullName, "src", "LowVoltage.Calc");
     }
 }
