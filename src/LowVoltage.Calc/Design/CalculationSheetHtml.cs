@@ -25,7 +25,7 @@ internal static class CalculationSheetHtml
         yield return Element("p", Class("verdict " + facts.Verdict.ToLowerInvariant()), Element("b", facts.Verdict), " ", facts.Because);
         yield return Element("div", Class("facts"), Pairs("answer", facts.Answer), Pairs("circuit", facts.Circuit));
         yield return Element("figure", Parse(sheet.Diagram.ToSvg("circuit")));
-        yield return Checks(sheet);
+        yield return Element("div", Class("wide"), Attribute("role", "region"), Attribute("aria-labelledby", "checks"), Attribute("tabindex", "0"), Checks(sheet));
         yield return List(SheetWords.Assumptions, design.Assumptions);
         yield return List(SheetWords.Cautions, design.Cautions);
         yield return Element("div", Class("signatures"), SheetWords.Signatures.Select(words => Element("p", Element("span", words), Element("span", Class("line")), Element("span", "date"), Element("span", Class("line short")))));
@@ -41,7 +41,7 @@ internal static class CalculationSheetHtml
     private static XElement Checks(CalculationSheet sheet) => Element(
         "table",
         Class("checks"),
-        Element("caption", "Checks: what the circuit has, what is allowed, and by how much"),
+        Element("caption", Attribute("id", "checks"), "Checks: what the circuit has, what is allowed, and by how much"),
         Element("thead", Element("tr", SheetFacts.CheckHeads.Select(head => Element("th", Attribute("scope", "col"), head)))),
         Element("tbody", sheet.Design.Checks.Select(check => Row(check, SheetWords.StepOf(sheet.Working, check)))));
 

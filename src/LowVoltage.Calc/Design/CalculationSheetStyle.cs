@@ -28,7 +28,10 @@ internal static class CalculationSheetStyle
     private const string Base =
         "body{font:10.5pt/1.38 Georgia,'Times New Roman',serif;max-width:52em;margin:1.5em auto;padding:0 1.2em;color:var(--ink);background:var(--paper)}h1,h2,h3,th{font-family:Helvetica,Arial,sans-serif;line-height:1.2}a{color:inherit}"
         + "table{border-collapse:collapse}th,td{text-align:left;vertical-align:top;padding:.12em .8em .12em 0;border-bottom:1px solid var(--faint)}caption{text-align:left;font-weight:bold;padding:.2em 0}tr{break-inside:avoid}"
-        + "@media screen and (max-width:44em){.facts,.signatures{display:block}.checks{display:block;overflow-x:auto}}";
+        + "table{font-variant-numeric:tabular-nums}";
+
+    // Narrow screens: one column, and the table scrolls rather than squeezes.
+    private const string Narrow = "@media screen and (max-width:44em){.facts,.signatures{display:block}.signatures p{margin-bottom:1em}.wide{overflow-x:auto}.checks{min-width:42em}}";
 
     private const string Print =
         "@media print{body{margin:0;padding:0;max-width:none;font-size:9pt}.page-one{font-size:8.2pt;line-height:1.24}.page-one figure{margin:2mm 0}.page-one figure svg{max-height:27mm;width:auto}.page-one h1{font-size:14pt}.working{break-before:page;border:0;margin:0}.math{overflow:visible}a{text-decoration:none}"
@@ -38,6 +41,6 @@ internal static class CalculationSheetStyle
     {
         SheetDetails details = sheet.Details;
         string foot = string.Join(", ", new[] { sheet.Title, details.Number, details.Date }.Where(part => part.Length > 0));
-        return $":root{{color-scheme:light dark;{Light}}}@media screen and (prefers-color-scheme:dark){{:root{{{Dark}}}}}{Base}{Front}{Working}{Print}{PageRule.Of(details.Paper, foot)}";
+        return $":root{{color-scheme:light dark;{Light}}}@media screen and (prefers-color-scheme:dark){{:root{{{Dark}}}}}{Base}{Front}{Working}{Narrow}{Print}{PageRule.Of(details.Paper, foot)}";
     }
 }
