@@ -40,6 +40,8 @@ public static partial class Battery
             + "(2 times) is from memory, low confidence. Voltages: empty at rest 11.89 V (table), nominal 12 V and 14.4 V on charge (common practice).",
     };
 
+    private static readonly Reference LeadAcidVoltages = Reference.CommonPractice("a 12 V lead-acid block is taken at 12 V nominal and 14.4 V on charge");
+
     /// <summary>Where the numbers of a lithium iron phosphate pack come from.</summary>
     public static Reference LithiumIronPhosphateReference { get; } = new()
     {

@@ -78,6 +78,8 @@ public sealed class LampLoad : Load
 
     internal double ColdRatio => coldRatio;
 
+    internal override IEnumerable<(Working.DiagramSymbol Symbol, string Name)> Drawn => [(Working.DiagramSymbol.Lamp, Name)];
+
     internal override LoadLaw LawAt(LoadState state) =>
         state == LoadState.Peak ? new LoadLaw(1 / coldOhms, 0, 0, true) : new LoadLaw(0, 0, 0, false);
 

@@ -1,4 +1,5 @@
 using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.Working;
 using UnitsNet;
 
 namespace LowVoltage.Calc.Circuits;
@@ -225,6 +226,9 @@ public abstract class Load
 
     /// <summary>Whether a motor in it protects itself when it is stalled.</summary>
     internal virtual bool HasThermalCutOut => thermalCutOut;
+
+    /// <summary>How it is drawn, each of its parts by itself.</summary>
+    internal virtual IEnumerable<(DiagramSymbol Symbol, string Name)> Drawn => [(DiagramSymbol.Device, Name)];
 
     /// <summary>What a careful reader must know about the load at this voltage, or null.</summary>
     internal virtual string? RemarkAt(double volts, LoadState state) => null;

@@ -50,6 +50,8 @@ internal sealed class MotorLoad : Load
 
     internal double? RatedVolts => ratedVolts;
 
+    internal override IEnumerable<(Working.DiagramSymbol Symbol, string Name)> Drawn => [(Working.DiagramSymbol.Motor, Name)];
+
     internal override bool Starts => peak > running;
 
     internal override bool HasSurge => peak > running;

@@ -3,6 +3,7 @@ using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Design;
 
@@ -58,12 +59,18 @@ internal static class DesignText
         .Select(s => $"{char.ToUpperInvariant(s.Name.ToString()[0])}{s.Name.ToString().Substring(1)}: {s.Site.Place}, {s.Site.Insulation.Name}.")
         .Distinct();
 
+    /// <summary>Feed and return in one clause.</summary>
+    internal static string WayInWords(CircuitDesign design, bool remarks)
+    {
+        double feed = design.Existing?.FeedArray.Sum(segment => segment.Meters) ?? design.Requirements.FeedMeters;
+        return $"feed {Accept.Text(feed)} m one way; {Return(design.Existing?.Return ?? design.Requirements.Return, remarks ? ", whose own rating is not checked" : "")}";
+    }
+
     private static IEnumerable<string> Way(CircuitDesign design)
     {
         CircuitRequirements asked = design.Requirements;
         IReadOnlyList<Joint> joints = design.Existing is { } laid ? [.. laid.FeedJoints, .. laid.ReturnJoints] : asked.Joints;
-        double feed = design.Existing?.FeedArray.Sum(segment => segment.Meters) ?? asked.FeedMeters;
-        yield return $"Feed {Accept.Text(feed)} m one way; {Return(design.Existing?.Return ?? asked.Return)}.";
+        yield return SolutionText.Sentence(WayInWords(design, remarks: true)) + ".";
         yield return joints.Count == 0
             ? "No joints were stated: crimps, connectors, switches and the fuse itself add to the drop."
             : $"Joints {Accept.Text(joints.Sum(joint => joint.Ohms) * 1000)} mΩ in all.";
@@ -149,12 +156,12 @@ internal static class DesignText
     private static OperatingPoint? AtLimit(SupplyRange range) =>
         Array.Find([range.Minimum, range.Nominal, range.Maximum], point => point.Exists && point.CurrentLimitReached);
 
-    private static string Return(ReturnPath back) => back.Kind switch
+    private static string Return(ReturnPath back, string remark) => back.Kind switch
     {
         ReturnKind.SameConductor => $"return {Accept.Text(back.Meters)} m of the same wire",
         ReturnKind.Segments => $"return {Accept.Text(back.Segments.Sum(segment => segment.Meters))} m of given wire",
-        ReturnKind.Chassis => $"return through a chassis of {Accept.Text(back.Ohms * 1000)} mΩ, whose own rating is not checked",
-        ReturnKind.SharedResistance => $"return shared with {Accept.Text(back.OtherAmperes)} A of other loads, {Accept.Text(back.Ohms * 1000)} mΩ, whose own rating is not checked",
+        ReturnKind.Chassis => $"return through a chassis of {Accept.Text(back.Ohms * 1000)} mΩ{remark}",
+        ReturnKind.SharedResistance => $"return shared with {Accept.Text(back.OtherAmperes)} A of other loads, {Accept.Text(back.Ohms * 1000)} mΩ{remark}",
         _ => $"return shared with {Accept.Text(back.OtherAmperes)} A of other loads, {Accept.Text(back.Segments.Sum(segment => segment.Meters))} m of given wire",
     };
 }
