@@ -127,7 +127,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
                 continue;
             }
 
-            stopped = stopped || (fuse.Curve is null && skipped >= 0 && AnyStops(skipped, i, least));
+            stopped = stopped || (fuse.FaultCurve is null && skipped >= 0 && AnyStops(skipped, i, least));
             at.SetFuse(fuse);
             if (!run.RestOfFusePasses(at))
             {
