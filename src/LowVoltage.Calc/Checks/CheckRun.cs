@@ -35,32 +35,41 @@ internal struct CheckRun
     internal static CheckRun Keeping() => new() { kept = new CheckResult[UsualCount] };
 
     /// <summary>Asks every check of the wire.</summary>
-    internal void AskWire(BranchState at) => Ask(at, ofFuse: false, stop: false);
+    internal void AskWire(BranchState at) => Ask(at, CheckGroup.Wire, stop: false);
 
     /// <summary>Asks every check of the fuse, or of having none.</summary>
-    internal void AskFuse(BranchState at) => Ask(at, ofFuse: true, stop: false);
+    internal void AskFuse(BranchState at) => Ask(at, CheckGroup.Fuse, stop: false);
+
+    /// <summary>Asks every check of the supply lead and of what protects it.</summary>
+    internal void AskSupply(BranchState at)
+    {
+        if (at.Supply.Length > 0)
+        {
+            Ask(at, CheckGroup.Supply, stop: false);
+        }
+    }
 
     /// <summary>Asks the checks of the wire until one fails that more copper could cure.</summary>
     internal bool WirePasses(BranchState at)
     {
-        Ask(at, ofFuse: false, stop: true);
+        Ask(at, CheckGroup.Wire, stop: true);
         return Curable == 0;
     }
 
     /// <summary>Asks the checks of the fuse until one fails that another size or rating could cure.</summary>
     internal bool FusePasses(BranchState at)
     {
-        Ask(at, ofFuse: true, stop: true);
+        Ask(at, CheckGroup.Fuse, stop: true);
         return Curable == 0;
     }
 
-    private void Ask(BranchState at, bool ofFuse, bool stop)
+    private void Ask(BranchState at, CheckGroup group, bool stop)
     {
         Check[] checks = CheckKind.Catalogue;
         for (int i = 0; i < checks.Length; i++)
         {
             Check check = checks[i];
-            if (check.IsOfFuse == ofFuse && check.TryAsk(at, out CheckResult result))
+            if (check.Group == group && check.TryAsk(at, out CheckResult result))
             {
                 Take(check, at, result);
                 if (stop && Curable > 0)
