@@ -88,11 +88,11 @@ internal sealed class BackUp
             return new BackUp(harm is null ? CheckOutcome.Undetermined : CheckOutcome.Fail, $"{through}: {harm ?? "the wire behind is not rated here, or not stated"}");
         }
 
-        return stage.WithstandBehind is not { } born
+        return stage.WithstandBehind is not { } withstood
             ? new BackUp(CheckOutcome.Undetermined, $"{through}: state the Joule integral that the {fuse} withstands behind it, by its maker (UpstreamProtection.WithLetThrough)")
-            : joules <= born * (1 + BranchState.Rounding)
-                ? new BackUp(CheckOutcome.Pass, $"{through}; the fuse withstands {Accept.Short(born)} A²s there", breaks)
-                : new BackUp(CheckOutcome.Fail, $"{through}; the fuse withstands {Accept.Short(born)} A²s there");
+            : joules <= withstood * (1 + BranchState.Rounding)
+                ? new BackUp(CheckOutcome.Pass, $"{through}; the fuse withstands {Accept.Short(withstood)} A²s there", breaks)
+                : new BackUp(CheckOutcome.Fail, $"{through}; the fuse withstands {Accept.Short(withstood)} A²s there");
     }
 
     // By the same adiabatic heating as in any short circuit. Words are null where it cannot be told.

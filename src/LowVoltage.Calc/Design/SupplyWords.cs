@@ -31,9 +31,9 @@ internal static class SupplyWords
             parts.Add($"lets {Accept.Text(through.AmpereSquaredSeconds)} A²s through");
         }
 
-        if (device.WithstandBehind is { } born)
+        if (device.WithstandBehind is { } withstood)
         {
-            parts.Add($"{Accept.Text(born.AmpereSquaredSeconds)} A²s are withstood behind it");
+            parts.Add($"{Accept.Text(withstood.AmpereSquaredSeconds)} A²s are withstood behind it");
         }
 
         if (device.LeastMelting is { } melting)

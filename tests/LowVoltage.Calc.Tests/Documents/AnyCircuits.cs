@@ -4,6 +4,7 @@ using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
 
 namespace LowVoltage.Calc.Tests.Documents;
@@ -128,7 +129,7 @@ internal static class AnyCircuits
             UpstreamProtection = flag ? [] :
             [
                 UpstreamProtection.Device("main breaker", ElectricCurrent.FromAmperes(63), null, ElectricCurrent.FromAmperes(6000)).WithUpstream(ElectricResistance.Zero),
-                UpstreamProtection.Fuse(FuseSeries.IndustrialGgBladeContacts.Ratings[3]).WithDistance(Length.FromMeters(1), sheathed: true).WithLeastMelting(Quantities.JouleIntegral.FromAmpereSquaredSeconds(1800)),
+                UpstreamProtection.Fuse(FuseSeries.IndustrialGgBladeContacts.Ratings[3]).WithDistance(Length.FromMeters(1), sheathed: true).WithLeastMelting(JouleIntegral.FromAmpereSquaredSeconds(1800)),
             ],
             FuseDistance = distance is { } meters ? Length.FromMeters(meters) : null,
             SheathedToFuse = flag,

@@ -67,7 +67,7 @@ public class EverydayCircuitsTests
         Assert.DoesNotContain(blades.Checks, check => check.Outcome == CheckOutcome.Fail && check.Kind != CheckKind.BreakingCapacity);
     }
 
-    /// <summary>A blade of 1000 A in front of which only a main fuse of published times stands: the thin wires would be harmed by what that lets through, for the thick ones the maker must say what the blade bears.</summary>
+    /// <summary>A blade of 1000 A in front of which only a main fuse of published times stands: the thin wires would be harmed by what that lets through, for the thick ones the maker must say what the blade withstands.</summary>
     [Fact]
     public void Circuits_WithBladesOfTheStandard_AreCounted()
     {

@@ -92,10 +92,10 @@ internal sealed partial class Referee
             }
 
             double through = main.LetThrough ?? OwnSupply.MostThrough(front, capacity, prospective);
-            double borne = given.Laid.Length == 0 && given.IsVerification && given.Wire is null ? double.NaN : circuit.Stretches.Min(OwnSupply.Bears);
-            return double.IsNaN(through) || main.Withstood is null || double.IsNaN(borne) ? new(Say.MustNotPass, through, main.Withstood ?? 0, "let-through or what is withstood is not stated")
-                : double.IsInfinity(through) || through > borne * 1.1 || through > main.Withstood * 1.001 ? new(Say.MustNotPass, through, Math.Min(borne, main.Withstood.Value), "A²s too much")
-                : new(Say.CannotSay, through, Math.Min(borne, main.Withstood.Value));
+            double harmless = given.Laid.Length == 0 && given.IsVerification && given.Wire is null ? double.NaN : circuit.Stretches.Min(OwnSupply.Bears);
+            return double.IsNaN(through) || main.Withstood is null || double.IsNaN(harmless) ? new(Say.MustNotPass, through, main.Withstood ?? 0, "let-through or what is withstood is not stated")
+                : double.IsInfinity(through) || through > harmless * 1.1 || through > main.Withstood * 1.001 ? new(Say.MustNotPass, through, Math.Min(harmless, main.Withstood.Value), "A²s too much")
+                : new(Say.CannotSay, through, Math.Min(harmless, main.Withstood.Value));
         }
 
         return none;
