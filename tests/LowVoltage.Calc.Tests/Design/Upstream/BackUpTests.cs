@@ -61,8 +61,8 @@ public class BackUpTests
     {
         CircuitDesign plain = CircuitDesigner.Design(Fan(5, Pack), DesignRules.RoadVehicle);
         double section = 17.241 / plain.Wire.ResistancePerLength(C(20)).OhmsPerMeter / 1000;
-        double withstands = 226 * 226 * section * section * Math.Log((160 + 234.5) / (70 + 234.5));
-        CheckResult check = Ask(Device().WithLetThrough(Joules(share * bears), Joules(1e9)));
+        double harmless = 226 * 226 * section * section * Math.Log((160 + 234.5) / (70 + 234.5));
+        CheckResult check = Ask(Device().WithLetThrough(Joules(share * harmless), Joules(1e9)));
         Assert.Equal(outcome, check.Outcome);
         if (outcome == CheckOutcome.Fail)
         {
@@ -70,7 +70,7 @@ public class BackUpTests
         }
     }
 
-    /// <summary>The published gates of 63 A gG end at 820 A and 0.1 s: 67 240 A²s, more than a thin wire bears.</summary>
+    /// <summary>The published gates of 63 A gG end at 820 A and 0.1 s: 67 240 A²s, more than a thin wire withstands.</summary>
     [Fact]
     public void LetThroughByPublishedTimes_IsTakenFromTheCurve()
     {
