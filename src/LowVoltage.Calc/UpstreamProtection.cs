@@ -93,10 +93,10 @@ public sealed class UpstreamProtection
             Reference = Reference.CommonPractice("values of the device as the caller states them"),
             Ratings = [ElectricCurrent.FromAmperes(Accept.Amperes(rating, nameof(rating)))],
             VoltageRating = volts is { } v ? ElectricPotential.FromVolts(v) : null,
-            VoltageBasis = RatingBasis.DirectCurrent,
+            VoltageBasis = volts is null ? RatingBasis.NotStated : RatingBasis.DirectCurrent,
             BreakingCapacity = breaking is { } a ? ElectricCurrent.FromAmperes(a) : null,
-            BreakingCapacityBasis = RatingBasis.DirectCurrent,
-            Curves = [curve],
+            BreakingCapacityBasis = breaking is null ? RatingBasis.NotStated : RatingBasis.DirectCurrent,
+            Curves = curve is null ? null : [curve],
         });
         return new UpstreamProtection(series.Ratings[0]);
     }

@@ -14,7 +14,7 @@ internal sealed partial class BranchState
     /// <summary>How many devices lie before the fuse that protects the wire.</summary>
     internal int StagesBefore => IsProtectedUpstream ? Supply.Length - 1 : Supply.Length;
 
-    /// <summary>Puts in the fuse of wiring that exists: its own, or, where it has none, the nearest towards the source.</summary>
+    /// <summary>Puts in the fuse of existing wiring: its own, or, where it has none, the nearest towards the source.</summary>
     internal void SetFitted(FuseRating? fuse)
     {
         if (fuse is null && Supply.Length > 0)

@@ -106,5 +106,5 @@ public class StiffSourceTests
 
     // A lamp or a resistance draws more at the higher voltage that a stiff source holds, by up to 2 %: that may take the next size of the series.
     private static Area Most(CircuitDesign soft, Load load) =>
-        load.Name is "resistance" or "lamp" ? soft.Rules.Conductors.Conductors.First(size => size.Area > soft.Wire.Area).Area : soft.Wire.Area;
+        load.Name is "resistance" or "incandescent lamp" ? soft.Rules.Conductors.Conductors.First(size => size.Area > soft.Wire.Area).Area : soft.Wire.Area;
 }
