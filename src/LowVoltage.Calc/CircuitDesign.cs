@@ -144,7 +144,15 @@ public sealed partial class CircuitDesign
             at.SetCandidate(Wire);
         }
 
-        at.SetFuse(Fuse);
+        if (IsVerified)
+        {
+            at.SetFitted(Fuse);
+        }
+        else
+        {
+            at.SetFuse(Fuse);
+        }
+
         return at;
     }
 

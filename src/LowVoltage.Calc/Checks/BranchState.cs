@@ -50,7 +50,7 @@ internal sealed partial class BranchState
 
     internal bool Intermittent { get; init; }
 
-    internal double? UpstreamOhms { get; init; }
+    internal double? UpstreamOhms { get; set; }
 
     internal double? FuseDistanceMeters { get; init; }
 

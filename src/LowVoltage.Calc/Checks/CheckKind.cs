@@ -11,8 +11,9 @@ public abstract partial class CheckKind
     {
         Catalogue = [.. Registered.Checks];
         Array.Sort(Catalogue, (a, b) => a.Order.CompareTo(b.Order));
-        OfWire = Array.FindAll(Catalogue, check => !check.IsOfFuse);
-        OfFuse = Array.FindAll(Catalogue, check => check.IsOfFuse);
+        OfWire = Array.FindAll(Catalogue, check => check.Group == CheckGroup.Wire);
+        OfFuse = Array.FindAll(Catalogue, check => check.Group == CheckGroup.Fuse);
+        OfSupply = Array.FindAll(Catalogue, check => check.Group == CheckGroup.Supply);
         QuickOfFuse = Array.FindAll(OfFuse, check => check.IsQuick);
         RestOfFuse = Array.FindAll(OfFuse, check => !check.IsQuick);
         All = Array.AsReadOnly<CheckKind>(Catalogue);
@@ -46,6 +47,8 @@ public abstract partial class CheckKind
     internal static Check[] OfWire { get; }
 
     internal static Check[] OfFuse { get; }
+
+    internal static Check[] OfSupply { get; }
 
     /// <summary>Those of the fuse that only compare numbers which are known already.</summary>
     internal static Check[] QuickOfFuse { get; }

@@ -40,6 +40,15 @@ internal struct CheckRun
     /// <summary>Asks every check of the fuse, or of having none.</summary>
     internal void AskFuse(BranchState at) => Ask(at, CheckKind.OfFuse);
 
+    /// <summary>Asks every check of the supply lead and of what protects it.</summary>
+    internal void AskSupply(BranchState at)
+    {
+        if (at.Supply.Length > 0)
+        {
+            Ask(at, CheckKind.OfSupply);
+        }
+    }
+
     /// <summary>Asks every check of the wire, or of the fuse, as long as the candidate can still come nearer than the best so far: fewer failures, or as many and the worst of them nearer to its limit.</summary>
     /// <param name="at">The candidate.</param>
     /// <param name="ofFuse">Whether the fuse is asked about.</param>

@@ -64,6 +64,11 @@ internal sealed class DesignSheet
         sheet.Write(SheetSection.FarEnd);
         board.Section("Overload");
         sheet.Write(SheetSection.Overload);
+        if (at.Supply.Length > 0)
+        {
+            board.Section(at.Supply.Length == 1 ? "The supply lead and its main fuse" : "The supply lead and what protects it");
+            sheet.Write(SheetSection.Supply);
+        }
     }
 
     private Sheet Givens()
@@ -145,6 +150,11 @@ internal sealed class DesignSheet
         if (asked.FuseDistanceMeters is { } meters)
         {
             board.Given($"conductor between source and fuse, {(asked.SheathedToFuse ? "sheathed" : "not sheathed")}", "l_f", meters, "m");
+        }
+
+        foreach (UpstreamProtection device in asked.ProtectionArray)
+        {
+            board.Given("supply lead protected by", SupplyWords.Of(device));
         }
 
         board.Given("wire", design.Existing is not null && at.Several ? "as it is laid, the parts above" : design.Wire + (design.IsNearest ? ", the nearest: none passes" : ""));

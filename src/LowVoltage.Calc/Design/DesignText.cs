@@ -35,7 +35,8 @@ internal static class DesignText
         }
 
         lines.AddRange(Places(at));
-        lines.AddRange(Way(design));
+        lines.AddRange(Way(design, at));
+        lines.AddRange(SupplyAssumptions(at));
         lines.Add($"Conductors rated by {design.Rules.Ampacity.Name}; for the drop, the rise of their temperature goes with the square of the current.");
         if (design.Existing is null)
         {
@@ -66,7 +67,7 @@ internal static class DesignText
         return $"feed {Accept.Text(feed)} m one way; {Return(design.Existing?.Return ?? design.Requirements.Return, remarks ? ", whose own rating is not checked" : "")}";
     }
 
-    private static IEnumerable<string> Way(CircuitDesign design)
+    private static IEnumerable<string> Way(CircuitDesign design, BranchState at)
     {
         CircuitRequirements asked = design.Requirements;
         IReadOnlyList<Joint> joints = design.Existing is { } laid ? [.. laid.FeedJoints, .. laid.ReturnJoints] : asked.Joints;
@@ -75,8 +76,23 @@ internal static class DesignText
             ? "No joints were stated: crimps, connectors, switches and the fuse itself add to the drop."
             : $"Joints {Accept.Text(joints.Sum(joint => joint.Ohms) * 1000)} mΩ in all.";
         yield return asked.UpstreamOhms is { } ohms
-            ? $"Supply lead to the fuse {Accept.Text(ohms * 1000)} mΩ, out and back. This fuse does not protect it."
+            ? $"Supply lead to the fuse {Accept.Text(ohms * 1000)} mΩ, out and back. {(at.Supply.Length == 0 ? "This fuse does not protect it." : "What stands before it protects it.")}"
             : "The supply lead to the fuse was not stated; it is counted as nothing for the drop.";
+    }
+
+    private static IEnumerable<string> SupplyAssumptions(BranchState at)
+    {
+        foreach (SupplyStage stage in at.Supply)
+        {
+            yield return $"The supply lead behind the {stage.Device} carries at most {Accept.Short(stage.Device.Amperes * at.Practice.Loading)} A continuously, with all that hangs on it.";
+        }
+
+        if (at.Supply.Length > 0)
+        {
+            yield return at.IsProtectedUpstream
+                ? $"The circuit has no fuse of its own: the {at.Fuse} protects its wire too."
+                : "Selectivity counts this circuit's fault alone: what the main fuse carries for other circuits at that moment comes on top.";
+        }
     }
 
     private static IEnumerable<string> FuseAssumptions(CircuitDesign design, BranchState at)

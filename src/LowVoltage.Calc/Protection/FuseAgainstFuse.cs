@@ -35,6 +35,9 @@ public static class FuseAgainstFuse
     /// <summary>The source of the ratio for other pairs.</summary>
     public static Reference OtherReference { get; } = Reference.CommonPractice("2 : 1 between fuses of different families or of unknown data, from memory");
 
+    /// <summary>That the times of both fuses decide.</summary>
+    internal static Reference TimesReference { get; } = Reference.CommonPractice("the fuse nearer the fault has opened before the one nearer the source can, by the times that are published for both");
+
     /// <summary>Whether the upstream fuse stays shut, by the published operating times.</summary>
     /// <param name="upstream">The fuse nearer the source.</param>
     /// <param name="downstream">The fuse nearer the fault.</param>
@@ -81,7 +84,8 @@ public static class FuseAgainstFuse
         _ = downstream ?? throw new ArgumentNullException(nameof(downstream));
     }
 
-    private static FuseSelectivity Check(FuseRating upstream, FuseRating downstream, double prospective, double? melting, double? total)
+    /// <summary>The same on doubles: A and A²s; a Joule integral is null where it is not known.</summary>
+    internal static FuseSelectivity Check(FuseRating upstream, FuseRating downstream, double prospective, double? melting, double? total)
     {
         Given(upstream, downstream);
         FuseRating? unknown = upstream.FaultCurve is null ? upstream : downstream.FaultCurve is null ? downstream : null;
