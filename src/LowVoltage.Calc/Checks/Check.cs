@@ -33,9 +33,6 @@ internal abstract class Check(int order, string id, string name, string unit, bo
     /// <summary>Whether more copper, or another rating of fuse, can cure a failure. The search grows no wire for what it cannot.</summary>
     internal virtual bool IsCuredBySize(BranchState at) => true;
 
-    /// <summary>Whether a lack of published fuse data is what leaves it undetermined.</summary>
-    internal virtual bool NeedsFuseData => false;
-
     /// <summary>Whether its share of the limit says something of its own beside the other checks; one that repeats another on a different scale decides only among its like.</summary>
     internal virtual bool Governs => true;
 

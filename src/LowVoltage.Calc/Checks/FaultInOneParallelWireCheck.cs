@@ -20,8 +20,6 @@ internal sealed class FaultInOneParallelWireCheck()
         NeverOpens,
     }
 
-    internal override bool NeedsFuseData => true;
-
     internal override string Where => "wire";
 
     internal override bool TryAsk(BranchState at, out CheckResult result)

@@ -19,8 +19,6 @@ internal sealed class FaultOpensFuseCheck()
     private const byte SupplyIsWeak = 100;
     private const byte NoTimes = 101;
 
-    internal override bool NeedsFuseData => true;
-
     internal override string Where => "far end";
 
     internal override bool TryAsk(BranchState at, out CheckResult result)

@@ -55,6 +55,9 @@ internal static class CheckCase
     /// <summary>The wire's resistance at a temperature, Ω.</summary>
     public static double WireOhmsAt(double celsius, double meters = Meters) => meters * Plain.PerMeter(PerKilometer, celsius);
 
+    /// <summary>Four digits, as the notes have them.</summary>
+    public static string Short(double value) => value.ToString("G4", System.Globalization.CultureInfo.InvariantCulture);
+
     /// <summary>The one advice of a check, whatever it answered.</summary>
     public static string AdviceOf(CircuitDesign design, CheckKind kind) => ((Check)kind).Advice(design.Of(kind), design.State());
 
