@@ -39,10 +39,10 @@ public class OverloadTemperatureCheckTests
     {
         CircuitRequirements asked = Asked(0.1);
         CircuitDesign design = CircuitDesigner.Verify(
-            asked, CircuitPath.Create(Segment.Create(RoadVehicle(1), M(0.1)), asked.Return), FaultOpensFuseCheckTests.OwnFuse(15, [(1.35, 3600), (10, 3599)]), CheckCase.Overloads);
+            asked, CircuitPath.Create(Segment.Create(RoadVehicle(1), M(0.1)), asked.Return), FaultOpensFuseCheckTests.OwnFuse(5, [(1.35, 3600), (10, 3599)]), CheckCase.Overloads);
         CheckResult result = design.Of(CheckKind.OverloadTemperature);
         Assert.Equal(CheckOutcome.Fail, result.Outcome);
-        Assert.EndsWith("where the 15 A fuse (own list) lets the wire melt; its melting point is shown", result.Note, StringComparison.Ordinal);
+        Assert.EndsWith("where the 5 A fuse (own list) lets the wire melt; its melting point is shown", result.Note, StringComparison.Ordinal);
         Near(ConductorMaterial.Copper.MeltingPoint.DegreesCelsius, result.Value, 1e-12);
     }
 
