@@ -30,7 +30,7 @@ public class BreakingCapacityCheckTests
         CircuitDesign design = CheckCase.Verify(CheckCase.Asked(Load, upstreamMilliOhms: milliohms), Blade(10));
         CheckCase.Answers(design, CheckKind.BreakingCapacity, expected, "fuse", "");
         Assert.Equal(
-            "Choose a fuse that breaks more, or put a main fuse that does so at the source. No wire size changes this.", CheckCase.AdviceOf(design, CheckKind.BreakingCapacity));
+            "Choose a fuse with a higher breaking capacity, or fit a main fuse that has one at the source. No wire size changes this.", CheckCase.AdviceOf(design, CheckKind.BreakingCapacity));
         Assert.False(CheckCase.IsCured(design, CheckKind.BreakingCapacity));
         CheckCase.Steps(design, CheckKind.BreakingCapacity, "I_k ≤ I_c");
     }
@@ -41,9 +41,9 @@ public class BreakingCapacityCheckTests
         CircuitDesign design = CheckCase.Verify(CheckCase.Asked(Load, upstreamMilliOhms: null), Blade(10));
         CheckCase.Answers(
             design, CheckKind.BreakingCapacity, CheckOutcome.Undetermined, "fuse",
-            "up to 4000 A at the source's terminals, the fuse breaks 1000 A: state the resistance of the supply lead to the fuse, or protect the lead by a main fuse at the source that breaks that current");
+            "up to 4000 A at the source's terminals, the fuse breaks 1000 A: state the resistance of the supply lead to the fuse, or protect the lead by a main fuse at the source that can break that current");
         Near(14.4 / 0.0036, design.Of(CheckKind.BreakingCapacity).Value, 1e-12);
-        Assert.Equal("Choose a fuse that breaks more, put a main fuse that does so at the source, or count the resistance of the supply lead.", CheckCase.AdviceOf(design, CheckKind.BreakingCapacity));
+        Assert.Equal("Choose a fuse with a higher breaking capacity, fit a main fuse that has one at the source, or state the resistance of the supply lead.", CheckCase.AdviceOf(design, CheckKind.BreakingCapacity));
         Assert.Equal("Not stated, counted as nothing: on the safe side here.", design.Explain().Steps.First(s => s.Symbol?.Spec == "R_u").Reason);
     }
 

@@ -20,7 +20,7 @@ public class ConductorTemperatureCheckTests
         design.Is(CheckKind.ConductorTemperature, 30 + (40 * amperes * amperes / (32 * 32)), 70, 1e-9);
         CheckCase.Answers(design, CheckKind.ConductorTemperature, expected, "wire", "");
         Assert.Equal(InsulationMaterial.PolyvinylChloride.Reference, design.Of(CheckKind.ConductorTemperature).Reference);
-        Assert.Equal("The wire gets too hot: a cooler place, fewer loaded conductors together, or better insulation.", CheckCase.AdviceOf(design, CheckKind.ConductorTemperature));
+        Assert.Equal("The wire gets too hot: use a cooler place, fewer loaded conductors together, or better insulation.", CheckCase.AdviceOf(design, CheckKind.ConductorTemperature));
         CheckCase.Steps(design, CheckKind.ConductorTemperature, "θ_h ≤ θ_c");
     }
 

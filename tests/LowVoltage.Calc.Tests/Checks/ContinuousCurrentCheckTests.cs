@@ -21,7 +21,7 @@ public class ContinuousCurrentCheckTests
         CheckCase.Answers(design, CheckKind.ContinuousCurrent, expected, "wire", "");
         Assert.Equal(RoadVehicleSingleCore.Reference, design.Of(CheckKind.ContinuousCurrent).Reference);
         Assert.Equal(
-            "The wire carries too much where it runs: a cooler place, fewer loaded conductors together, better insulation, or a larger wire.",
+            "The wire carries too much current where it runs: use a cooler place, fewer loaded conductors together, better insulation, or a larger wire.",
             CheckCase.AdviceOf(design, CheckKind.ContinuousCurrent));
         CheckCase.Steps(design, CheckKind.ContinuousCurrent, "I_L ≤ I_z");
     }

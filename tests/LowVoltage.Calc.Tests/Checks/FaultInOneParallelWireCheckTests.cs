@@ -38,7 +38,7 @@ public class FaultInOneParallelWireCheckTests
         Assert.Equal((CheckOutcome.Fail, "wire", 160.0), (result.Outcome, result.Where, result.Limit));
         Assert.True(result.Value > Plain.Adiabatic(7.60, 2.5, 129_600, 70) - 1);
         Assert.Equal(
-            "A fault in one of the parallel wires burns it before the common fuse opens: one thicker wire instead, fewer and thicker wires, or a fuse for each wire at both ends.",
+            "A fault in one of the parallel wires burns it before the common fuse opens: use one thicker wire, fewer and thicker wires, or a fuse for each wire at both ends.",
             CheckCase.AdviceOf(design, CheckKind.FaultInOneParallelWire));
     }
 

@@ -23,7 +23,7 @@ public class FaultOpensFuseCheckTests
         design.Is(CheckKind.FaultOpensFuse, seconds, 5, 1e-6);
         CheckCase.Answers(design, CheckKind.FaultOpensFuse, CheckOutcome.Pass, "far end", $"least prospective current at the far end {CheckCase.Short(First)} A");
         Assert.Equal(SupplyLevel.Minimum, design.Of(CheckKind.FaultOpensFuse).Level);
-        Assert.Equal("A short at the far end opens the fuse too late or not at all: a larger wire, a shorter run, or a smaller fuse.", CheckCase.AdviceOf(design, CheckKind.FaultOpensFuse));
+        Assert.Equal("A short at the far end opens the fuse too late or not at all: use a larger wire, a shorter run, or a smaller fuse.", CheckCase.AdviceOf(design, CheckKind.FaultOpensFuse));
         WorkedSolution sheet = CheckCase.Steps(design, CheckKind.FaultOpensFuse, "t_c ≤ t_lim");
         Near(First, CheckCase.Number(sheet, "I_f"), 1e-9);
         Near(last, CheckCase.Number(sheet, "I_e"), 1e-4);

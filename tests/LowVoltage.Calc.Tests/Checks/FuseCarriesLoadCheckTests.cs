@@ -18,7 +18,7 @@ public class FuseCarriesLoadCheckTests
         design.Is(CheckKind.FuseCarriesLoad, 10, amperes / 0.8, 2e-9);
         CheckCase.Answers(design, CheckKind.FuseCarriesLoad, expected, "fuse", "");
         Assert.Same(CheckCase.Table.FusePractice.LoadingReference, design.Of(CheckKind.FuseCarriesLoad).Reference);
-        Assert.Equal("The fuse is too small for the load: a larger rating, another series, or two circuits.", CheckCase.AdviceOf(design, CheckKind.FuseCarriesLoad));
+        Assert.Equal("The fuse is too small for the load: use a larger rating, another series, or two circuits.", CheckCase.AdviceOf(design, CheckKind.FuseCarriesLoad));
         Assert.Equal(0.8, CheckCase.Number(CheckCase.Steps(design, CheckKind.FuseCarriesLoad, "I_n ≥ I_min"), "k_f"));
     }
 
@@ -59,7 +59,7 @@ public class FuseCarriesLoadCheckTests
     {
         CircuitDesign design = At(81, 1);
         CheckCase.Answers(design, CheckKind.FuseCarriesLoad, CheckOutcome.Undetermined, "fuse", "the re-rating of the 10 A gG fuse-link (IEC 60269-1 gG) does not cover 81 °C");
-        Assert.Equal("Put the fuse in a cooler place, or get its re-rating with temperature from its maker.", CheckCase.AdviceOf(design, CheckKind.FuseCarriesLoad));
+        Assert.Equal("Put the fuse in a cooler place, or get its re-rating with temperature from its manufacturer.", CheckCase.AdviceOf(design, CheckKind.FuseCarriesLoad));
         CheckCase.Stated(design, CheckKind.FuseCarriesLoad);
         Assert.Equal(CheckOutcome.Pass, At(80, 1).Of(CheckKind.FuseCarriesLoad).Outcome);
     }

@@ -30,7 +30,7 @@ public class FuseProtectsWireCheckTests
         CheckCase.Answers(design, CheckKind.FuseProtectsWire, expected, "wire", "");
         Assert.Same(CheckCase.Table.FusePractice.ShareReference, design.Of(CheckKind.FuseProtectsWire).Reference);
         Assert.Equal(
-            "The fuse is too large for the wire: a smaller fuse where that still carries the load, or a larger wire, a cooler place, fewer conductors together, or a finer series of fuses.",
+            "The fuse is too large for the wire: use a smaller fuse if it still carries the load, a larger wire, a cooler place, fewer conductors together, or a fuse series with finer steps.",
             CheckCase.AdviceOf(design, CheckKind.FuseProtectsWire));
     }
 

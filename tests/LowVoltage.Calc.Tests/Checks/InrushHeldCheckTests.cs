@@ -24,7 +24,7 @@ public class InrushHeldCheckTests
         Assert.StartsWith("the start peaks at 20 A", result.Note, StringComparison.Ordinal);
         Assert.False(result.Note.EndsWith('.'));
         Assert.Equal(
-            "The fuse may open at start: a slower type or a larger rating with a larger wire, limit the starting current, or start less often than was counted.", CheckCase.AdviceOf(design, CheckKind.InrushHeld));
+            "The fuse may open at start: use a slower type, use a larger rating with a larger wire, limit the starting current, or allow for fewer starts.", CheckCase.AdviceOf(design, CheckKind.InrushHeld));
         WorkedSolution sheet = CheckCase.Steps(design, CheckKind.InrushHeld, "s_i ≤ s_l");
         Near(20, CheckCase.Number(sheet, "I_s"), 1e-12);
         Near(seconds, CheckCase.Number(sheet, "t_s"), 1e-9);

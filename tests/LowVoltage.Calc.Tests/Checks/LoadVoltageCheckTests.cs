@@ -18,7 +18,7 @@ public class LoadVoltageCheckTests
         CheckCase.Answers(design, CheckKind.LoadVoltage, expected, "load", "");
         Assert.Equal(SupplyLevel.Minimum, design.Of(CheckKind.LoadVoltage).Level);
         Assert.Equal(
-            "The load sees too little at the lowest supply voltage: a larger wire, a shorter run, better joints, or a load that works on less.",
+            "The load gets too little voltage when the supply is at its lowest: use a larger wire, a shorter run, better joints, or a load that works at a lower voltage.",
             CheckCase.AdviceOf(design, CheckKind.LoadVoltage));
         Assert.True(CheckCase.IsCured(design, CheckKind.LoadVoltage));
         CheckCase.Steps(design, CheckKind.LoadVoltage, "U_b ≥ U_min");
@@ -35,7 +35,7 @@ public class LoadVoltageCheckTests
     {
         CircuitDesign design = Needs(11.89);
         CheckCase.Answers(design, CheckKind.LoadVoltage, CheckOutcome.Fail, "load", "");
-        Assert.Equal("The source itself falls to 11.89 V, no wire can help: another source, or a load that works on less.", CheckCase.AdviceOf(design, CheckKind.LoadVoltage));
+        Assert.Equal("The source itself falls to 11.89 V, so no wire can help: use another source, or a load that works at a lower voltage.", CheckCase.AdviceOf(design, CheckKind.LoadVoltage));
         Assert.False(CheckCase.IsCured(design, CheckKind.LoadVoltage));
         Assert.True(CheckCase.IsCured(Needs(11.88), CheckKind.LoadVoltage));
     }

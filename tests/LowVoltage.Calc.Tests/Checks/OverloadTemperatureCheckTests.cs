@@ -29,7 +29,7 @@ public class OverloadTemperatureCheckTests
         CheckCase.Answers(design, CheckKind.OverloadTemperature, expected, "wire", $"tightest up to 20.25 A, at which the 15 A {CheckCase.TypeC} need not open");
         Assert.Same(own.Reference, design.Of(CheckKind.OverloadTemperature).Reference);
         Assert.Equal(
-            "An overload that the fuse lets pass heats the wire too far: a smaller fuse, a larger wire, a cooler place, fewer conductors together, or better insulation.",
+            "An overload that the fuse does not interrupt overheats the wire: use a smaller fuse, a larger wire, a cooler place, fewer conductors together, or better insulation.",
             CheckCase.AdviceOf(design, CheckKind.OverloadTemperature));
         Assert.Equal(expected == CheckOutcome.Pass, design.Explain().Steps.Single(s => s.Sought == "check: overload temperature").Holds);
     }

@@ -22,7 +22,7 @@ public class PowerDeliveryCheckTests
         CheckCase.Answers(design, CheckKind.PowerDelivery, CheckOutcome.Fail, "load", "more power than can come through this wire");
         Assert.Equal(SupplyLevel.Minimum, design.Of(CheckKind.PowerDelivery).Level);
         Assert.Equal(
-            "The load cannot get its power this way: a shorter run, a larger wire, a higher supply voltage, fewer or better joints, a source that gives more, or a smaller load.",
+            "The load cannot get the power it needs: use a shorter run, a larger wire, a higher supply voltage, fewer or better joints, a stronger source, or a smaller load.",
             CheckCase.AdviceOf(design, CheckKind.PowerDelivery));
         Assert.True(CheckCase.IsCured(design, CheckKind.PowerDelivery));
 

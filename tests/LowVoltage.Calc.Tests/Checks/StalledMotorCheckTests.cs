@@ -43,7 +43,7 @@ public class StalledMotorCheckTests
                 ? $"at {stall} A, at which the 15 A {CheckCase.TypeC} need not open; the motor was stated to have a thermal cut-out or to bear it"
                 : $"at {stall} A, until the 15 A {CheckCase.TypeC} opens");
         Assert.Equal(
-            "A stalled motor heats the wire too far before the fuse opens: a larger wire, a smaller fuse, or a thermal cut-out in the motor.", CheckCase.AdviceOf(design, CheckKind.StalledMotor));
+            "A stalled motor overheats the wire before the fuse opens: use a larger wire, a smaller fuse, or a thermal cut-out in the motor.", CheckCase.AdviceOf(design, CheckKind.StalledMotor));
         WorkedSolution sheet = CheckCase.Steps(design, CheckKind.StalledMotor, "θ_sv ≤ θ_sl");
         Near(stall, CheckCase.Number(sheet, "I_lr"), 1e-9);
         Near(stall, CheckCase.Number(sheet, "I_lrg"), 1e-9);
