@@ -20,7 +20,7 @@ public class OvercurrentProtectionCheckTests
             design, CheckKind.OvercurrentProtection, expected, "wire",
             expected == CheckOutcome.Pass ? "no fuse is needed: the supply cannot overload the wire" : "no fuse or breaker protects this wire, and the supply can overload it");
         Assert.Equal(
-            "Read the fault audit of the harness for this wire, or give it a fuse at each end that feeds it.",
+            "Fit a fuse or breaker at the source that the wire's current allows, or a supply that cannot give more than the wire carries.",
             CheckCase.AdviceOf(design, CheckKind.OvercurrentProtection));
         Assert.Equal("Supply lead 20 mΩ.", CheckCase.Steps(design, CheckKind.OvercurrentProtection, "I_k ≤ I_z").Steps.First(s => s.Symbol?.Spec == "I_k").Reason);
     }
