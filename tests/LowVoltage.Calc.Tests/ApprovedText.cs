@@ -1,4 +1,6 @@
 using System.Runtime.CompilerServices;
+using System.Security.Cryptography;
+using System.Text;
 
 namespace LowVoltage.Calc.Tests;
 
@@ -15,6 +17,9 @@ internal static class ApprovedText
 
         Assert.Equal(Read(name), written);
     }
+
+    /// <summary>What stands for a long text of which the like has been read elsewhere: it shows that it changed.</summary>
+    internal static string Digest(string text) => Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16].ToLowerInvariant();
 
     internal static string Read(string name)
     {

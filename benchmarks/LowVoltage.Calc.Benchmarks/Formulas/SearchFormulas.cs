@@ -62,10 +62,8 @@ public readonly struct OperatingPointOfPower : IFormula
 public readonly struct OperatingPointOfLamp : IFormula
 {
     private static readonly Load Lamp = Load.Lamp(Power.FromWatts(60), ElectricPotential.FromVolts(12));
-    private static readonly FixedConductorTemperature Fixed = FixedConductorTemperature.Of(Given.Wire.Conductor, 60);
-    private static readonly double Ohms20 = Given.Path.OhmsAt(20);
 
-    public double Raw(Case x) => OperatingPointKernel.Solve(x.Volts, 0, Ohms20, Fixed, Lamp, LoadState.Running).Volts;
+    public double Raw(Case x) => LoopKernel.Solve(x.Volts, Given.PathOhms, 0, Lamp, LoadState.Running).Volts;
 
     public double Typed(Case x) => OperatingPoint.Solve(Source.Ideal(x.Voltage), Given.Path, Lamp, Given.Warm).VoltageAtLoad.Volts;
 }

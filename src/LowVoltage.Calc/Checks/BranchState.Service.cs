@@ -61,7 +61,8 @@ internal sealed partial class BranchState
 
         for (int i = 0; i < stretches.Length; i++)
         {
-            serviceCelsius[i] = stretches[i].TrySteadyCelsius(HeatingIn(i), out double celsius) ? celsius : stretches[i].Conductor.Material.MeltingPointCelsius;
+            double melting = stretches[i].Conductor.Material.MeltingPointCelsius;
+            serviceCelsius[i] = stretches[i].TrySteadyCelsius(HeatingIn(i), out double celsius) ? Math.Min(celsius, melting) : melting;
         }
 
         known |= Known.Service;

@@ -29,8 +29,6 @@ internal sealed class BreakingCapacityCheck()
 
     internal override bool IsCuredBySize(BranchState at) => false;
 
-    internal override bool NeedsFuseData => true;
-
     internal override bool IsQuick => true;
 
     internal override bool TryAsk(BranchState at, out CheckResult result)

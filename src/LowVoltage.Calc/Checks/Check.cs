@@ -39,9 +39,6 @@ internal abstract class Check(int order, string id, string name, string unit, bo
     /// <summary>Whether it only compares numbers that are known already: such checks are asked first where a candidate may be out soon.</summary>
     internal virtual bool IsQuick => false;
 
-    /// <summary>Whether a lack of published fuse data is what leaves it undetermined.</summary>
-    internal virtual bool NeedsFuseData => false;
-
     /// <summary>Whether its share of the limit says something of its own beside the other checks; one that repeats another on a different scale decides only among its like.</summary>
     internal virtual bool Governs => true;
 

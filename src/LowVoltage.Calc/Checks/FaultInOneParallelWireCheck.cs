@@ -20,8 +20,6 @@ internal sealed class FaultInOneParallelWireCheck()
         NeverOpens,
     }
 
-    internal override bool NeedsFuseData => true;
-
     internal override string Where => "wire";
 
     internal override bool TryAsk(BranchState at, out CheckResult result)
@@ -72,7 +70,7 @@ internal sealed class FaultInOneParallelWireCheck()
         Working.Symbol energy = sheet.Board.LookUp("greatest Joule integral that the fuse lets through there", "I²t_w", point.Joules, "A²·s", null, "From its longest times, over all currents that may flow.");
         Working.Symbol own = sheet.Board.Step("Joule integral in that wire", "I²t_1", Working.Formula.Square(share) * energy, point.Share * point.Share * point.Joules, "A²·s", null);
         sheet.Value(this, Heating.AdiabaticHeating.WriteFinal(
-            sheet.Board, s.Conductor.Material, sheet.EffectiveSection(s.Conductor), own, sheet.FaultStart(stretch), Math.Min(point.Celsius, s.Conductor.Material.MeltingPointCelsius)));
+            sheet.Board, s.Conductor.Material, sheet.EffectiveSection(s.Conductor), own, sheet.FaultStart(stretch), Math.Min(point.Celsius, s.Conductor.Material.MeltingPointCelsius), "w"));
         sheet.Limit(this, sheet.Board.LookUp("limit of the insulation in a short circuit", "θ_sc", limit, "°C", s.Site.Insulation.Reference, "For at most 5 s."));
     }
 

@@ -19,8 +19,6 @@ internal sealed class FaultOpensFuseCheck()
     private const byte SupplyIsWeak = 100;
     private const byte NoTimes = 101;
 
-    internal override bool NeedsFuseData => true;
-
     internal override string Where => "far end";
 
     internal override bool TryAsk(BranchState at, out CheckResult result)
@@ -77,15 +75,8 @@ internal sealed class FaultOpensFuseCheck()
             ? sheet.Board.LookUp("voltage that is left for the fault", "V_left", at.Weakest.MinimumVolts, "V", null, "The other circuits keep feeding their current into the shared return: what they drop there is taken off.")
             : sheet.Source.Volts(SupplyLevel.Minimum);
         (PathSteps steps, Symbol wires) = sheet.HotPath();
-        double farEnd = at.FarEnd.FirstAmperes;
-        if (double.IsInfinity(farEnd) || farEnd <= 0)
-        {
-            sheet.Board.State("least short-circuit current at the far end", "Nothing bounds it, or nothing is left to drive it.");
-            return;
-        }
-
         Symbol first = sheet.ShortCurrent(
-            "least short-circuit current at the far end", "I_f", volts, sheet.Source.Ohms(SupplyLevel.Minimum), wires, farEnd, $"{sheet.Source.Weakest} The path is as hot as its insulation allows.");
+            "least short-circuit current at the far end", "I_f", volts, sheet.Source.Ohms(SupplyLevel.Minimum), wires, at.FarEnd.FirstAmperes, $"{sheet.Source.Weakest} The path is as hot as its insulation allows.");
         if (result.Outcome == CheckOutcome.Undetermined || at.Fuse!.FaultCurve is not { } curve || at.SupplyIsWeak)
         {
             return;

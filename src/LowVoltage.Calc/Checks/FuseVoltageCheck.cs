@@ -18,8 +18,6 @@ internal sealed class FuseVoltageCheck()
 
     internal override bool IsCuredBySize(BranchState at) => false;
 
-    internal override bool NeedsFuseData => true;
-
     /// <summary>Whether a fuse is known to be made for less than the highest voltage.</summary>
     internal static bool IsBelow(BranchState at, FuseRating fuse) => fuse.VoltageBasis == RatingBasis.DirectCurrent && fuse.Series.Volts < at.Source.MaximumVolts;
 

@@ -20,8 +20,6 @@ internal sealed class InrushHeldCheck()
 {
     private static readonly Reference StartReference = Reference.CommonPractice("a fuse must not open while its load starts");
 
-    internal override bool NeedsFuseData => true;
-
     internal override bool IsOfStart => true;
 
     internal override bool TryAsk(BranchState at, out CheckResult result)

@@ -36,8 +36,6 @@ internal sealed class OverloadTemperatureCheck()
         Reached,
     }
 
-    internal override bool NeedsFuseData => true;
-
     internal override string Where => "wire";
 
     internal override bool TryAsk(BranchState at, out CheckResult result)

@@ -15,8 +15,6 @@ internal sealed class SelectivityOfFusesCheck()
 {
     internal override bool Governs => false;
 
-    internal override bool NeedsFuseData => true;
-
     internal override string Where => "main fuse";
 
     internal override bool IsCuredBySize(BranchState at) => false;

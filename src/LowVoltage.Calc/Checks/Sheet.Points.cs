@@ -126,16 +126,12 @@ internal sealed partial class Sheet
     // The stretches of the path stand in the same order as those of the state.
     private RatedSymbols? RatedLetters(Segment segment)
     {
-        int at = Array.FindIndex(Path.FeedArray, s => ReferenceEquals(s, segment));
-        if (at < 0)
-        {
-            int back = Array.FindIndex(Path.BackArray, s => ReferenceEquals(s, segment));
-            at = back < 0 ? -1 : Path.FeedArray.Length + back;
-        }
+        int feed = Array.FindIndex(Path.FeedArray, s => ReferenceEquals(s, segment));
+        int at = feed >= 0 ? feed : Path.FeedArray.Length + Array.FindIndex(Path.BackArray, s => ReferenceEquals(s, segment));
 
         // Of a design the first stretch is feed and return together.
         at = Math.Min(at, At.Stretches.Length - 1);
-        if (at < 0 || !IsRated(at) || At.Stretches[at].Stated is not null)
+        if (!IsRated(at) || At.Stretches[at].Stated is not null)
         {
             return null;
         }

@@ -13,20 +13,6 @@ internal sealed partial class Sheet
 
     internal (Symbol Amperes, Symbol Celsius) RatingOf(int stretch) => ratings[stretch];
 
-    /// <summary>The rating of a conductor of the path, for its temperature at a current.</summary>
-    internal (Symbol Amperes, Symbol Celsius)? RatingOf(Conductor conductor)
-    {
-        foreach (KeyValuePair<int, (Symbol, Symbol)> known in ratings)
-        {
-            if (ReferenceEquals(At.Stretches[known.Key].Conductor, conductor) && ReferenceEquals(At.Stretches[known.Key].Site, At.Site))
-            {
-                return known.Value;
-            }
-        }
-
-        return null;
-    }
-
     internal RatingLetters LettersOf(int stretch) => new() { Board = Board, Ambient = AmbientOf(stretch), Limit = ContinuousOf(stretch), Mark = MarkOf(stretch) };
 
     /// <summary>What tells the letters of a stretch from others': the conductor's mark, and the place's where several differ.</summary>

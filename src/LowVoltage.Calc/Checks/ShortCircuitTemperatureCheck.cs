@@ -18,8 +18,6 @@ internal sealed class ShortCircuitTemperatureCheck()
 {
     private const byte NotRated = 1;
 
-    internal override bool NeedsFuseData => true;
-
     internal override string Where => "wire";
 
     internal override bool TryAsk(BranchState at, out CheckResult result)

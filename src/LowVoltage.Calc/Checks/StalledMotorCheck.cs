@@ -27,12 +27,7 @@ internal sealed class StalledMotorCheck()
         Melts,
     }
 
-    internal override bool NeedsFuseData => true;
-
     internal override bool IsOfStart => true;
-
-    // A fuse that need not open on a stall is no matter of size: it is the motor's own protection that is missing.
-    internal override bool IsCuredBySize(BranchState at) => true;
 
     internal override string Where => "wire";
 

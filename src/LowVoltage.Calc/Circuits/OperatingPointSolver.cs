@@ -2,7 +2,7 @@ using LowVoltage.Calc.Quantities;
 
 namespace LowVoltage.Calc.Circuits;
 
-/// <summary>Joins source, path and load to the kernel, and takes its answer apart again.</summary>
+/// <summary>Joins source, path and load to the loop, and takes its answer apart again.</summary>
 internal static class OperatingPointSolver
 {
     internal static OperatingPoint Solve(
@@ -12,7 +12,7 @@ internal static class OperatingPointSolver
         if (state == LoadState.Peak && model.DependsOnCurrent)
         {
             // A peak is over before the conductor warms up: the conductor is as warm as in steady running.
-            KernelPoint running = Run(source, path, load, temperature, model, level, LoadState.Running);
+            LoopPoint running = Run(source, path, load, temperature, model, level, LoadState.Running);
             if (!running.Exists)
             {
                 return Finish(source, path, load, temperature, model, level, state, running);
@@ -45,17 +45,16 @@ internal static class OperatingPointSolver
         return own.AmbientCelsius + own.RiseKelvins;
     }
 
-    private static KernelPoint Run(
+    private static LoopPoint Run(
         Source source, CircuitPath path, Load load, ConductorTemperature temperature, in PathTemperature model, SupplyLevel level, LoadState state)
     {
         SourceNumbers numbers = source.Numbers;
         double shared = SharedOhms(path, temperature);
         double stated = path.Return.Kind == ReturnKind.SharedSegments ? shared : 0;
-        return OperatingPointKernel.Solve(
+        return LoopKernel.Solve(
             numbers.VoltsAt(level) - (shared * path.Return.OtherAmperes),
-            numbers.OhmsAt(level) + path.FixedOhms + stated,
-            model.Ohms20,
-            model,
+            numbers.OhmsAt(level) + path.FixedOhms + stated + model.Ohms,
+            model.OhmsPerSquareAmpere,
             load,
             state,
             numbers.HeldAmperes);
@@ -69,7 +68,7 @@ internal static class OperatingPointSolver
         in PathTemperature model,
         SupplyLevel level,
         LoadState state,
-        in KernelPoint point)
+        in LoopPoint point)
     {
         SourceNumbers numbers = source.Numbers;
         double openVolts = numbers.VoltsAt(level);
@@ -81,7 +80,9 @@ internal static class OperatingPointSolver
 
         if (numbers.Action == LimitAction.Disconnects && point.Amperes > numbers.LimitAmperes)
         {
-            double most = numbers.LimitAmperes * (openVolts - (path.Return.OtherAmperes * SharedOhms(path, temperature)) - (numbers.LimitAmperes * point.Ohms));
+            // As warm as what it would draw makes it: Kirchhoff gives the resistance.
+            double left = openVolts - (path.Return.OtherAmperes * SharedOhms(path, temperature));
+            double most = numbers.LimitAmperes * (left - (numbers.LimitAmperes * (left - point.Volts) / point.Amperes));
             return none(
                 NoOperatingPoint.SourceDisconnects,
                 Math.Max(0, most),
@@ -139,7 +140,7 @@ internal static class OperatingPointSolver
         };
 
     // The drop of the whole path, part by part in the order in which they stand; false where a conductor would melt.
-    private static bool TryDrop(CircuitPath path, ConductorTemperature temperature, in PathTemperature model, in KernelPoint point, out double volts, out Segment? melts)
+    private static bool TryDrop(CircuitPath path, ConductorTemperature temperature, in PathTemperature model, in LoopPoint point, out double volts, out Segment? melts)
     {
         volts = 0;
         melts = null;
@@ -216,7 +217,7 @@ internal static class OperatingPointSolver
         }
     }
 
-    private static string Explain(in KernelPoint point)
+    private static string Explain(in LoopPoint point)
     {
         string most = $"at most {Accept.Text(point.LargestWatts)} W can reach the load";
         return point.Reason switch

@@ -106,12 +106,12 @@ public static partial class AdiabaticHeating
         return board.Build();
     }
 
-    /// <summary>Writes how a Joule integral leads to a temperature.</summary>
-    internal static Symbol WriteFinal(SolutionBuilder board, ConductorMaterial material, Symbol s, Symbol energy, Symbol start, double final)
+    /// <summary>Writes how a Joule integral leads to a temperature; the mark tells its letters from those of another on the same sheet.</summary>
+    internal static Symbol WriteFinal(SolutionBuilder board, ConductorMaterial material, Symbol s, Symbol energy, Symbol start, double final, string mark = "")
     {
         (Symbol square, Symbol beta) = Constant(board, material);
         Symbol x = board.Step(
-            "Joule integral over what the metal stands for a factor e", "x", energy / (square * Formula.Square(s)), energy.Value / (square.Value * s.Value * s.Value), "", Reference, Inside);
+            "Joule integral over what the metal stands for a factor e", mark.Length == 0 ? "x" : "x_" + mark, energy / (square * Formula.Square(s)), energy.Value / (square.Value * s.Value * s.Value), "", Reference, Inside);
         Formula hot = start + ((start + beta) * (Formula.Exponential(x) - 1));
         bool melts = final >= material.MeltingPointCelsius;
         if (melts)
@@ -121,7 +121,7 @@ public static partial class AdiabaticHeating
         }
 
         return board.Step(
-            "temperature at the end", "θ_f", hot, final, "°C", Reference, "Resistance grows as the metal warms, so the temperature grows faster and faster.", RoundingDirection.Up);
+            "temperature at the end", "θ_f" + mark, hot, final, "°C", Reference, "Resistance grows as the metal warms, so the temperature grows faster and faster.", RoundingDirection.Up);
     }
 
     private static WorkedSolution Time(

@@ -20,8 +20,6 @@ internal struct Element
     /// <summary>Whether it is out of the circuit: a load switched off, a source disconnected.</summary>
     internal bool Off;
 
-    internal readonly bool Gives => Law is ElementLaw.Supply or ElementLaw.Solar || (Law == ElementLaw.Line && A != 0);
-
     internal static Element Resistance(int a, int b, double ohms) => New(ElementLaw.Line, a, b, 0, 1 / ohms);
 
     internal static Element Wire(int a, int b, double ohms, double cubic) => New(ElementLaw.Cubic, a, b, ohms, cubic);

@@ -92,9 +92,6 @@ internal sealed partial class NetworkSolver
     /// <summary>Sets the voltage of a tie.</summary>
     internal void SetTie(int tie, double volts) => ties[tie] = ties[tie] with { Volts = volts };
 
-    /// <summary>Voltage across an element at the last solution.</summary>
-    internal double VoltsAcross(int element) => x[positive[element]] - x[negative[element]] + across[element];
-
     private static double Straight(in Element element) => element.Law switch
     {
         ElementLaw.Line => element.B,

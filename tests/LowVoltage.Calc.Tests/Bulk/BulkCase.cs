@@ -123,7 +123,7 @@ public sealed class BulkCase
     // The solver behind OperatingPoint, given the resistance as it is.
     private static double Volts(double[] x, Load load)
     {
-        KernelPoint point = OperatingPointKernel.Solve(x[0], x[1], 0, new FixedConductorTemperature(20, 1), load, LoadState.Running);
+        LoopPoint point = LoopKernel.Solve(x[0], x[1], 0, load, LoadState.Running);
         return point.Exists ? point.Volts : 0;
     }
 

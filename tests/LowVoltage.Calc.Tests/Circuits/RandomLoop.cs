@@ -8,7 +8,7 @@ internal sealed class RandomLoop
 {
     internal const int Kinds = 9;
 
-    private readonly SelfHeatedConductorTemperature model;
+    private readonly Copper model;
     private readonly double conductorOhms;
     private readonly double sourceOhms;
     private readonly double limit;
@@ -19,7 +19,8 @@ internal sealed class RandomLoop
         double rated = 2 * Math.Pow(100, random.NextDouble());
         conductorOhms = Volts / rated * 0.5 * Math.Pow(10, -3 * random.NextDouble());
         sourceOhms = conductorOhms * random.NextDouble();
-        model = new SelfHeatedConductorTemperature(Paths.Awg(12), 20 + (40 * random.NextDouble()), rated, 61 + (60 * random.NextDouble()));
+        double ambient = 20 + (40 * random.NextDouble());
+        model = new Copper(ambient, (61 + (60 * random.NextDouble()) - ambient) / (rated * rated));
         // Up to twice the largest power without heating.
         double share = 0.0005 * Math.Pow(4000, random.NextDouble()), most = Volts * Volts / (4 * (conductorOhms + sourceOhms));
         Watts = share * most;
@@ -55,8 +56,8 @@ internal sealed class RandomLoop
 
     internal LoopPoint Closed() => LoopKernel.Solve(Volts, Ohms, Cubic, Load, LoadState.Running, limit);
 
-    internal KernelPoint Bracketed() => BracketedLoop.Solve(
-        Volts, sourceOhms, conductorOhms, new BracketedModel<SelfHeatedConductorTemperature>(model), Load, LoadState.Running, limit);
+    internal LoopPoint Bracketed() => BracketedLoop.Solve(
+        Volts, sourceOhms, conductorOhms, model, Load, LoadState.Running, limit);
 
     /// <summary>By how much a relative error of the circuit's numbers grows: 1 far from the largest power, without end at it.</summary>
     internal double Steepness(in LoopPoint point)
@@ -89,13 +90,17 @@ internal sealed class RandomLoop
         };
     }
 
-    private readonly struct BracketedModel<TModel>(TModel model) : IBracketedTemperature
-        where TModel : struct, IConductorTemperature
+    /// <summary>Copper (IEC 60028) whose rise goes with the square of the current.</summary>
+    private readonly struct Copper(double ambient, double risePerSquareAmpere) : IBracketedTemperature
     {
-        public bool DependsOnCurrent => model.DependsOnCurrent;
+        private const double Alpha = 0.00393;
 
-        public double CelsiusAt(double heatingAmperes) => model.CelsiusAt(heatingAmperes);
+        public bool DependsOnCurrent => true;
 
-        public double RatioAt(double heatingAmperes) => model.RatioAt(heatingAmperes);
+        public double RatioPerSquareAmpere => Alpha * risePerSquareAmpere;
+
+        public double CelsiusAt(double heatingAmperes) => ambient + (risePerSquareAmpere * heatingAmperes * heatingAmperes);
+
+        public double RatioAt(double heatingAmperes) => 1 + (Alpha * (CelsiusAt(heatingAmperes) - 20));
     }
 }

@@ -9,6 +9,7 @@ namespace LowVoltage.Calc.Tests.Conventions;
 
 /// <summary>Everything that the library carries, tables, series, rules, materials, with its sources, as text: a shipped value or a source never changes unnoticed.</summary>
 /// <remarks>
+/// What has been written once is not written again, and of a long list the first two and the last stand for all, with a digest of the rest.
 /// Whether the values are right is tested against published tables in Validation. To renew after a change that is meant: run with the environment variable
 /// <c>APPROVE_CATALOGUE</c> set to 1, read the difference, commit it, and note it in the changelog under "Reference data".
 /// </remarks>
@@ -20,20 +21,21 @@ public class CatalogueTests
     public void WhatIsCarried_IsWhatWasReviewed()
     {
         StringBuilder all = new();
+        HashSet<string> known = [];
         // The schemas of documents have files of their own, and a test that compares them.
         foreach (Type type in typeof(Reference).Assembly.GetExportedTypes().Where(type => type.Namespace != "LowVoltage.Calc.Documents").OrderBy(type => type.FullName, StringComparer.Ordinal))
         {
             foreach (PropertyInfo property in type.GetProperties(BindingFlags.Public | BindingFlags.Static).OrderBy(p => p.Name, StringComparer.Ordinal))
             {
                 all.Append("## ").Append(type.FullName!["LowVoltage.Calc.".Length..]).Append('.').Append(property.Name).Append('\n');
-                Write(all, property.GetValue(null), 1);
+                Of(property.GetValue(null), 1).Write(all, 1, known);
             }
         }
 
         foreach (object made in Made())
         {
             all.Append("## made: ").Append(made.GetType().Name).Append('\n');
-            Write(all, made, 1);
+            Of(made, 1).Write(all, 1, known);
         }
 
         ApprovedText.Check("catalogue.txt", all.ToString(), "APPROVE_CATALOGUE");
@@ -57,51 +59,24 @@ public class CatalogueTests
         ];
     }
 
-    private static void Write(StringBuilder all, object? value, int level)
+    private static CatalogueNode Of(object? value, int level) => value switch
     {
-        string? plain = value switch
-        {
-            null => "none",
-            string text => text,
-            double number => number.ToString("G12", CultureInfo.InvariantCulture),
-            Enum or bool or int => Convert.ToString(value, CultureInfo.InvariantCulture),
-            IQuantity quantity => ((double)quantity.Value).ToString("G12", CultureInfo.InvariantCulture) + " " + quantity.Unit,
-            Reference source => source + " | " + source.Note,
-            _ => null,
-        };
-        if (plain is not null)
-        {
-            all.Append(' ', all[^1] == ':' ? 1 : level).Append(plain).Append('\n');
-        }
-        else if (value is IEnumerable items)
-        {
-            Break(all);
-            foreach (object item in items)
-            {
-                Write(all, item, level + 1);
-            }
-        }
-        else
-        {
-            Break(all);
-            all.Append(' ', level).Append(Convert.ToString(value, CultureInfo.InvariantCulture)).Append('\n');
-            if (level < Depth)
-            {
-                foreach (PropertyInfo property in value!.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance)
-                    .Where(p => p.GetIndexParameters().Length == 0).OrderBy(p => p.Name, StringComparer.Ordinal))
-                {
-                    all.Append(' ', level).Append(property.Name).Append(':');
-                    Write(all, property.GetValue(value), level + 1);
-                }
-            }
-        }
-    }
+        null => new("none"),
+        string text => new(text),
+        double number => new(number.ToString("G12", CultureInfo.InvariantCulture)),
+        Enum or bool or int => new(Convert.ToString(value, CultureInfo.InvariantCulture)!),
+        IQuantity quantity => new(((double)quantity.Value).ToString("G12", CultureInfo.InvariantCulture) + " " + quantity.Unit),
+        Reference source => new(source + " | " + source.Note),
+        IEnumerable items => new("", [.. items.Cast<object>().Select(item => Of(item, level + 1))]) { IsList = true },
+        _ => new(Convert.ToString(value, CultureInfo.InvariantCulture)!, level < Depth ? [.. Properties(value, level)] : []),
+    };
 
-    private static void Break(StringBuilder all)
-    {
-        if (all[^1] == ':')
-        {
-            all.Append('\n');
-        }
-    }
+    // What is not there is left out: should it come, it shows.
+    private static IEnumerable<CatalogueNode> Properties(object value, int level) =>
+        from property in value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance)
+        where property.GetIndexParameters().Length == 0
+        orderby property.Name
+        let inner = property.GetValue(value)
+        where inner is not null
+        select Of(inner, level + 1).Named(property.Name);
 }

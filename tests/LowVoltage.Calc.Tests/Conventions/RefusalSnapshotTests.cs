@@ -6,6 +6,7 @@ namespace LowVoltage.Calc.Tests.Conventions;
 
 /// <summary>What the public surface says when it refuses, each kind of message once, as text that a person reads when it changes.</summary>
 /// <remarks>
+/// Below each type stand the messages that no type before it has; a digest stands for all of them, member by member.
 /// That it refuses what it should is tested with each member. To renew after a change that is meant: run with the environment variable <c>APPROVE_REFUSALS</c> set to 1, read the
 /// difference, commit it.
 /// </remarks>
@@ -20,16 +21,16 @@ public partial class RefusalSnapshotTests
     public void Refusals_AreThoseThatWereReviewed()
     {
         StringBuilder all = new();
-        foreach ((string name, MethodBase method) in Members().OrderBy(m => m.Key, StringComparer.Ordinal))
+        HashSet<string> kinds = [];
+        foreach (IGrouping<string, (string Name, string[] Said)> type in Members().OrderBy(m => m.Key, StringComparer.Ordinal)
+            .Select(m => (m.Key, Said: (string[])[.. Refusals(m.Key, m.Value).Values.Order(StringComparer.Ordinal)])).Where(m => m.Said.Length > 0)
+            .GroupBy(m => m.Key.Split('.')[0]))
         {
-            Dictionary<string, string> said = Refusals(name, method);
-            if (said.Count > 0)
+            string whole = string.Join("\n", type.Select(member => member.Name + "\n" + string.Join("\n", member.Said)));
+            all.Append($"{type.Key}: {type.Count()} members, {type.Sum(member => member.Said.Length)} messages, {ApprovedText.Digest(whole)}\n");
+            foreach (string message in type.SelectMany(member => member.Said).Where(message => kinds.Add(Numbers().Replace(message, "#"))))
             {
-                all.Append(name).Append('\n');
-                foreach (string message in said.Values.OrderBy(message => message, StringComparer.Ordinal))
-                {
-                    all.Append("  ").Append(message).Append('\n');
-                }
+                all.Append("  ").Append(message).Append('\n');
             }
         }
 

@@ -16,7 +16,7 @@ internal static class BracketedLoop
     // What a point may miss Kirchhoff by, of the voltage.
     private const double Consistent = 1e-6;
 
-    internal static KernelPoint Solve<TTemperature>(
+    internal static LoopPoint Solve<TTemperature>(
         double volts, double fixedOhms, double conductorOhms20, in TTemperature temperature, Load load, LoadState state, double limitAmperes = double.PositiveInfinity)
         where TTemperature : struct, IBracketedTemperature
     {
@@ -37,7 +37,7 @@ internal static class BracketedLoop
                 return None(circuit, limitAmperes);
             }
 
-            return new KernelPoint(i, heat, u, r, temperature.CelsiusAt(heat), false);
+            return new LoopPoint(i, heat, u, false);
         }
 
         return AtLimit(circuit, limitAmperes);
@@ -163,7 +163,7 @@ internal static class BracketedLoop
     }
 
     // The source holds its limit: the load settles where it draws just that, at the highest such voltage the source can still give.
-    private static KernelPoint AtLimit<TTemperature>(in BracketedCircuit<TTemperature> circuit, double limit)
+    private static LoopPoint AtLimit<TTemperature>(in BracketedCircuit<TTemperature> circuit, double limit)
         where TTemperature : struct, IBracketedTemperature
     {
         LoadLaw law = circuit.Law;
@@ -182,14 +182,14 @@ internal static class BracketedLoop
 
         if (!(u > 0) || u > circuit.Volts)
         {
-            return new KernelPoint(NoOperatingPoint.SourceLimit, Math.Max(0, limit * most));
+            return new LoopPoint(NoOperatingPoint.SourceLimit, Math.Max(0, limit * most));
         }
 
         double heat = Math.Min(circuit.Heating(u), limit), r = circuit.OhmsAt(heat);
-        return double.IsInfinity(r) ? None(circuit, limit) : new KernelPoint(limit, heat, u, r, circuit.Temperature.CelsiusAt(heat), true);
+        return double.IsInfinity(r) ? None(circuit, limit) : new LoopPoint(limit, heat, u, true);
     }
 
-    private static KernelPoint None<TTemperature>(in BracketedCircuit<TTemperature> circuit, double limit)
+    private static LoopPoint None<TTemperature>(in BracketedCircuit<TTemperature> circuit, double limit)
         where TTemperature : struct, IBracketedTemperature =>
         new(circuit.Law.Watts > 0 ? NoOperatingPoint.PowerOutOfReach : NoOperatingPoint.CurrentOutOfReach, LargestWatts(circuit, limit));
 

@@ -1,0 +1,68 @@
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Circuits;
+using static LowVoltage.Calc.Tests.Design.Ask;
+
+namespace LowVoltage.Calc.Tests.Checks;
+
+public class OvercurrentProtectionCheckTests
+{
+    private static readonly Load Load = Load.ConstantCurrent(A(5));
+
+    [Theory]
+    [InlineData(31.999, CheckOutcome.Pass)]
+    [InlineData(32, CheckOutcome.Pass)]
+    [InlineData(32.001, CheckOutcome.Fail)]
+    public void SupplyAroundTheWiresCurrent_PassesAndFails(double amperes, CheckOutcome expected)
+    {
+        CircuitDesign design = CheckCase.Verify(Load, null, source: Source.CurrentLimited(V(12), A(amperes)));
+        design.Is(CheckKind.OvercurrentProtection, amperes, 32, 1e-12);
+        CheckCase.Answers(
+            design, CheckKind.OvercurrentProtection, expected, "wire",
+            expected == CheckOutcome.Pass ? "no fuse is needed: the supply cannot overload the wire" : "no fuse or breaker protects this wire, and the supply can overload it");
+        Assert.Equal(
+            "Fit a fuse or breaker at the source that the wire's current allows, or a supply that cannot give more than the wire carries.",
+            CheckCase.AdviceOf(design, CheckKind.OvercurrentProtection));
+        Assert.Equal("Supply lead 20 mΩ.", CheckCase.Steps(design, CheckKind.OvercurrentProtection, "I_k ≤ I_z").Steps.First(s => s.Symbol?.Spec == "I_k").Reason);
+    }
+
+    [Fact]
+    public void BatteryThroughItsLead_ByOhmsLaw()
+    {
+        CircuitDesign design = CheckCase.Verify(Load, null);
+        design.Is(CheckKind.OvercurrentProtection, 14.4 / (0.0036 + CheckCase.Lead), 32, 1e-12);
+        Assert.Equal(CheckOutcome.Fail, design.Of(CheckKind.OvercurrentProtection).Outcome);
+    }
+
+    [Fact]
+    public void SourceWithoutResistance_FailsInWords()
+    {
+        CircuitDesign design = CheckCase.Verify(CheckCase.Asked(Load, Source.Ideal(V(12)), upstreamMilliOhms: null), null);
+        CheckCase.Answers(design, CheckKind.OvercurrentProtection, CheckOutcome.Fail, "wire", "no fuse or breaker protects this wire, and the supply can overload it");
+        Assert.Null(design.Of(CheckKind.OvercurrentProtection).Value);
+        CheckCase.Stated(design, CheckKind.OvercurrentProtection);
+    }
+
+    [Fact]
+    public void SeveralStretches_TheWeakestIsNamed()
+    {
+        CircuitRequirements asked = CheckCase.Asked(Load, Source.CurrentLimited(V(12), A(20)));
+        CircuitPath path = CircuitPath.Create([Segment.Create(RoadVehicle(4), M(2)), Segment.Create(RoadVehicle(1), M(0.2))], asked.Return);
+        CircuitDesign design = CircuitDesigner.Verify(asked, path, null, CheckCase.Table);
+        design.Is(CheckKind.OvercurrentProtection, 20, 19, 1e-12);
+        Assert.Equal("feed, 0.2 m of 1 mm² road-vehicle copper", design.Of(CheckKind.OvercurrentProtection).Where);
+        CircuitDesign ideal = CircuitDesigner.Verify(CheckCase.Asked(Load, Source.Ideal(V(12)), upstreamMilliOhms: null), path, null, CheckCase.Table);
+        Assert.Equal("feed, 0.2 m of 1 mm² road-vehicle copper", ideal.Of(CheckKind.OvercurrentProtection).Where);
+    }
+
+    [Fact]
+    public void WireThatIsNotRated_IsUndetermined()
+    {
+        CircuitRequirements asked = CheckCase.Asked(Load);
+        CircuitDesign design = CircuitDesigner.Verify(asked, CircuitPath.Create(Segment.Create(Awg(2), M(3)), asked.Return), null, CheckCase.Table);
+        CheckCase.Answers(design, CheckKind.OvercurrentProtection, CheckOutcome.Undetermined, "wire", "the wire is not rated here, and no fuse protects it");
+        CheckCase.Stated(design, CheckKind.OvercurrentProtection);
+    }
+
+    [Fact]
+    public void WithAFuse_IsNotAsked() => Assert.Null(CheckCase.Verify(Load, Blade(10)).Find(CheckKind.OvercurrentProtection));
+}

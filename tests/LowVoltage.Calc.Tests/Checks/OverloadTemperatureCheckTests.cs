@@ -1,0 +1,96 @@
+using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Tests.Design;
+using LowVoltage.Calc.Working;
+using static LowVoltage.Calc.Tests.Design.Ask;
+
+namespace LowVoltage.Calc.Tests.Checks;
+
+/// <summary>The bundle of <see cref="StalledMotorCheckTests"/>: 15.05 A. More circuits, worked out whole, are in <see cref="OverloadDesignTests"/>.</summary>
+public class OverloadTemperatureCheckTests
+{
+    private const double Bundled = 32 * 0.825 * 0.57;
+    private static readonly Load Load = Load.ConstantCurrent(A(3));
+
+    [Theory]
+    [InlineData(0.001, CheckOutcome.Pass)]
+    [InlineData(-0.001, CheckOutcome.Fail)]
+    public void SettledTemperature_AroundTheAllowance(double more, CheckOutcome expected)
+    {
+        // 15 A need not open below 20.25 A.
+        double settled = Plain.Heated(7.60, 2.5, 30, Bundled, 70, 70, 20.25, double.PositiveInfinity);
+        OverloadAllowance own = OverloadAllowance.Create(
+            "own", TemperatureDelta.FromKelvins(settled - 70 + more), TemperatureDelta.FromKelvins(90), References.Reference.CommonPractice("made up for a test"));
+        CircuitDesign design = Laid(Blade(15), own);
+        design.Is(CheckKind.OverloadTemperature, settled, settled + more, 1e-6);
+        CheckCase.Answers(design, CheckKind.OverloadTemperature, expected, "wire", $"tightest up to 20.25 A, at which the 15 A {CheckCase.TypeC} need not open");
+        Assert.Same(own.Reference, design.Of(CheckKind.OverloadTemperature).Reference);
+        Assert.Equal(
+            "An overload that the fuse does not interrupt overheats the wire: use a smaller fuse, a larger wire, a cooler place, fewer conductors together, or better insulation.",
+            CheckCase.AdviceOf(design, CheckKind.OverloadTemperature));
+        Assert.Equal(expected == CheckOutcome.Pass, design.Explain().Steps.Single(s => s.Sought == "check: overload temperature").Holds);
+    }
+
+    [Fact]
+    public void WireThatMelts_ShowsItsMeltingPoint()
+    {
+        CircuitRequirements asked = Asked(0.1);
+        CircuitDesign design = CircuitDesigner.Verify(
+            asked, CircuitPath.Create(Segment.Create(RoadVehicle(1), M(0.1)), asked.Return), FaultOpensFuseCheckTests.OwnFuse(5, [(1.35, 3600), (10, 3599)]), CheckCase.Overloads);
+        CheckResult result = design.Of(CheckKind.OverloadTemperature);
+        Assert.Equal(CheckOutcome.Fail, result.Outcome);
+        Assert.EndsWith("where the 5 A fuse (own list) lets the wire melt; its melting point is shown", result.Note, StringComparison.Ordinal);
+        Near(ConductorMaterial.Copper.MeltingPoint.DegreesCelsius, result.Value, 1e-12);
+    }
+
+    [Fact]
+    public void FuseOfUnknownTimes_IsUndetermined()
+    {
+        CircuitDesign design = Laid(CheckCase.Nameless, OverloadAllowance.Ageing240Hours);
+        CheckCase.Answers(design, CheckKind.OverloadTemperature, CheckOutcome.Undetermined, "wire", "no operating times are published for the 10 A fuse (own list)");
+        Assert.StartsWith("What is undetermined about the fuse: get its d.c. voltage", CheckCase.AdviceOf(design, CheckKind.OverloadTemperature), StringComparison.Ordinal);
+        CheckCase.Stated(design, CheckKind.OverloadTemperature);
+    }
+
+    [Fact]
+    public void WireThatIsNotRated_IsUndetermined()
+    {
+        CircuitRequirements asked = Asked(3);
+        CircuitDesign design = CircuitDesigner.Verify(asked, CircuitPath.Create(Segment.Create(Awg(2), M(3)), asked.Return), Blade(15), CheckCase.Overloads);
+        CheckCase.Answers(design, CheckKind.OverloadTemperature, CheckOutcome.Undetermined, "wire", "the wire is not rated here");
+        Assert.StartsWith("The wire has no rating where it runs", CheckCase.AdviceOf(design, CheckKind.OverloadTemperature), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void NoFuse_OrTheRuleOnCurrentsAlone_OrASupplyThatCannot_IsNotAsked()
+    {
+        Assert.Null(Laid(null, OverloadAllowance.Ageing240Hours).Find(CheckKind.OverloadTemperature));
+        Assert.Null(Laid(Blade(15), null).Find(CheckKind.OverloadTemperature));
+        Assert.Null(CheckCase.Verify(Load, Blade(30), CheckCase.Overloads, Source.CurrentLimited(V(12), A(32))).Find(CheckKind.OverloadTemperature));
+        Assert.NotNull(CheckCase.Verify(Load, Blade(30), CheckCase.Overloads, Source.CurrentLimited(V(12), A(33))).Find(CheckKind.OverloadTemperature));
+    }
+
+    [Fact]
+    public void Sheet_ComparesTheNumbersOfTheCheck()
+    {
+        foreach (double fuse in new[] { 7.5, 15, 30 })
+        {
+            CircuitDesign design = Laid(Blade(fuse), OverloadAllowance.Ageing240Hours);
+            SolutionStep step = design.Explain().Steps.Single(s => s.Sought == "check: overload temperature");
+            CheckCase.Steps(design, CheckKind.OverloadTemperature, $"{step.Symbol!.Spec} ≤ {step.Limit!.Spec}");
+            Assert.Contains(design.Explain().Steps, s => s.Kind != StepKind.Comparison && s.Symbol?.Spec == step.Symbol.Spec);
+        }
+    }
+
+    private static CircuitRequirements Asked(double feed) => Circuit(Load, feed: feed, back: ReturnPath.Chassis(MilliOhm(1)), conductors: 12, drop: DropLimit.Percent(20));
+
+    private static CircuitDesign Laid(FuseRating? fuse, OverloadAllowance? allowance)
+    {
+        CircuitRequirements asked = Asked(3);
+        DesignRules rules = new(CheckCase.Overloads) { FusePractice = new FusePractice { Overload = allowance } };
+        return CircuitDesigner.Verify(asked, CircuitPath.Create(Segment.Create(RoadVehicle(2.5), M(3)), asked.Return), fuse, rules);
+    }
+}

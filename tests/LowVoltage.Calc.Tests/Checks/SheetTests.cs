@@ -1,0 +1,95 @@
+using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Tests.Design;
+using LowVoltage.Calc.Working;
+using static LowVoltage.Calc.Tests.Design.Ask;
+
+namespace LowVoltage.Calc.Tests.Checks;
+
+/// <summary>The letters of a sheet: of stretches in places and insulations of their own, of stated temperatures, of numbers that no step gives.</summary>
+public class SheetTests
+{
+    [Fact]
+    public void StretchInItsOwnPlaceAndInsulation_HasItsOwnLetters()
+    {
+        // 1 m of the same wire by the engine: 80 °C, XLPE 90 °C; the rest as ever. By the heat balance, which rates both.
+        CircuitRequirements asked = CheckCase.Asked(Load.ConstantCurrent(A(10)));
+        Wire hot = Wire.Create(RoadVehicle(2.5), InsulationMaterial.CrossLinkedPolyethylene, Length.FromMillimeters(0.5));
+        Segment engine = Segment.Create(hot, M(1)).WithPlace(new Place { Ambient = C(80), LoadedConductors = 1 });
+        CircuitPath path = CircuitPath.Create([Segment.Create(RoadVehicle(2.5), M(2)), engine, Segment.Create(RoadVehicle(2.5), M(1))], asked.Return);
+        CircuitDesign design = CircuitDesigner.Verify(asked, path, Blade(15), new DesignRules(CheckCase.Table) { Ampacity = AmpacityBasis.HeatBalance });
+        WorkedSolution sheet = CheckCase.Steps(design, CheckKind.ConductorTemperature, "θ_h ≤ θ_c2");
+        SolutionStep air = sheet.Steps.First(s => s.Symbol?.Spec == "θ_a2"), limit = sheet.Steps.First(s => s.Symbol?.Spec == "θ_c2");
+        Assert.Equal(("temperature of the air around the stretch of 1 m of 2.5 mm² road-vehicle copper", 80.0, "°C", "As stated for this stretch."), (air.Sought, air.Result!.Value, air.Unit, air.Reason));
+        Assert.Equal(("temperature that the insulation of the stretch of 1 m of 2.5 mm² road-vehicle copper stands continuously", 90.0, "°C"), (limit.Sought, limit.Result!.Value, limit.Unit));
+        Assert.Equal(InsulationMaterial.CrossLinkedPolyethylene.Reference, limit.Source);
+
+        // One rating for the two stretches alike, one for the other, whose section says where.
+        Assert.Single(sheet.Steps, s => s.Symbol?.Spec == "I_z" && s.Kind != StepKind.Comparison);
+        SolutionStep own = Assert.Single(sheet.Steps, s => s.Symbol?.Spec == "I_zp2" && s.Kind != StepKind.Comparison);
+        Assert.Equal($"What 2.5 mm² road-vehicle copper in {engine.Place} carries continuously", own.Section);
+        Assert.Equal(design.Of(CheckKind.ContinuousCurrent).Limit, own.Result);
+        Assert.Equal("feed, 1 m of 2.5 mm² road-vehicle copper", design.Of(CheckKind.ContinuousCurrent).Where);
+    }
+
+    [Fact]
+    public void StretchAtAStatedTemperature_IsComparedAsStated()
+    {
+        CircuitRequirements asked = CheckCase.Asked(Load.ConstantCurrent(A(2)));
+        Segment warm = Segment.Create(RoadVehicle(2.5), M(3)).WithTemperature(ConductorTemperature.At(C(65)));
+        CircuitDesign design = CircuitDesigner.Verify(asked, CircuitPath.Create(warm, asked.Return), Blade(5), CheckCase.Table);
+        design.Is(CheckKind.ConductorTemperature, 65, 70, 1e-12);
+        SolutionStep stated = CheckCase.Steps(design, CheckKind.ConductorTemperature, "θ_h ≤ θ_c").Steps.First(s => s.Symbol?.Spec == "θ_h");
+        Assert.Equal(("conductor temperature in service", "°C", "As stated for this stretch, or hotter by its rating."), (stated.Sought, stated.Unit, stated.Reason));
+        design.Is(CheckKind.VoltageDrop, 2 * (CheckCase.Lead + CheckCase.Chassis + CheckCase.WireOhmsAt(65)), 0.36, 1e-9);
+    }
+
+    [Fact]
+    public void StatedRiseOfParallelWires_GoesWithTheShareOfEach()
+    {
+        // Two of 1.5 mm², 20 °C and 80 °C at 10 A each. 12 A run: 6 A each, 41.6 °C; at start the same.
+        CircuitRequirements asked = CheckCase.Asked(Load.Motor(A(12), A(20), A(20), Duration.FromSeconds(0.1)).WithMinimumVoltage(V(9)));
+        Segment two = Segment.Create(RoadVehicle(1.5), M(3), 2).WithTemperature(ConductorTemperature.SelfHeated(C(20), A(10), C(80)));
+        CircuitDesign design = CircuitDesigner.Verify(asked, CircuitPath.Create(two, asked.Return), Blade(20), CheckCase.Table);
+        double ohms = CheckCase.Lead + CheckCase.Chassis + (1.5 * Plain.PerMeter(12.7, 20 + (60 * 0.36)));
+        design.Is(CheckKind.VoltageDrop, 12 * ohms, 0.36, 1e-9);
+        Near(11.89 - (20 * (0.018 + ohms)), design.Of(CheckKind.StartVoltage).Value, 1e-9);
+    }
+
+    [Fact]
+    public void NumberThatNoStepGives_HasALetterOfTheCheck()
+    {
+        CircuitDesign design = CheckCase.Verify(Load.ConstantCurrent(A(400)), Blade(10));
+        SolutionStep step = CheckCase.Steps(design, CheckKind.PowerDelivery, "P_del ≥ P_want").Steps.Single(s => s.Sought == "check: power delivery");
+        Assert.Equal(("least allowed: power delivery", "W"), (step.Limit!.Meaning, step.Limit.Unit));
+        SolutionStep most = CheckCase.Verify(Load.Lamp(W(60), V(12)), Blade(10)).Explain().Steps.Single(s => s.Sought == "check: fuse holds at start, share of what it withstands");
+        Assert.Equal("most allowed: fuse holds at start, share of what it withstands", most.Limit!.Meaning);
+    }
+
+    [Fact]
+    public void DutyCycleOnAWireThatIsNotRated_StillShowsItsRootMeanSquare()
+    {
+        // A supply that does not change: one point, one letter. 2 Ω for a quarter of the time.
+        CircuitRequirements asked = CheckCase.Asked(Load.Resistance(ElectricResistance.FromOhms(2)).WithDutyCycle(DutyCycle.FromFraction(0.25)), Source.BehindResistance(V(12), MilliOhm(20)));
+        CircuitDesign design = CircuitDesigner.Verify(asked, CircuitPath.Create(Segment.Create(Awg(2), M(3)), asked.Return), Blade(10), CheckCase.Table);
+        SolutionStep rms = Assert.Single(design.Explain().Steps, s => s.Symbol?.Spec == "I_rms");
+        double ohms = 0.020 + CheckCase.Lead + CheckCase.Chassis + (3 * Plain.PerMeter(Plain.AwgPerKilometer(2), 70));
+        Near(0.5 * 12 / (2 + ohms), rms.Result, 1e-9);
+        Assert.Equal("Heat goes with the square of the current: over many short pulses the mean of the squares counts.", rms.Reason);
+    }
+
+    [Fact]
+    public void Givens_NameAltitudeBundleAndWall()
+    {
+        CircuitRequirements asked = new(CheckCase.Asked(Load.ConstantCurrent(A(5))))
+        {
+            Place = new Place { Ambient = C(30), LoadedConductors = 4, BundleLoading = 0.5, Altitude = M(1500) }, Wall = Length.FromMillimeters(0.6),
+        };
+        string[] given = [.. CircuitDesigner.Verify(asked, RoadVehicle(2.5), Blade(10), DesignRules.RoadVehicle).Explain().Givens.Select(g => g.ToString()!.Replace('\u00A0', ' '))];
+        Assert.Contains(given, line => line.Contains("altitude above sea level", StringComparison.Ordinal) && line.Contains("H = 1500 m", StringComparison.Ordinal));
+        Assert.Contains(given, line => line.Contains("share of the bundle's capacity in use", StringComparison.Ordinal) && line.Contains("50 %", StringComparison.Ordinal));
+        Assert.Contains(given, line => line.Contains("wall of the insulation", StringComparison.Ordinal) && line.Contains("0.6 mm", StringComparison.Ordinal));
+    }
+}
