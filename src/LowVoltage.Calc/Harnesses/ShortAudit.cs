@@ -76,7 +76,7 @@ internal sealed class ShortAudit(FaultCase at)
 
             // What opens at the soonest in another order than at the latest has no least time of its own: it may open at any moment from the first one on.
             least = least is { } early && sure && early > ends.Max() ? null : least;
-            bool stated = ((HarnessFuse)at.Harness.BranchArray[fuse]).Rating!.Curve!.LeastLine is not null;
+            bool stated = ((HarnessFuse)at.Harness.BranchArray[fuse]).Rating!.FaultCurve!.LeastLine is not null;
             result.Openings.Add(new FuseOpening(id, stated ? least : null, sure ? ends.Max() : null, amperes.Min(), amperes.Max()));
         }
 

@@ -81,7 +81,7 @@ internal sealed partial class ShortRow
 
     private void Stay(ShortResult result, Course worst, double greatest)
     {
-        int unknown = Array.FindIndex(fuses, k => ((HarnessFuse)at.Harness.BranchArray[k]).Rating!.Curve is null);
+        int unknown = Array.FindIndex(fuses, k => ((HarnessFuse)at.Harness.BranchArray[k]).Rating!.FaultCurve is null);
         if (unknown >= 0)
         {
             (result.Ending, result.Reason) = (FaultEnding.Undetermined, $"No operating times are published for {at.Harness.BranchArray[fuses[unknown]]}.");

@@ -202,7 +202,7 @@ internal sealed partial class ShortRow
         {
             double amperes = Math.Abs(strongest.Amperes[k]);
             if (at.Harness.BranchArray[k] is HarnessFuse fuse && !fuses.Contains(k) && amperes > 0
-                && (fuse.Rating!.Curve is not { } curve ? amperes > fuse.Rating.Amperes : FuseMelting.MayOpen(curve, amperes) && !(curve.TryLeastSeconds(amperes, out double least) && least > by)))
+                && (fuse.Rating!.FaultCurve is not { } curve ? amperes > fuse.Rating.Amperes : FuseMelting.MayOpen(curve, amperes) && !(curve.TryLeastSeconds(amperes, out double least) && least > by)))
             {
                 return true;
             }
@@ -211,7 +211,7 @@ internal sealed partial class ShortRow
         return false;
     }
 
-    private TimeCurrentCurve? CurveOf(int n) => ((HarnessFuse)at.Harness.BranchArray[fuses[n]]).Rating!.Curve;
+    private TimeCurrentCurve? CurveOf(int n) => ((HarnessFuse)at.Harness.BranchArray[fuses[n]]).Rating!.FaultCurve;
 
     /// <summary>The course in one scenario: the current at first, and for every fuse on the way when it has opened for sure and at which current.</summary>
     private sealed class Course(int count, double amperes, double[] others)

@@ -223,5 +223,5 @@ internal sealed class ShortSteps(FaultCase at, ShortStates states, int node, int
         }
     }
 
-    private TimeCurrentCurve? CurveOf(int fuse) => ((HarnessFuse)at.Harness.BranchArray[fuse]).Rating!.Curve;
+    private TimeCurrentCurve? CurveOf(int fuse) => ((HarnessFuse)at.Harness.BranchArray[fuse]).Rating!.FaultCurve;
 }

@@ -104,7 +104,7 @@ public sealed class Tolerances
     /// <exception cref="ArgumentOutOfRangeException">The difference is outside its range.</exception>
     public Tolerances WithAmbient(TemperatureDelta kelvins, bool common = true) => new(this)
     {
-        AmbientKelvins = Accept.Within((double)kelvins.Kelvins, 0, 100, "K", nameof(kelvins)),
+        AmbientKelvins = Accept.Within(Accept.Raw(kelvins), 0, 100, "K", nameof(kelvins)),
         CommonAmbient = common,
     };
 
@@ -124,5 +124,5 @@ public sealed class Tolerances
 
     private static string P(double share) => $"{Accept.Text(100 * share)} %";
 
-    private static double Share(in Ratio share, string name) => Accept.Within((double)share.DecimalFractions, 0, MostShare, "", name);
+    private static double Share(in Ratio share, string name) => 0.01 * Accept.Within(Accept.Raw(share), 0, 100 * MostShare, "%", name);
 }
