@@ -14,7 +14,7 @@ public sealed class DocumentFault
         Message = message;
     }
 
-    /// <summary>The way to the value: <c>$.load.power_W</c>; <c>$</c> is the whole document.</summary>
+    /// <summary>The path to the value, such as <c>$.load.power_W</c>; a dollar sign alone is the whole document.</summary>
     public string Path { get; }
 
     /// <summary>The line in the text, from 1.</summary>
