@@ -37,6 +37,7 @@ public partial class QuestionsPageTests
         Assert.Equal(there.Order(StringComparer.Ordinal), shown.Order(StringComparer.Ordinal));
         Assert.True(shown.Length >= 30, $"{shown.Length} questions");
         Assert.Equal(shown.Length, Heading().Count(page));
+        Assert.Contains($"Yes: {shown.Length} usual questions follow", page, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -61,7 +62,7 @@ public partial class QuestionsPageTests
         MethodInfo method = type.GetMethod(string.Concat(region.Split('-').Select(word => char.ToUpperInvariant(word[0]) + word[1..])), BindingFlags.Public | BindingFlags.Static)!;
         string printed = Snippets.Console.Capture(method.CreateDelegate<Action>());
         Assert.NotEmpty(printed);
-        return $"<!-- question: {typeName}#{region} -->\n```csharp\n{Regions(type)[region]}\n```\n\n```text\n{printed}\n```\n";
+        return $"<!-- question: {typeName}#{region} -->\n```csharp\n{Regions(type)[region]}\n```\n\nprints\n\n```text\n{printed}\n```\n";
     }
 
     private static Dictionary<string, string> Regions(Type type)
@@ -80,7 +81,7 @@ public partial class QuestionsPageTests
         return regions;
     }
 
-    [GeneratedRegex("<!-- question: (?<type>\\w+)#(?<region>[a-z-]+) -->\n```csharp\n.*?```\n\n```text\n.*?```\n", RegexOptions.Singleline)]
+    [GeneratedRegex("<!-- question: (?<type>\\w+)#(?<region>[a-z-]+) -->\n```csharp\n.*?```\n\nprints\n\n```text\n.*?```\n", RegexOptions.Singleline)]
     private static partial Regex Answer();
 
     [GeneratedRegex(@"^### .*\?$", RegexOptions.Multiline)]
