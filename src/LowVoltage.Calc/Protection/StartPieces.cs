@@ -131,7 +131,9 @@ internal sealed class StartPieces
 
     private double AmperesIn(in Piece piece, double left) => Math.Min(path, piece.Base + (piece.Rise * left / (1 + (softness * left))));
 
-    private double SecondsAt(in Piece piece, double above) => -constant * Math.Log(above / (piece.Rise - (softness * above)));
+    // Zero for what it never reaches: then it has fallen to it from the beginning.
+    private double SecondsAt(in Piece piece, double above) =>
+        above * (1 + softness) >= piece.Rise ? 0 : -constant * Math.Log(above / (piece.Rise - (softness * above)));
 
     // Until when, from a time on, the path gives less than is asked for.
     private double Free(in Piece piece, double from, double to)
