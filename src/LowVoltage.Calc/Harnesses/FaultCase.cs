@@ -59,19 +59,23 @@ internal sealed class FaultCase
     internal HarnessState? SolveShort(FaultScenario scenario, int node, int to) => NetworkOf(scenario, node, to, [])?.Solve(scenario.Level);
 
     /// <summary>The harness with a short and some fuses open; null where nothing bounds the current.</summary>
-    internal HarnessNetwork? NetworkOf(FaultScenario scenario, int node, int to, IReadOnlyCollection<int> open)
+    internal HarnessNetwork? NetworkOf(FaultScenario scenario, int node, int to, IReadOnlyCollection<int> open) =>
+        Joined(node, to, open) ? null : NetworkOf(scenario, open, (node, to, 0));
+
+    /// <summary>The harness in a scenario with some branches open, and perhaps a short.</summary>
+    internal HarnessNetwork NetworkOf(FaultScenario scenario, IReadOnlyCollection<int> open, (int A, int B, double Ohms)? fault)
     {
         HarnessChange change = new()
         {
             Open = open,
-            Short = (node, to, 0),
+            Short = fault,
             Ohms = OhmsOf(scenario),
             BatteriesOnly = scenario.BatteriesOnly,
             LoadsOff = !scenario.LoadsOn,
             LoadAmperes = running,
             SourcesStay = true,
         };
-        return Joined(node, to, open) ? null : new HarnessNetwork(Harness, Case, change, Wires);
+        return new HarnessNetwork(Harness, Case, change, Wires);
     }
 
     /// <summary>Whether zero resistances and ideal sources alone join two nodes.</summary>

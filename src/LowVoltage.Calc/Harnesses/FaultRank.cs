@@ -3,13 +3,13 @@ namespace LowVoltage.Calc.Harnesses;
 /// <summary>How bad what follows from a fault is, the worst first.</summary>
 public enum FaultRank
 {
-    /// <summary>The fault current keeps flowing and takes a wire beyond what its insulation stands: danger of fire.</summary>
+    /// <summary>The fault current keeps flowing and takes a wire beyond what its insulation withstands: danger of fire.</summary>
     BurnsOn,
 
     /// <summary>The fault current keeps flowing; no rated wire gets hotter than it may stay.</summary>
     NotCleared,
 
-    /// <summary>A fuse ends the fault, but a wire is hotter by then than its insulation stands in a short circuit.</summary>
+    /// <summary>A fuse ends the fault, but a wire is hotter by then than its insulation withstands in a short circuit.</summary>
     WireTooHot,
 
     /// <summary>What the fault does could not be told from what is known. Never a pass.</summary>

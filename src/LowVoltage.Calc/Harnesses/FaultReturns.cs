@@ -15,6 +15,7 @@ internal sealed class FaultReturns
     private readonly bool[] isBack;
     private readonly bool[] isGround;
     private readonly List<int>[] branchesAt;
+    private readonly Dictionary<int, int> near = [];
 
     internal FaultReturns(FaultCase at)
     {
@@ -81,7 +82,15 @@ internal sealed class FaultReturns
     }
 
     /// <summary>The ground point nearest to a node of the way back; −1 where there is none, or it is that node.</summary>
-    internal int GroundNear(int back) => Nearest(back, n => isGround[n]) is int found && found != back ? found : None;
+    internal int GroundNear(int back)
+    {
+        if (!near.TryGetValue(back, out int found))
+        {
+            near.Add(back, found = Nearest(back, n => isGround[n]));
+        }
+
+        return found == back ? None : found;
+    }
 
     private int Joined(List<int> loads)
     {

@@ -77,7 +77,7 @@ internal static class FaultText
 
     private static string Stays(Harness harness, string place, ShortResult result)
     {
-        string[] fuses = [.. result.Wires.Count == 0 ? [] : result.Openings.Select(o => o.ToString())];
+        string[] fuses = [.. result.Openings.Select(o => o.ToString())];
         string before = fuses.Length > 0 ? $"{string.Join(", ", fuses)}, yet " : "";
         string amperes = result.Remaining is { } left ? $"up to {Accept.Short(left)} A" : "current";
         string through = result.Wires.Count > 0 ? $" through {HarnessName.List(result.Wires.Select(w => w.Wire))}" : "";

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Harnesses;
 
-/// <summary>How hot a wire gets in a short circuit, and what its insulation stands.</summary>
+/// <summary>How hot a wire gets in a short circuit, and what its insulation withstands.</summary>
 /// <remarks>Immutable.</remarks>
 public sealed class FaultedWire
 {
@@ -23,7 +23,7 @@ public sealed class FaultedWire
     /// <summary>The highest temperature that its conductor reaches, an upper bound; the melting point of the metal where it gets that far.</summary>
     public Temperature Temperature => Temperature.FromDegreesCelsius(Celsius);
 
-    /// <summary>What its insulation stands: for a fault that ends its short-circuit limit, for one that stays its continuous limit.</summary>
+    /// <summary>What its insulation withstands: for a fault that ends its short-circuit limit, for one that stays its continuous limit.</summary>
     public Temperature Limit => Temperature.FromDegreesCelsius(LimitCelsius);
 
     /// <summary>The current that takes it there; of a fault that stays, the one that stays.</summary>

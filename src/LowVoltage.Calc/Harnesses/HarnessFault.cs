@@ -50,7 +50,7 @@ public sealed class HarnessFault
     /// <summary>Fuses that may open before the nearest one has, or do.</summary>
     public IReadOnlyList<string> WrongFuses { get; internal init; } = [];
 
-    /// <summary>The loads that an interruption changes, or that a short loses with a fuse that should not have opened.</summary>
+    /// <summary>The loads that an interruption changes; empty for a short.</summary>
     public IReadOnlyList<FaultedLoad> Loads { get; internal init; } = [];
 
     /// <summary>Names of the loads that go dead with a fuse that is not the nearest to a short.</summary>

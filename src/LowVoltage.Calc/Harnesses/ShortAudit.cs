@@ -5,6 +5,9 @@ namespace LowVoltage.Calc.Harnesses;
 /// <summary>What a short does: by one path in a row where that holds, else followed from stage to stage in every scenario.</summary>
 internal sealed class ShortAudit(FaultCase at)
 {
+    // A wire that carries no more than this share of the current that stays has no part worth telling.
+    private const double Part = 0.02;
+
     internal ShortResult Of(int node, int to)
     {
         ShortStates states = new(at, node, to);
@@ -114,16 +117,12 @@ internal sealed class ShortAudit(FaultCase at)
         double left = staying.Max(s => s.RemainingAmperes);
         result.Remaining = left;
         ShortStory most = staying.OrderByDescending(s => s.RemainingAmperes).First();
-        result.Holding = at.Harness.BranchArray.OfType<HarnessFuse>().Where(f => Math.Abs(most.LastThrough[at.Harness.BranchIndex(f.Id)]) > 0.5 * left).OrderBy(f => f.Rating!.Amperes).FirstOrDefault()?.Id;
-
-        // With the loads off only the fault's current flows; with them on, a wire that carries no more than they draw has no part in it.
-        ShortStory? bare = ReferenceEquals(staying[0], latest[0]) ? staying[0] : null;
+        result.Holding = at.Harness.BranchArray.OfType<HarnessFuse>().Where(f => most.Own[at.Harness.BranchIndex(f.Id)] > 0.5 * left).OrderBy(f => f.Rating!.Amperes).FirstOrDefault()?.Id;
         for (int k = 0; k < at.Harness.BranchArray.Length; k++)
         {
-            double amperes = staying.Max(s => Math.Abs(s.LastThrough[k])), fault = bare is null ? amperes - at.Duty.On[k] : Math.Abs(bare.LastThrough[k]);
-            if (at.IsWire(k) && fault > 0.01 * left)
+            if (at.IsWire(k) && staying.Any(s => s.Own[k] > Part * left))
             {
-                FaultHeat.AddStaying(at, result, k, amperes);
+                FaultHeat.AddStaying(at, result, k, staying.Max(s => Math.Abs(s.LastThrough[k])));
             }
         }
     }

@@ -37,12 +37,13 @@ internal sealed partial class ShortRow
             }
         }
 
-        FaultHeat heat = new(at, CurveOf(sure)!, courses.Min(c => c.Sure == sure ? c.Last[sure] : c.Amperes), AtFuse(sure, greatest));
+        FaultHeat[] heats = [.. courses.GroupBy(c => c.Sure).Select(same => new FaultHeat(at, CurveOf(same.Key)!, same.Min(c => c.Last[same.Key]), AtFuse(same.Key, greatest)))];
         for (int n = 0; n < branches.Length; n++)
         {
             if (at.IsWire(branches[n]))
             {
-                result.Wires.Add(heat.Of(branches[n], courses.Max(c => c.Others[n])));
+                double others = courses.Max(c => c.Others[n]);
+                result.Wires.Add(heats.Select(h => h.Of(branches[n], others)).OrderByDescending(w => w.Celsius).First());
             }
         }
     }

@@ -152,7 +152,7 @@ internal sealed partial class ShortRow
         return course;
     }
 
-    private double Others(HarnessState state, int branch)
+    private static double Others(HarnessState state, int branch)
     {
         double others = Math.Abs(state.Amperes[branch]) - Math.Abs(state.ShortAmperes);
         return others > Rounding * Math.Abs(state.ShortAmperes) ? others : 0;

@@ -58,7 +58,7 @@ internal sealed class ShortSteps(FaultCase at, ShortStates states, int node, int
 
             if (next < 0)
             {
-                return End(story, state);
+                return End(story, state, scenario, open, ohms);
             }
 
             Pass(story, state, melting, seconds, heats: scenario.Hot && !soonest, ohms);
@@ -159,12 +159,21 @@ internal sealed class ShortSteps(FaultCase at, ShortStates states, int node, int
     internal int[] UnknownFuses(HarnessState state) =>
         [.. fuses.Where(k => CurveOf(k) is null && Math.Abs(state.Amperes[k]) > ((HarnessFuse)at.Harness.BranchArray[k]).Rating!.Amperes)];
 
-    private ShortStory End(ShortStory story, HarnessState state)
+    private ShortStory End(ShortStory story, HarnessState state, FaultScenario scenario, HashSet<int> open, double[] ohms)
     {
         // A fuse without times that carries more than its rating may open or not.
         int unknown = UnknownFuses(state).DefaultIfEmpty(-1).First();
         story.Ending = unknown >= 0 ? FaultEnding.Undetermined : FaultEnding.NotCleared;
         story.Reason = unknown >= 0 ? $"No operating times are published for {at.Harness.BranchArray[unknown]}." : story.Reason;
+        if (unknown < 0)
+        {
+            // What flows without the short as well, between two batteries or to the loads, has no part in it.
+            HarnessNetwork network = at.NetworkOf(scenario, open, null);
+            network.SetOhms(ohms);
+            HarnessState without = network.Solve(scenario.Level);
+            story.Own = [.. state.Amperes.Select((through, k) => Math.Abs(through - (without.Exists ? without.Amperes[k] : 0)))];
+        }
+
         return story;
     }
 

@@ -20,6 +20,9 @@ internal sealed class ShortStory(int branches)
     /// <summary>Current of every branch in the last stage.</summary>
     internal double[] LastThrough { get; set; } = [];
 
+    /// <summary>Of a current that stays: what of every branch's current is due to the short.</summary>
+    internal double[] Own { get; set; } = [];
+
     internal double[] Joules { get; } = new double[branches];
 
     /// <summary>Largest current of every branch in any stage.</summary>
