@@ -44,8 +44,8 @@ internal sealed class MeasuredLoad : Load
         double[] u = new double[voltages.Count], i = new double[currents.Count];
         for (int k = 0; k < u.Length; k++)
         {
-            u[k] = Accept.Volts(voltages[k], $"voltages[{Accept.Text(k)}]");
-            i[k] = Accept.Amperes(currents[k], $"currents[{Accept.Text(k)}]");
+            u[k] = Accept.Volts(voltages[k], nameof(voltages));
+            i[k] = Accept.Amperes(currents[k], nameof(currents));
             if (k > 0 && !(u[k] > u[k - 1]))
             {
                 throw new ArgumentException($"voltages[{Accept.Text(k)}] must be above the one before it, {Accept.Text(u[k - 1])} V; it was {Accept.Text(u[k])} V.", nameof(voltages));

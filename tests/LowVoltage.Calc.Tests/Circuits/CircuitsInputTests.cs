@@ -33,6 +33,8 @@ public class CircuitsInputTests
         [typeof(Conductor)] = Paths.Awg(14),
         [typeof(Segment)] = Segment.Create(Paths.Awg(14), Length.FromMeters(3)),
         [typeof(Segment[])] = new[] { Segment.Create(Paths.Awg(14), Length.FromMeters(3)) },
+        [typeof(IReadOnlyList<ElectricPotential>)] = new[] { ElectricPotential.FromVolts(8), ElectricPotential.FromVolts(10), ElectricPotential.FromVolts(12) },
+        [typeof(IReadOnlyList<ElectricCurrent>)] = new[] { ElectricCurrent.FromAmperes(1), ElectricCurrent.FromAmperes(2), ElectricCurrent.FromAmperes(3) },
         [typeof(IReadOnlyList<Segment>)] = new[] { Segment.Create(Paths.Awg(14), Length.FromMeters(3)) },
         [typeof(Tap[])] = new[] { Tap.Create(Length.FromMeters(1), ElectricCurrent.FromAmperes(2)) },
         [typeof(Load[])] = new[] { Load.ConstantCurrent(ElectricCurrent.FromAmperes(2)) },

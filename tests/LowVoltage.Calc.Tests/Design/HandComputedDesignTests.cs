@@ -246,11 +246,11 @@ public class HandComputedDesignTests
                 ambient: 50),
             TableRules());
 
-        // A 15 A fuse: 1.5 mm² carries 24·0.7071·0.825 = 14.0 A, 2.5 mm² 18.7 A.
-        Chosen(design, "2.5 mm² road-vehicle copper", 15, "ISO 8820-3 type C", Verdict.Pass);
-        double rated = 32 * warm, ratedShared = 98 * warm;
+        // A 15 A fuse: 1.5 mm² carries 24·0.7071·0.825 = 14.0 A, 2 mm² between the rows of 24 A and 32 A, on a straight line of logarithms, 28.2·0.583 = 16.5 A.
+        Chosen(design, "2 mm² road-vehicle copper", 15, "ISO 8820-3 type C", Verdict.Pass);
+        double rated = 24 * Math.Pow(2 / 1.5, Math.Log(32 / 24.0) / Math.Log(2.5 / 1.5)) * warm, ratedShared = 98 * warm;
         double sharedOhms = Plain.PerMeter(1.16, 70);
-        double chain(double i) => 2 * Plain.PerMeter(7.60, Plain.Warm(50, 70, i, rated));
+        double chain(double i) => 2 * Plain.PerMeter(9.42, Plain.Warm(50, 70, i, rated));
         var points = LeadVolts.Zip(LeadOhms, (v, ri) => (Point: Plain.Settle(v - (40 * sharedOhms), ri + 0.020 + sharedOhms, chain, u => u / 1.6), Inner: ri)).ToArray();
         double most = points.Max(p => p.Point.Amperes);
         design.Is(CheckKind.VoltageDrop, points.Max(p => (p.Point.Amperes * (p.Point.Ohms - p.Inner)) + (40 * sharedOhms)), 0.36 * 2);
@@ -261,10 +261,10 @@ public class HandComputedDesignTests
         design.Is(CheckKind.ConductorTemperature, Plain.Warm(50, 70, 40 + most, ratedShared), 70);
         design.Is(CheckKind.FuseCarriesLoad, 15, most / 0.8, 1e-7);
 
-        // The fuse may be as large as the feed allows, and as what the others leave of the return: 57.2 − 40 = 17.2 A; it is the return that says so.
+        // The fuse may be as large as the feed allows, and as what the others leave of the return: 57.2 − 40 = 17.2 A: it is the feed that says so.
         design.Is(CheckKind.FuseProtectsWire, 15, Math.Min(rated, ratedShared - 40), 1e-8);
 
-        Assert.Equal("shared return, 1 m of 16 mm² road-vehicle copper", design.Of(CheckKind.FuseProtectsWire).Where);
+        Assert.Equal("feed", design.Of(CheckKind.FuseProtectsWire).Where);
 
         Assert.Equal(CheckKind.FuseProtectsWire, design.Governing.Kind);
         Near(24 * warm, design.Governing.Limit, 1e-8);
@@ -273,21 +273,21 @@ public class HandComputedDesignTests
         // In a fault the others' current still takes its part of the voltage, and feed and return heat, the return by both currents. Beyond 90 A the fuse needs 6²·15²·0.1 = 810 A²s.
         // By small steps of time; the library counts the others' heat from above, by the least current of the fault.
         double seconds = 0, joule = 0, feedCelsius = 70, backCelsius = 70, amperes = 0;
-        double feedSection = Plain.Rho / 0.0076 * 1e-6, backSection = Plain.Rho / 0.00116 * 1e-6;
+        double feedSection = Plain.Rho / 0.00942 * 1e-6, backSection = Plain.Rho / 0.00116 * 1e-6;
         const double Step = 1e-6;
         for (; joule < 810; seconds += Step)
         {
-            double feedOhms = Plain.PerMeter(7.60, feedCelsius), backOhms = Plain.PerMeter(1.16, backCelsius);
+            double feedOhms = Plain.PerMeter(9.42, feedCelsius), backOhms = Plain.PerMeter(1.16, backCelsius);
             amperes = (11.89 - (40 * backOhms)) / (0.018 + 0.020 + (2 * feedOhms) + backOhms);
             joule += amperes * amperes * Step;
             feedCelsius += amperes * amperes * feedOhms * Step / (Plain.HeatCapacity * feedSection);
             backCelsius += (amperes + 40) * (amperes + 40) * backOhms * Step / (Plain.HeatCapacity * backSection);
         }
 
-        Assert.True(amperes > 6 * 15 && Plain.Rho / 0.0076 < 2.5 && Plain.Rho / 0.00116 < 16);
+        Assert.True(amperes > 6 * 15 && Plain.Rho / 0.00942 < 2 && Plain.Rho / 0.00116 < 16);
         CheckResult fault = design.Of(CheckKind.FaultOpensFuse);
         Assert.InRange(fault.Value!.Value, seconds - 2e-6, 1.001 * seconds);
-        design.Is(CheckKind.ShortCircuitTemperature, Plain.Adiabatic(7.60, 2.5, 810, 70), 160, 1e-6);
+        design.Is(CheckKind.ShortCircuitTemperature, Plain.Adiabatic(9.42, 2.5, 810, 70), 160, 1e-6);
     }
 
     [Fact]

@@ -108,6 +108,11 @@ public class FuseAgainstWireProperties
     public bool NotProtected_AtTheTightestCurrent_PassesTheLimit(ProtectionCase c)
     {
         WireProtection outcome = FuseAgainstWire.Check(c.Fuse, c.Wire, A(c.ProspectiveAmperes));
+        if (outcome.Verdict == ProtectionVerdict.NotEvaluated)
+        {
+            return c.Fuse.FaultCurve is null;
+        }
+
         if (outcome.Verdict != ProtectionVerdict.NotProtected)
         {
             return outcome.Verdict == ProtectionVerdict.Protected && outcome.TimeRatio >= 1;
@@ -155,7 +160,7 @@ public class FuseAgainstWireProperties
     {
         WireProtection cold = FuseAgainstWire.Check(c.Fuse, c.Wire, A(c.ProspectiveAmperes));
         WireProtection hot = FuseAgainstWire.Check(c.Fuse, ProtectedWire.Create(c.Wire.Wire, c.Wire.Surroundings).With(c.Wire.Allowance), A(c.ProspectiveAmperes));
-        return hot.TimeRatio <= cold.TimeRatio * (1 + 1e-5) && (cold.Verdict == ProtectionVerdict.Protected || hot.Verdict == ProtectionVerdict.NotProtected);
+        return c.Fuse.FaultCurve is null || hot.TimeRatio <= cold.TimeRatio * (1 + 1e-5) && (cold.Verdict == ProtectionVerdict.Protected || hot.Verdict == ProtectionVerdict.NotProtected);
     }
 
     [Property]
@@ -165,7 +170,7 @@ public class FuseAgainstWireProperties
         ProtectedWire bundled = c.Wire.Carrying(A((0.2 + (0.8 * c.Share)) * free));
         WireProtection alone = FuseAgainstWire.Check(c.Fuse, c.Wire, A(c.ProspectiveAmperes));
         WireProtection together = FuseAgainstWire.Check(c.Fuse, bundled, A(c.ProspectiveAmperes));
-        return alone.Verdict == ProtectionVerdict.Protected || together.Verdict == ProtectionVerdict.NotProtected
+        return c.Fuse.FaultCurve is null || alone.Verdict == ProtectionVerdict.Protected || together.Verdict == ProtectionVerdict.NotProtected
             || bundled.ContinuousCurrent!.Value.Amperes > 0.99 * free;
     }
 
