@@ -63,7 +63,8 @@ for (const name of pages) {
       }
 
       await page.evaluate(axe)
-      const found = await page.evaluate(() => globalThis.axe.run(document, { resultTypes: ['violations'] }))
+      const look = () => page.evaluate(() => globalThis.axe.run(document, { resultTypes: ['violations'] }))
+      const found = await look().catch(() => page.waitForTimeout(1000).then(look)) // the page may still be drawing its table of contents
       for (const violation of found.violations.filter(one => one.impact === 'serious' || one.impact === 'critical')) {
         rules[violation.id] = (rules[violation.id] ?? 0) + violation.nodes.length
         wrong.push(`${here}: ${violation.id} (${violation.impact}), ${violation.nodes.length} places, first ${violation.nodes[0].target.join(' ')} ${violation.nodes[0].any.map(one => one.message).join('; ').slice(0, 160)}`)

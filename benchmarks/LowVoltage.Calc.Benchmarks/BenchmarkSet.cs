@@ -30,7 +30,9 @@ internal static class BenchmarkSet
         typeof(BulkFinalTemperatureBenchmarks), typeof(BulkTimeToReachBenchmarks), typeof(BulkShortCircuitSizingBenchmarks),
     ];
 
-    internal static Type[] All { get; } = [.. Formulas, .. Designs, .. Bulk];
+    internal static Type[] Harnesses { get; } = [typeof(FaultAuditBenchmarks)];
+
+    internal static Type[] All { get; } = [.. Formulas, .. Designs, .. Harnesses, .. Bulk];
 
     /// <summary>Each benchmark once: the times mean nothing.</summary>
     internal static Job Once => Job.Dry.WithToolchain(InProcessEmitToolchain.Instance);

@@ -29,7 +29,7 @@ public class DesignerBenchmarks
 
         if (!settled)
         {
-            Settling.Run(() => RoadVehicle(), () => SmallCraft(), () => LightAircraft(), () => Bench(), () => Verify(), () => RoadVehicleReadInFull(), () => Explain(), () => LongestRun());
+            Settling.Run(() => RoadVehicle(), () => SmallCraft(), () => LightAircraft(), () => Bench(), () => Verify(), () => RoadVehicleReadInFull(), () => Rejected(), () => Explain(), () => LongestRun(), () => LargestCurrent(), () => LargestPower(), () => HottestAmbient(), () => MostLoadedConductors());
             settled = true;
         }
     }
@@ -58,10 +58,13 @@ public class DesignerBenchmarks
             + design.Checks.Sum(check => check.Note.Length) + design.Path!.Feed.Count;
     }
 
+    [Benchmark(Description = "Rejected, why each smaller size was not taken")]
+    public int Rejected() => CircuitDesigner.Design(typical, DesignRules.RoadVehicle).Rejected.Count;
+
     [Benchmark(Description = "Explain, the working of a design")]
     public WorkedSolution Explain() => made.Explain();
 
-    [Benchmark(Description = "LongestRun, as the next four a search over Verify")]
+    [Benchmark(Description = "LongestRun")]
     public DesignLimit<Length> LongestRun() => CircuitDesigner.LongestRun(typical, wire, fuse, DesignRules.RoadVehicle);
 
     [Benchmark(Description = "LargestCurrent")]

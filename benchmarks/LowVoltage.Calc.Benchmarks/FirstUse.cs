@@ -6,6 +6,8 @@ namespace LowVoltage.Calc.Benchmarks;
 /// <summary>What the first design costs in a fresh process: loading, compiling and filling the tables.</summary>
 internal static class FirstUse
 {
+    internal const string FirstDesign = "the first design";
+
     /// <summary>Prints one step a line: its name, a tab, milliseconds.</summary>
     internal static void Run()
     {
@@ -17,7 +19,7 @@ internal static class FirstUse
         CircuitDesigner.Design(requirements, DesignRules.RoadVehicle);
         long second = Stopwatch.GetTimestamp();
         Show("the requirements of the first circuit", start, made);
-        Show("the first design", made, first);
+        Show(FirstDesign, made, first);
         Show("the second design", first, second);
     }
 

@@ -13,6 +13,20 @@ if (args.Contains("--first-use"))
     return;
 }
 
+// --corpus [count] [--save FILE] [--against FILE] [--passes n]: fixed circuits, their times, their answers.
+if (args.Length > 0 && args[0] == "--corpus")
+{
+    Environment.ExitCode = Corpus.Run(args);
+    return;
+}
+
+// --mixes [--quick]: how the time of a design is spread over two mixes of circuits.
+if (args.Contains("--mixes"))
+{
+    Mixes.Run(args.Contains("--quick"));
+    return;
+}
+
 // --bulk: the bulk calls by their shortest slices, for a machine that is busy.
 if (args.Contains("--bulk"))
 {

@@ -23,7 +23,7 @@ public static partial class TableMarkup
             int column = 0;
             return Cell().Replace(row.Value, cell => $"<td role=\"cell\"{Label(heads[column++])}{cell.Groups["rest"].Value}").Replace("<tr>", "<tr role=\"row\">", StringComparison.Ordinal);
         });
-        folded = folded.Replace("<th>", "<th role=\"columnheader\">", StringComparison.Ordinal).Replace("<th ", "<th role=\"columnheader\" ", StringComparison.Ordinal);
+        folded = HeadTag().Replace(folded, "<th role=\"columnheader\"");
         return folded.Replace("<thead>", "<thead role=\"rowgroup\">", StringComparison.Ordinal).Replace("<tbody>", "<tbody role=\"rowgroup\">", StringComparison.Ordinal)
             .Replace("<table>", heads.Length > 7 ? "<table role=\"table\" class=\"folds wide\">" : "<table role=\"table\" class=\"folds\">", StringComparison.Ordinal);
     }
@@ -52,6 +52,9 @@ public static partial class TableMarkup
 
     [GeneratedRegex("<th(?![a-z])[^>]*>(?<text>.*?)</th>", RegexOptions.Singleline)]
     private static partial Regex Head();
+
+    [GeneratedRegex("<th(?=[ >])")]
+    private static partial Regex HeadTag();
 
     [GeneratedRegex("<tr>(?:(?!<th[ >]).)*?</tr>", RegexOptions.Singleline)]
     private static partial Regex Row();

@@ -88,5 +88,8 @@ internal sealed class CircuitAnswer
     /// <summary>The cautions of a circuit that does not pass, beyond those that hold for all.</summary>
     public IReadOnlyList<string> OwnCautions { get; }
 
+    /// <summary>The calculation to hand over and to sign.</summary>
+    public CalculationSheet Sheet(SheetDetails details) => CalculationSheet.Create(design, details);
+
     public static CircuitAnswer Of(CircuitDesign design) => new(design);
 }

@@ -80,7 +80,7 @@ internal sealed partial class HtmlSchedule(TextWriter output) : IScheduleWriter
     public void Dispose() => output.Dispose();
 
     // Released versions carry the commit behind a plus sign.
-    private static string Version { get; } =
+    internal static string Version { get; } =
         typeof(CircuitDesigner).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0] ?? "";
 
     // A number stays beside its unit.

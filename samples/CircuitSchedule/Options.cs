@@ -1,4 +1,5 @@
 using LowVoltage.Calc;
+using LowVoltage.Calc.Working;
 
 namespace CircuitSchedule;
 
@@ -15,6 +16,14 @@ internal sealed record Options
     public string? CsvPath { get; init; }
 
     public string? HtmlPath { get; init; }
+
+    /// <summary>The folder that takes a calculation sheet for each circuit.</summary>
+    public string? SheetFolder { get; init; }
+
+    /// <summary>The date on the sheets, as it is to be read; empty leaves a line to fill in.</summary>
+    public string Date { get; init; } = "";
+
+    public SheetPaper Paper { get; init; } = SheetPaper.Any;
 
     /// <summary>Columns of the printed schedule; null for those of the terminal.</summary>
     public int? Width { get; init; }

@@ -1,4 +1,5 @@
 using System.Text;
+using LowVoltage.Calc.Design;
 using Spectre.Console;
 
 namespace CircuitSchedule;
@@ -46,6 +47,12 @@ internal sealed class Run(Options options, Screen screen, TextWriter error, Canc
             writers.Add(new HtmlSchedule(html.Text));
         }
 
+        SheetFolder? sheets = options.SheetFolder is { } folder ? new SheetFolder(folder, new SheetDetails("CircuitSchedule", HtmlSchedule.Version, options.Date, paper: options.Paper)) : null;
+        if (sheets is not null)
+        {
+            writers.Add(sheets);
+        }
+
         Heading heading = new(Path.GetFileName(options.InputPath), $"{file.Dialect}, {file.Encoding}", options.IsShippedScenario);
         Tally tally = new(options.List);
         writers.ForEach(writer => writer.Begin(heading));
@@ -59,6 +66,11 @@ internal sealed class Run(Options options, Screen screen, TextWriter error, Canc
         writers.ForEach(writer => writer.End(tally));
         Complete(csv, "Results", options.CsvPath);
         Complete(html, "Page", options.HtmlPath);
+        if (sheets is not null)
+        {
+            screen.Output.WriteLine($"{sheets.Count} calculation sheet{(sheets.Count == 1 ? "" : "s")} written to {options.SheetFolder}");
+        }
+
         return tally.ExitCode;
     }
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using System.Globalization;
 using LowVoltage.Calc.Teaching;
+using LowVoltage.Calc.Working;
 using UnitsNet;
 
 namespace LowVoltage.Calc.Samples.ProblemSheet;

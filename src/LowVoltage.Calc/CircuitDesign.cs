@@ -4,6 +4,7 @@ using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Working;
 using UnitsNet;
 
 namespace LowVoltage.Calc;
@@ -26,6 +27,7 @@ public sealed partial class CircuitDesign
     private IReadOnlyList<string>? advice;
     private IReadOnlyList<CheckResult>? undetermined;
     private StrongBox? governing;
+    private CircuitDiagram? diagram;
 
     internal CircuitDesign(CircuitRequirements requirements, DesignRules rules, Conductor wire, FuseRating? fuse, ArraySegment<CheckResult> checks)
     {
@@ -142,7 +144,15 @@ public sealed partial class CircuitDesign
             at.SetCandidate(Wire);
         }
 
-        at.SetFuse(Fuse);
+        if (IsVerified)
+        {
+            at.SetFitted(Fuse);
+        }
+        else
+        {
+            at.SetFuse(Fuse);
+        }
+
         return at;
     }
 

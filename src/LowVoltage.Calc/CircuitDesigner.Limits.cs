@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
@@ -26,10 +27,12 @@ public static partial class CircuitDesigner
         double ratio = requirements.Return.Meters / requirements.FeedMeters;
         double longest = ratio > 0 ? Math.Min(1e4, 0.5 * Accept.MostMeters / ratio) : 1e4;
         double shortest = ratio > 0 ? Math.Max(1e-3, 2 * Accept.Least / ratio) : 1e-3;
+        BranchState at = Laid(requirements, wire, fuse, rules);
         return LimitSearch.Find(
             Math.Min(shortest, longest),
             longest,
             1e-6,
+            meters => at.WithMeters(meters + (requirements.Return.Kind == ReturnKind.SameConductor ? meters * ratio : 0)),
             meters => Verify(requirements.Stretched(meters), wire, fuse, rules),
             meters => Length.FromMeters(meters),
             "a feed",
@@ -48,11 +51,14 @@ public static partial class CircuitDesigner
     public static DesignLimit<ElectricCurrent> LargestCurrent(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
     {
         Check(requirements, wire, fuse, rules);
+        BranchState at = Laid(requirements, wire, fuse, rules);
+        Load load(double amperes) => Keep(Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes)), requirements);
         return LimitSearch.Find(
             1e-3,
             1e4,
             1e-6,
-            amperes => Verify(requirements.WithLoad(Keep(Load.ConstantCurrent(ElectricCurrent.FromAmperes(amperes)), requirements)), wire, fuse, rules),
+            amperes => at.WithLoad(load(amperes)),
+            amperes => Verify(requirements.WithLoad(load(amperes)), wire, fuse, rules),
             amperes => ElectricCurrent.FromAmperes(amperes),
             "a current",
             "A");
@@ -69,11 +75,14 @@ public static partial class CircuitDesigner
     public static DesignLimit<Power> LargestPower(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
     {
         Check(requirements, wire, fuse, rules);
+        BranchState at = Laid(requirements, wire, fuse, rules);
+        Load load(double watts) => Keep(Load.ConstantPower(Power.FromWatts(watts)), requirements);
         return LimitSearch.Find(
             1e-3,
             6e5,
             1e-5,
-            watts => Verify(requirements.WithLoad(Keep(Load.ConstantPower(Power.FromWatts(watts)), requirements)), wire, fuse, rules),
+            watts => at.WithLoad(load(watts)),
+            watts => Verify(requirements.WithLoad(load(watts)), wire, fuse, rules),
             watts => Power.FromWatts(watts),
             "a power",
             "W");
@@ -90,11 +99,13 @@ public static partial class CircuitDesigner
     public static DesignLimit<Temperature> HottestAmbient(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
     {
         Check(requirements, wire, fuse, rules);
+        CircuitRequirements asked(double celsius) => requirements.WithPlace(requirements.Place.WithAmbient(Temperature.FromDegreesCelsius(celsius)));
         return LimitSearch.Find(
             -40,
             250,
             1e-4,
-            celsius => Verify(requirements.WithPlace(requirements.Place.WithAmbient(Temperature.FromDegreesCelsius(celsius))), wire, fuse, rules),
+            celsius => Laid(asked(celsius), wire, fuse, rules),
+            celsius => Verify(asked(celsius), wire, fuse, rules),
             celsius => Temperature.FromDegreesCelsius(celsius),
             "an ambient",
             "°C",
@@ -113,15 +124,25 @@ public static partial class CircuitDesigner
     {
         Check(requirements, wire, fuse, rules);
         int own = requirements.Return.IsOfWire ? 2 : 1;
+        CircuitRequirements asked(double count) => requirements.WithPlace(requirements.Place.WithLoadedConductors((int)count));
         return LimitSearch.Find(
             own,
             1000,
             0.5,
-            count => Verify(requirements.WithPlace(requirements.Place.WithLoadedConductors((int)count)), wire, fuse, rules),
+            count => Laid(asked(count), wire, fuse, rules),
+            count => Verify(asked(count), wire, fuse, rules),
             count => (int)count,
             "a bundle",
             "loaded conductors",
             Math.Max(requirements.Place.LoadedConductors ?? own, own));
+    }
+
+    private static BranchState Laid(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
+    {
+        BranchState at = Branches.ForCandidate(requirements, rules);
+        at.SetCandidate(wire);
+        at.SetFuse(fuse);
+        return at;
     }
 
     private static Load Keep(Load load, CircuitRequirements requirements) =>

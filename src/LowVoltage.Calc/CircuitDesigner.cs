@@ -9,7 +9,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc;
 
-/// <summary>The main job: from what a circuit must do to its wire and fuse; the same checks on existing wiring; how far given wiring can be pushed.</summary>
+/// <summary>The main job: from what a circuit must do to its wire size (gauge) and fuse size; the same checks on existing wiring; how far given wiring can be pushed.</summary>
 /// <remarks>
 /// <para>The designer walks the series of wires upward and takes the first that does its duty: mechanical minimum, operating point at minimum, nominal and
 /// maximum supply voltage, drop, volts at the load, current and temperature where it runs. Then the fuse: the smallest that carries the load, holds at its start and protects
@@ -34,6 +34,7 @@ public static partial class CircuitDesigner
     /// <param name="rules">The practice to follow.</param>
     /// <returns>Wire, fuse and checks; where nothing passes, the nearest of them with what fails.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">A main fuse is stated beyond the end of the supply lead.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
     public static CircuitDesign Design(CircuitRequirements requirements, DesignRules rules)
     {
@@ -54,6 +55,7 @@ public static partial class CircuitDesigner
     /// <param name="rules">The practice to follow.</param>
     /// <returns>Every check that could be made.</returns>
     /// <exception cref="ArgumentNullException">The requirements, the wire or the rules are null.</exception>
+    /// <exception cref="ArgumentException">A main fuse is stated beyond the end of the supply lead.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
     public static CircuitDesign Verify(CircuitRequirements requirements, Conductor wire, FuseRating? fuse, DesignRules rules)
     {
@@ -61,7 +63,7 @@ public static partial class CircuitDesigner
         _ = wire ?? throw new ArgumentNullException(nameof(wire));
         BranchState at = Branches.ForCandidate(requirements, rules);
         at.SetCandidate(wire);
-        at.SetFuse(fuse);
+        at.SetFitted(fuse);
         return new CircuitDesign(requirements, rules, wire, fuse, AskAll(at, unfused: fuse is null)) { IsVerified = true };
     }
 
@@ -72,13 +74,14 @@ public static partial class CircuitDesigner
     /// <param name="rules">The practice to follow.</param>
     /// <returns>Every check that could be made; each on the stretch with the least to spare, which it names.</returns>
     /// <exception cref="ArgumentNullException">The requirements, the path or the rules are null.</exception>
+    /// <exception cref="ArgumentException">A main fuse is stated beyond the end of the supply lead.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
     public static CircuitDesign Verify(CircuitRequirements requirements, CircuitPath path, FuseRating? fuse, DesignRules rules)
     {
         Refuse(requirements, rules);
         _ = path ?? throw new ArgumentNullException(nameof(path));
         BranchState at = Branches.ForPath(requirements, rules, path);
-        at.SetFuse(fuse);
+        at.SetFitted(fuse);
         return new CircuitDesign(requirements, rules, path.FeedArray[0].Conductor, fuse, AskAll(at, unfused: fuse is null)) { IsVerified = true, Existing = path };
     }
 
@@ -92,6 +95,7 @@ public static partial class CircuitDesigner
             run.AskFuse(at);
         }
 
+        run.AskSupply(at);
         return run.Results;
     }
 
@@ -144,6 +148,14 @@ public static partial class CircuitDesigner
                 volts,
                 $"{nameof(requirements)}: the source can reach {volts.ToString("R", CultureInfo.InvariantCulture)} V; accepted is a source of at most {Accept.Text(HighestVolts)} V. "
                 + "This is a library for extra-low-voltage DC: above that voltage other rules apply, and they are not in it.");
+        }
+
+        if (requirements.ProtectionArray is { Length: > 0 } row && row[row.Length - 1].UpstreamOhms > requirements.UpstreamOhms)
+        {
+            throw new ArgumentException(
+                $"{nameof(requirements)}: the {row[row.Length - 1]} is stated after {Accept.Text(1000 * row[row.Length - 1].UpstreamOhms!.Value)} mΩ of supply lead, "
+                + $"beyond the whole lead of {Accept.Text(1000 * requirements.UpstreamOhms!.Value)} mΩ; accepted is a place on the lead.",
+                nameof(requirements));
         }
     }
 }

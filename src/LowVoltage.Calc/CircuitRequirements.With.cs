@@ -70,6 +70,13 @@ public sealed partial class CircuitRequirements
     /// <exception cref="ArgumentOutOfRangeException">The resistance is outside its range.</exception>
     public CircuitRequirements WithUpstream(ElectricResistance? upstream) => new(this) { Upstream = upstream };
 
+    /// <summary>The same circuit behind these main fuses or breakers instead of its own.</summary>
+    /// <param name="upstreamProtection">See <see cref="UpstreamProtection"/>; from the source on.</param>
+    /// <returns>A copy.</returns>
+    /// <exception cref="ArgumentNullException">The devices, or one of them, are null.</exception>
+    /// <exception cref="ArgumentException">A device sits nearer to the source than the one before it.</exception>
+    public CircuitRequirements WithUpstreamProtection(params UpstreamProtection[] upstreamProtection) => new(this) { UpstreamProtection = upstreamProtection };
+
     /// <summary>The same circuit with its fuse elsewhere.</summary>
     /// <param name="fuseDistance">See <see cref="FuseDistance"/>.</param>
     /// <param name="sheathed">See <see cref="SheathedToFuse"/>.</param>

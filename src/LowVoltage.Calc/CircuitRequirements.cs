@@ -24,6 +24,7 @@ public sealed partial class CircuitRequirements
     private readonly double? wallMillimeters;
     private readonly int? starts;
     private readonly Joint[] joints = [];
+    private readonly UpstreamProtection[] protection = [];
 
     /// <summary>Requirements to be filled in.</summary>
     public CircuitRequirements()
@@ -44,6 +45,7 @@ public sealed partial class CircuitRequirements
         wallMillimeters = basis.wallMillimeters;
         starts = basis.starts;
         joints = basis.joints;
+        protection = basis.protection;
         Name = basis.Name;
         Source = basis.Source;
         Load = basis.Load;
@@ -89,6 +91,15 @@ public sealed partial class CircuitRequirements
     {
         get => upstreamOhms is { } ohms ? ElectricResistance.FromOhms(ohms) : null;
         init => upstreamOhms = value is { } given ? Accept.OhmsOrZero(given, nameof(Upstream)) : null;
+    }
+
+    /// <summary>
+    /// What protects the supply lead: a main fuse or breaker, or several in a row, from the source on. None if not stated; then the lead is not judged.
+    /// </summary>
+    public IReadOnlyList<UpstreamProtection> UpstreamProtection
+    {
+        get => protection;
+        init => protection = Calc.UpstreamProtection.InOrder(value ?? throw new ArgumentNullException(nameof(UpstreamProtection)), nameof(UpstreamProtection));
     }
 
     /// <summary>Length of conductor between the source and the fuse; <c>null</c> when not known.</summary>
@@ -155,4 +166,6 @@ public sealed partial class CircuitRequirements
     internal int CountedStarts => starts ?? UsualStarts;
 
     internal Joint[] JointsArray => joints;
+
+    internal UpstreamProtection[] ProtectionArray => protection;
 }

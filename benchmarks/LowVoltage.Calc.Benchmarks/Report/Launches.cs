@@ -7,13 +7,13 @@ namespace LowVoltage.Calc.Benchmarks.Report;
 internal static class Launches
 {
     /// <summary>For each name the numbers of every launch, in the order of the lines.</summary>
-    internal static List<(string Name, List<double[]> Launches)> Of(string argument, int count)
+    internal static List<(string Name, List<double[]> Launches)> Of(string argument, int count, params string[] more)
     {
         List<(string Name, List<double[]> Launches)> found = [];
         for (int launch = 0; launch < count; launch++)
         {
             Console.WriteLine($"{argument}, process {launch + 1} of {count}");
-            string[] lines = Output(argument).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+            string[] lines = Output(argument, more).Split('\n', StringSplitOptions.RemoveEmptyEntries);
             for (int i = 0; i < lines.Length; i++)
             {
                 string[] cells = lines[i].Trim().Split('\t');
@@ -29,7 +29,7 @@ internal static class Launches
         return found;
     }
 
-    private static string Output(string argument)
+    private static string Output(string argument, string[] more)
     {
         ProcessStartInfo start = new(Environment.ProcessPath!) { RedirectStandardOutput = true };
         if (Path.GetFileNameWithoutExtension(Environment.ProcessPath) == "dotnet")
@@ -38,6 +38,11 @@ internal static class Launches
         }
 
         start.ArgumentList.Add(argument);
+        foreach (string other in more)
+        {
+            start.ArgumentList.Add(other);
+        }
+
         using Process process = Process.Start(start)!;
         string output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

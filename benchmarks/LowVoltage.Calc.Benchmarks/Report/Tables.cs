@@ -52,6 +52,16 @@ internal static class Tables
         }
     }
 
+    internal static IEnumerable<string> Mixes(IEnumerable<MixRow> rows)
+    {
+        yield return "| mix | mean | half take less than | nine in ten | 99 in 100 | slowest | bytes a circuit |";
+        yield return "| --- | --- | --- | --- | --- | --- | --- |";
+        foreach (MixRow row in rows)
+        {
+            yield return $"| {row.Name} | {Text.Time(row.Mean * 1e3)} | {Text.Time(row.Half * 1e3)} | {Text.Time(row.NineTenths * 1e3)} | {Text.Time(row.P99 * 1e3)} | {Text.Time(row.Slowest * 1e3)} | {Text.Bytes(row.Bytes)} |";
+        }
+    }
+
     internal static IEnumerable<string> FirstUse(IEnumerable<(string Name, List<double[]> Launches)> rows)
     {
         yield return "| step | ms, by the clock |";

@@ -56,6 +56,8 @@ function tend() {
 
 addCopyButtons()
 tend()
+// What is folded away on the screen is on the paper.
+addEventListener('beforeprint', () => document.querySelectorAll('article details').forEach(fold => { fold.open = true }))
 addEventListener('resize', focusScrollers)
 new MutationObserver(tend).observe(document.body, { childList: true, subtree: true })
 

@@ -28,7 +28,7 @@ public abstract class AmpacityBasis
     /// <summary>FAA AC 43.13-1B Table 11-9, which already contains bundle, altitude and ambient: aircraft wire.</summary>
     public static AmpacityBasis AircraftTable { get; } = new AircraftAmpacity();
 
-    /// <summary>The road-vehicle single-core table at 30 °C with its ambient law and the IEC grouping factors.</summary>
+    /// <summary>The road-vehicle single-core table at 30 °C with its ambient law, the FAA factor for two wires and the IEC grouping factors.</summary>
     public static AmpacityBasis RoadVehicleTable { get; } = new RoadVehicleAmpacity();
 
     /// <summary>IEC 60364-5-52, two loaded conductors, method C, with its ambient and grouping factors.</summary>
@@ -43,7 +43,7 @@ public abstract class AmpacityBasis
     /// <exception cref="ArgumentNullException">The table is null.</exception>
     /// <remarks>
     /// Factors that are carried for a table are applied, none raises a current: 33 CFR 183 notes 1 and 2; NEC ambient and conductor count; IEC 60364-5-52 ambient and bunched circuits; the road-vehicle
-    /// ambient law with a circuit of the IEC grouping for each loaded conductor; FAA bundle and altitude. Where a table holds for one conductor alone, for vacuum or for a fixed bundle, it rates nothing
+    /// ambient law with the FAA factor for two wires and the IEC grouping of circuits on top; FAA bundle and altitude. Where a table holds for one conductor alone, for vacuum or for a fixed bundle, it rates nothing
     /// else. A table of the caller's stands as it is: up to its ambient and its number of loaded conductors.
     /// </remarks>
     public static AmpacityBasis FromTable(AmpacityTable table) => new TableAmpacity(table ?? throw new ArgumentNullException(nameof(table)));

@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Ampacity;
 
-/// <summary>A published table of allowed continuous currents by conductor size and insulation temperature rating.</summary>
+/// <summary>A published ampacity table: allowed continuous currents (current ratings, how many amps a wire carries) by conductor size or gauge and insulation temperature rating.</summary>
 /// <remarks>
 /// <para>A size that is not in the table is refused; sizes are never interpolated. Between two insulation columns the lower one
 /// is used, which is the safer, and the result says so. Below the lowest and above the highest column the table has no answer:
@@ -72,6 +72,9 @@ public sealed partial class AmpacityTable
         + (Array.Exists(amperes, double.IsNaN) ? " (some cells are blank)" : "");
 
     internal double BaseAmbientCelsius { get; init; }
+
+    /// <summary>Whether a design reads a section in mm² that stands between two rows on the straight line between them, logarithmic in both.</summary>
+    internal bool ReadsBetweenRows { get; init; }
 
     /// <summary>Loaded conductors together that the numbers hold for, where the caller says so.</summary>
     internal int Conductors { get; init; } = 1;
@@ -167,6 +170,39 @@ public sealed partial class AmpacityTable
         current = cell;
         columnCelsius = columns[column];
         return true;
+    }
+
+    /// <summary>The lookup of a design: a row, or between two rows where the table is read so. No allocation, no exception.</summary>
+    internal bool TryDesignAmperes(SizeSystem system, double sizeKey, double insulationCelsius, out double current)
+    {
+        if (TryAmperes(system, sizeKey, insulationCelsius, out current, out _))
+        {
+            return true;
+        }
+
+        int above = Array.FindIndex(sizes, size => size > sizeKey);
+        if (!ReadsBetweenRows || above < 1
+            || !TryAmperes(system, sizes[above - 1], insulationCelsius, out double low, out _) || !TryAmperes(system, sizes[above], insulationCelsius, out double high, out _))
+        {
+            return false;
+        }
+
+        current = low * Math.Pow(high / low, Math.Log(sizeKey / sizes[above - 1]) / Math.Log(sizes[above] / sizes[above - 1]));
+        return true;
+    }
+
+    /// <summary>What a design reads for a size of which <see cref="TryDesignAmperes"/> knows a current.</summary>
+    internal TableRating DesignRating(ConductorSize size, double insulationCelsius)
+    {
+        if (TryRating(size, Temperature.FromDegreesCelsius(insulationCelsius), out TableRating? printed))
+        {
+            return printed;
+        }
+
+        int above = Array.FindIndex(sizes, row => row > size.Value);
+        TryDesignAmperes(size.System, size.Value, insulationCelsius, out double current);
+        TryColumnAtMost(insulationCelsius, out double column);
+        return new TableRating(this, $"{size.Designation}, between {SizeText(sizes[above - 1])} and {SizeText(sizes[above])}", current, insulationCelsius, column);
     }
 
     /// <inheritdoc/>

@@ -42,7 +42,7 @@ internal sealed class PlacedTable
     /// <summary>The continuous current of a size here, A; false where the table says nothing of it.</summary>
     internal bool TryAmperes(SizeSystem system, double sizeKey, out double amperes)
     {
-        bool rated = Gap.Length == 0 & Table.TryAmperes(system, sizeKey, ColumnCelsius, out double cell, out _);
+        bool rated = Gap.Length == 0 & Table.TryDesignAmperes(system, sizeKey, ColumnCelsius, out double cell);
         amperes = rated ? cell * product : 0;
         return rated;
     }

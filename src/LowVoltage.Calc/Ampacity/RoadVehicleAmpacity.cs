@@ -29,24 +29,8 @@ internal sealed class RoadVehicleAmpacity : AmpacityBasis
         }
 
         return Iec60364Grouping.TryFactor(at.Circuits, Iec60364Arrangement.Bunched, out DeratingFactor? group)
-            ? new TablePrepared(table, warmth, Together(at.LoadedConductors, group)) { Reference = Reference, RatedAmbientCelsius = ambient.DegreesCelsius, LimitCelsius = column }
+            ? new TablePrepared(table, warmth, TableRules.RoadVehicleTogether(at.LoadedConductors, group)) { Reference = Reference, RatedAmbientCelsius = ambient.DegreesCelsius, LimitCelsius = column }
             : Without(true, $"the grouping factors end at 20 circuits, the bundle has {at.Circuits}");
-    }
-
-    // The table is for one cable. The grouping factors start from a pair, so the step from one to two is another source's, and comes on top.
-    private static DeratingFactor Together(int conductors, DeratingFactor group)
-    {
-        if (conductors < 2)
-        {
-            return group;
-        }
-
-        DeratingFactor pair = FaaBundle.Factor(2, Ratio.FromPercent(100));
-        return new DeratingFactor(pair.Value * group.Value, DeratingKind.Grouping, group.Value < 1 ? group.RuleSet : pair.RuleSet, group.Value < 1 ? group.Reference : pair.Reference)
-        {
-            BundleMeaning = group.BundleMeaning,
-            Condition = $"from one cable to two {Accept.Text(pair.Value)} by {pair.Reference.Title}, {pair.Reference.Locator}; then {Accept.Text(group.Value)} for {group.Condition}",
-        };
     }
 
     private TablePrepared Without(bool place, string gap) => new(RoadVehicleSingleCore.Ambient30) { Reference = Reference, RatedAmbientCelsius = 30, Gap = gap, PlaceIsTooHard = place };

@@ -8,7 +8,8 @@ namespace LowVoltage.Calc.Ampacity;
 /// <remarks>
 /// A table printed in road-vehicle handbooks after ISO 6722-3 and DIN VDE 0298-4. It holds for one cable and says nothing on bundles. From 6 mm² up it lies far above
 /// <see cref="RoadVehicleCurrentDensity"/>, the conservative rule. The 50 °C column is the 30 °C column times √(20/40).
-/// Cables of ISO 6722 classes B and C (100 °C, 125 °C) carry more; the table has no column for them.
+/// Cables of ISO 6722 classes B and C (100 °C, 125 °C) carry more; the table has no column for them. Only the printed sizes are answered here; a design reads a section between two rows (20, 40 or
+/// 60 mm²) on the straight line between them, logarithmic in both: without it 60 mm² would be rated above 70 mm².
 /// </remarks>
 public static class RoadVehicleSingleCore
 {
@@ -40,6 +41,7 @@ public static class RoadVehicleSingleCore
         RuleSet = RuleSet.RoadVehicle,
         Rule = TableRules.RoadVehicle,
         BaseAmbientCelsius = ambient,
+        ReadsBetweenRows = true,
         Conditions = $"ambient {Accept.Text(ambient)} °C, one cable alone, PVC limited to 70 °C",
         Notes = "Nothing is said on bundles. From 6 mm² up the current-density rule of the same handbooks is far lower.",
     };

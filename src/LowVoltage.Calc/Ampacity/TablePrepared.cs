@@ -27,7 +27,7 @@ internal sealed class TablePrepared : PreparedRating
     {
         amperes = 0;
         if (Gap.Length > 0 || !ConductorKey.TryGet(conductor, out double key)
-            || !table.TryAmperes(conductor.System, key, LimitCelsius, out double current, out _))
+            || !table.TryDesignAmperes(conductor.System, key, LimitCelsius, out double current))
         {
             return false;
         }
@@ -43,8 +43,7 @@ internal sealed class TablePrepared : PreparedRating
             return null;
         }
 
-        Temperature column = Temperature.FromDegreesCelsius(LimitCelsius);
-        TableRating rating = table.Rating(conductor.Size!.Value, column);
+        TableRating rating = table.DesignRating(conductor.Size!.Value, LimitCelsius);
         DeratedAmpacity derated = DeratedAmpacity.From(rating);
         foreach (DeratingFactor factor in factors)
         {

@@ -53,12 +53,29 @@ internal static class TableRules
         : Iec60364Grouping.TryFactor(place.Circuits, Iec60364Arrangement.Bunched, out DeratingFactor? group) ? new PlacedTable(table, column, warmth, group) { RatedAmbientCelsius = Ambient(table, place).DegreesCelsius }
         : Hard(table, $"the grouping factors end at 20 circuits, the bundle has {Accept.Text(place.Circuits)}");
 
-    /// <summary>Road-vehicle table: one cable alone, so that each further loaded conductor counts as a circuit of the IEC grouping factors.</summary>
-    /// <remarks>The step from one cable to two is then 0.80; a pair in still air by heat transfer comes to 0.84 to 0.87 of the single cable.</remarks>
+    /// <summary>Road-vehicle table: one cable alone; two by the FAA curve's factor for two wires, more with the IEC grouping factor of so many circuits on top.</summary>
+    /// <remarks>The step from one cable to two is then 0.825; a pair in still air by heat transfer comes to 0.84 to 0.87 of the single cable.</remarks>
     internal static PlacedTable RoadVehicle(AmpacityTable table, in TablePlace place) => !Column(table, place, out double column, out PlacedTable? none) ? none
         : !RoadVehicleAmbient.TryFactor(Ambient(table, place), table.BaseAmbient, out DeratingFactor? warmth) ? TooHot(table, place)
-        : Iec60364Grouping.TryFactor(place.LoadedConductors, Iec60364Arrangement.Bunched, out DeratingFactor? group) ? new PlacedTable(table, column, warmth, group) { RatedAmbientCelsius = Ambient(table, place).DegreesCelsius }
-        : Hard(table, $"the grouping factors end at 20, the bundle has {Accept.Text(place.LoadedConductors)} loaded conductors");
+        : Iec60364Grouping.TryFactor(place.Circuits, Iec60364Arrangement.Bunched, out DeratingFactor? group)
+            ? new PlacedTable(table, column, warmth, RoadVehicleTogether(place.LoadedConductors, group)) { RatedAmbientCelsius = Ambient(table, place).DegreesCelsius }
+        : Hard(table, $"the grouping factors end at 20 circuits, the bundle has {Accept.Text(place.Circuits)}");
+
+    /// <summary>The table is for one cable. The grouping factors start from a pair, so the step from one to two is another source's, and comes on top.</summary>
+    internal static DeratingFactor RoadVehicleTogether(int conductors, DeratingFactor group)
+    {
+        if (conductors < 2)
+        {
+            return group;
+        }
+
+        DeratingFactor pair = FaaBundle.Factor(2, Ratio.FromPercent(100));
+        return new DeratingFactor(pair.Value * group.Value, DeratingKind.Grouping, group.Value < 1 ? group.RuleSet : pair.RuleSet, group.Value < 1 ? group.Reference : pair.Reference)
+        {
+            BundleMeaning = group.BundleMeaning,
+            Condition = $"from one cable to two {Accept.Text(pair.Value)} by {pair.Reference.Title}, {pair.Reference.Locator}; then {Accept.Text(group.Value)} for {group.Condition}",
+        };
+    }
 
     /// <summary>FAA free-air points: figures 11-5 and 11-6, up to the ambient of the point.</summary>
     internal static PlacedTable FaaFreeAir(AmpacityTable table, in TablePlace place)

@@ -18,7 +18,7 @@ internal sealed partial class BranchState
             {
                 SourceNumbers weakest = Weakest;
                 farEnd = new FarEndFault { FirstAmperes = ProspectiveCurrent.LeastAt(weakest, HotPathOhms) };
-                if (Fuse?.Curve is { } curve)
+                if (Fuse?.FaultCurve is { } curve)
                 {
                     Clear(curve, weakest);
                 }

@@ -6,6 +6,7 @@ namespace LowVoltage.Calc.Checks;
 /// <content>What load and wire ask of a fuse.</content>
 internal sealed partial class BranchState
 {
+    private LoadStart? loadStart;
     private StartWaveform? start;
     private StartWaveform? startAtLeast;
 
@@ -60,10 +61,11 @@ internal sealed partial class BranchState
             return;
         }
 
-        start = CircuitStart.Of(Load, Source.MaximumVolts, StartOhms, Source.HeldThrough(SupplyLevel.Maximum, StartOhms));
+        loadStart ??= LoadStart.Of(Load);
+        start = CircuitStart.Of(loadStart, Source.MaximumVolts, StartOhms, Source.HeldThrough(SupplyLevel.Maximum, StartOhms));
         double most = Math.Max(Quantities.Accept.Least, Source.GreatestOhms + CoolPathOhms);
         startAtLeast = Load.LawAt(LoadState.Running).Watts > 0
-            ? CircuitStart.Of(Load, Source.MinimumVolts, most, Source.HeldThrough(SupplyLevel.Minimum, most))
+            ? CircuitStart.Of(loadStart, Source.MinimumVolts, most, Source.HeldThrough(SupplyLevel.Minimum, most))
             : null;
         known |= Known.Surges;
     }

@@ -8,12 +8,31 @@ namespace LowVoltage.Calc.Checks;
 /// <content>A stretch as a fuse must protect it.</content>
 internal sealed partial class BranchState
 {
+    // Of the wires that stand in the stretches, whatever the fuse.
+    private WireLimits[]? limits;
+
     /// <summary>A stretch cooled so that its continuous current brings it to the temperature that the current is rated for, in the air that it is rated for; never better than free in air.</summary>
     /// <remarks>
     /// The cooling that the rating stands for is then counted in the air where the wire runs. In a shared return the others' current is taken from what the wire
     /// carries: at any current beyond the rest, that leaves the wire hotter than it is.
     /// </remarks>
-    internal WireLimits LimitsOf(int stretch, OverloadAllowance allowance)
+    internal ref readonly WireLimits LimitsOf(int stretch, OverloadAllowance allowance)
+    {
+        if ((known & Known.Limits) == 0)
+        {
+            limits ??= new WireLimits[stretches.Length];
+            for (int i = 0; i < limits.Length; i++)
+            {
+                limits[i] = FindLimits(i, allowance);
+            }
+
+            known |= Known.Limits;
+        }
+
+        return ref limits![stretch];
+    }
+
+    private WireLimits FindLimits(int stretch, OverloadAllowance allowance)
     {
         ref readonly SegmentState s = ref stretches[stretch];
         Wire wire = s.Site.WireOf(s.Conductor);

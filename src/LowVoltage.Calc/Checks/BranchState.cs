@@ -28,11 +28,12 @@ internal sealed partial class BranchState
         Service = 4,
         Surges = 8,
         FarEnd = 16,
+        Limits = 32,
     }
 
     internal required SourceNumbers Source { get; init; }
 
-    internal required Load Load { get; init; }
+    internal required Load Load { get; set; }
 
     internal required AmpacityBasis Ampacity { get; init; }
 
@@ -49,7 +50,7 @@ internal sealed partial class BranchState
 
     internal bool Intermittent { get; init; }
 
-    internal double? UpstreamOhms { get; init; }
+    internal double? UpstreamOhms { get; set; }
 
     internal double? FuseDistanceMeters { get; init; }
 
@@ -90,18 +91,48 @@ internal sealed partial class BranchState
     /// <summary>Whether fuses on several sides feed it, so that none of them protects it alone.</summary>
     internal bool FedFromSeveralSides { get; init; }
 
+    /// <summary>What is asked for: while the search looks for wire and fuse most numbers are read by nobody.</summary>
+    internal AskedFor AskedFor { get; set; }
+
     /// <summary>Whether there is more than one stretch, so that a check must say which it is about.</summary>
     internal bool Several => stretches.Length > 1;
 
     /// <summary>Puts a candidate wire into the first stretch.</summary>
     internal void SetCandidate(Conductor conductor)
     {
+        if (ReferenceEquals(stretches[0].Conductor, conductor))
+        {
+            return;
+        }
+
         stretches[0].Conductor = conductor;
         known = Known.None;
     }
 
+    /// <summary>The same circuit with another length of the first stretch, m: this object, which then says nothing of the former one.</summary>
+    internal BranchState WithMeters(double meters)
+    {
+        stretches[0].Meters = meters;
+        known &= Known.Rated;
+        return this;
+    }
+
+    /// <summary>The same circuit with another load: this object, which then says nothing of the former one.</summary>
+    internal BranchState WithLoad(Load load)
+    {
+        Load = load;
+        loadStart = null;
+        known &= Known.Rated;
+        return this;
+    }
+
     internal void SetFuse(FuseRating? fuse)
     {
+        if (ReferenceEquals(Fuse, fuse))
+        {
+            return;
+        }
+
         Fuse = fuse;
         known &= ~Known.FarEnd;
     }
@@ -169,8 +200,11 @@ internal sealed partial class BranchState
         }
     }
 
+    /// <summary>What fuses and limited supplies at its ends let through continuously, A, where that bounds the current instead of the source; else null.</summary>
+    internal double? LetThroughAmperes { get; init; }
+
     /// <summary>Greatest prospective current where the fuse sits, A; infinite behind a source without resistance.</summary>
-    internal double AtFuseAmperes => double.IsNaN(atFuse) ? atFuse = ProspectiveCurrent.GreatestAt(Source, UpstreamOhms ?? 0) : atFuse;
+    internal double AtFuseAmperes => LetThroughAmperes ?? (double.IsNaN(atFuse) ? atFuse = ProspectiveCurrent.GreatestAt(Source, UpstreamOhms ?? 0) : atFuse);
 
     /// <summary>The same, where a number is needed: the largest current that is accepted at all stands for an infinite one.</summary>
     internal double BoundedAtFuseAmperes => Math.Min(AtFuseAmperes, Accept.MostAmperes);

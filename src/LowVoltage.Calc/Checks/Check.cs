@@ -22,25 +22,31 @@ internal abstract class Check(int order, string id, string name, string unit, bo
     /// <summary>Orders from here on ask about the fuse on the wire.</summary>
     internal const int FirstOfFuse = 100;
 
+    /// <summary>Orders from here on ask about the supply lead before the fuse and what protects it: the same for every candidate.</summary>
+    internal const int FirstOfSupply = 300;
+
     internal int Order { get; } = order;
 
     internal SheetSection Section { get; } = section;
 
     internal (string Value, string Limit) Letters { get; } = letters;
 
-    internal bool IsOfFuse => Order >= FirstOfFuse;
+    internal CheckGroup Group { get; } = order < FirstOfFuse ? CheckGroup.Wire : order < FirstOfSupply ? CheckGroup.Fuse : CheckGroup.Supply;
 
     /// <summary>Whether more copper, or another rating of fuse, can cure a failure. The search grows no wire for what it cannot.</summary>
     internal virtual bool IsCuredBySize(BranchState at) => true;
+
+    /// <summary>Whether it only compares numbers that are known already: such checks are asked first where a candidate may be out soon.</summary>
+    internal virtual bool IsQuick => false;
 
     /// <summary>Whether its share of the limit says something of its own beside the other checks; one that repeats another on a different scale decides only among its like.</summary>
     internal virtual bool Governs => true;
 
     /// <summary>Where it stands when it is about no stretch of wire.</summary>
-    internal virtual string Where => IsOfFuse ? "fuse" : "wire";
+    internal virtual string Where => Group == CheckGroup.Wire ? "wire" : "fuse";
 
     /// <summary>What it is about in a harness: each wire, each load, or each fuse with what it protects.</summary>
-    internal virtual CheckScope Scope => IsOfFuse ? CheckScope.Fuse : CheckScope.Wire;
+    internal virtual CheckScope Scope => Group switch { CheckGroup.Wire => CheckScope.Wire, CheckGroup.Fuse => CheckScope.Fuse, _ => CheckScope.Supply };
 
     /// <summary>Whether it is about a load that starts or stalls, and so is asked again for each that may.</summary>
     internal virtual bool IsOfStart => false;

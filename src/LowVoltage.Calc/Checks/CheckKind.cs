@@ -11,6 +11,11 @@ public abstract partial class CheckKind
     {
         Catalogue = [.. Registered.Checks];
         Array.Sort(Catalogue, (a, b) => a.Order.CompareTo(b.Order));
+        OfWire = Array.FindAll(Catalogue, check => check.Group == CheckGroup.Wire);
+        OfFuse = Array.FindAll(Catalogue, check => check.Group == CheckGroup.Fuse);
+        OfSupply = Array.FindAll(Catalogue, check => check.Group == CheckGroup.Supply);
+        QuickOfFuse = Array.FindAll(OfFuse, check => check.IsQuick);
+        RestOfFuse = Array.FindAll(OfFuse, check => !check.IsQuick);
         All = Array.AsReadOnly<CheckKind>(Catalogue);
     }
 
@@ -38,6 +43,17 @@ public abstract partial class CheckKind
     public bool LimitIsLeast { get; }
 
     internal static Check[] Catalogue { get; }
+
+    internal static Check[] OfWire { get; }
+
+    internal static Check[] OfFuse { get; }
+
+    internal static Check[] OfSupply { get; }
+
+    /// <summary>Those of the fuse that only compare numbers which are known already.</summary>
+    internal static Check[] QuickOfFuse { get; }
+
+    internal static Check[] RestOfFuse { get; }
 
     /// <summary>The kind of an identifier.</summary>
     /// <param name="id">An <see cref="Id"/>, letters as they are.</param>

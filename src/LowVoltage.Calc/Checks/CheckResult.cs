@@ -38,6 +38,13 @@ public readonly struct CheckResult : IEquatable<CheckResult>
         level = subject.Level is { } at ? (byte)((int)at + 1) : (byte)0;
     }
 
+    private CheckResult(in CheckResult from, Check check, StretchName? stretch)
+    {
+        this = from;
+        this.check = check;
+        this.stretch = stretch ?? from.stretch;
+    }
+
     /// <summary>What was asked; <c>null</c> for the zero value.</summary>
     public CheckKind? Kind => check;
 
@@ -122,6 +129,9 @@ public readonly struct CheckResult : IEquatable<CheckResult>
 
     /// <summary>The check in one line: <c>voltage drop 0.29 V, at most 0.36 V: pass</c>; where the circuit has several stretches it names the one.</summary>
     public override string ToString() => CheckWords.Line(this, IsOfSeveral);
+
+    /// <summary>The same answer to a question that asks this one elsewhere.</summary>
+    internal CheckResult As(Check asked, StretchName? where) => new(this, asked, where);
 
     /// <summary>Whether this check has less to spare. One that repeats another on a scale of its own decides only among its like.</summary>
     internal bool IsTighterThan(in CheckResult other)

@@ -35,38 +35,54 @@ internal struct CheckRun
     internal static CheckRun Keeping() => new() { kept = new CheckResult[UsualCount] };
 
     /// <summary>Asks every check of the wire.</summary>
-    internal void AskWire(BranchState at) => Ask(at, ofFuse: false, stop: false);
+    internal void AskWire(BranchState at) => Ask(at, CheckKind.OfWire);
 
     /// <summary>Asks every check of the fuse, or of having none.</summary>
-    internal void AskFuse(BranchState at) => Ask(at, ofFuse: true, stop: false);
+    internal void AskFuse(BranchState at) => Ask(at, CheckKind.OfFuse);
 
-    /// <summary>Asks the checks of the wire until one fails that more copper could cure.</summary>
-    internal bool WirePasses(BranchState at)
+    /// <summary>Asks every check of the supply lead and of what protects it.</summary>
+    internal void AskSupply(BranchState at)
     {
-        Ask(at, ofFuse: false, stop: true);
-        return Curable == 0;
-    }
-
-    /// <summary>Asks the checks of the fuse until one fails that another size or rating could cure.</summary>
-    internal bool FusePasses(BranchState at)
-    {
-        Ask(at, ofFuse: true, stop: true);
-        return Curable == 0;
-    }
-
-    private void Ask(BranchState at, bool ofFuse, bool stop)
-    {
-        Check[] checks = CheckKind.Catalogue;
-        for (int i = 0; i < checks.Length; i++)
+        if (at.Supply.Length > 0)
         {
-            Check check = checks[i];
-            if (check.IsOfFuse == ofFuse && check.TryAsk(at, out CheckResult result))
+            Ask(at, CheckKind.OfSupply);
+        }
+    }
+
+    /// <summary>Asks every check of the wire, or of the fuse, as long as the candidate can still come nearer than the best so far: fewer failures, or as many and the worst of them nearer to its limit.</summary>
+    /// <param name="at">The candidate.</param>
+    /// <param name="ofFuse">Whether the fuse is asked about.</param>
+    /// <param name="failed">Failures of the best so far; the largest number where there is none.</param>
+    /// <param name="tightness">What the worst of this candidate must exceed where it fails as often.</param>
+    /// <returns>False where it cannot come nearer: then not all was asked.</returns>
+    /// <remarks>A further failure makes more of them, or a worst one further away: what is out stays out.</remarks>
+    internal bool ComesNearer(BranchState at, bool ofFuse, int failed, double tightness)
+    {
+        at.AskedFor = AskedFor.Failures;
+        Check[] checks = ofFuse ? CheckKind.OfFuse : CheckKind.OfWire;
+        bool nearer = !IsNoNearerThan(failed, tightness);
+        for (int i = 0; i < checks.Length && nearer; i++)
+        {
+            if (checks[i].TryAsk(at, out CheckResult result))
+            {
+                Take(checks[i], at, result);
+                nearer = result.Outcome != CheckOutcome.Fail || !IsNoNearerThan(failed, tightness);
+            }
+        }
+
+        at.AskedFor = AskedFor.Everything;
+        return nearer;
+    }
+
+    private readonly bool IsNoNearerThan(int failed, double tightness) => Failed > failed || (Failed == failed && (Failed == 0 || Worst.Tightness <= tightness));
+
+    private void Ask(BranchState at, Check[] checks)
+    {
+        foreach (Check check in checks)
+        {
+            if (check.TryAsk(at, out CheckResult result))
             {
                 Take(check, at, result);
-                if (stop && Curable > 0)
-                {
-                    return;
-                }
             }
         }
     }

@@ -11,4 +11,7 @@ internal enum CheckScope
 
     /// <summary>A fuse, or the lack of one, with the wires that it protects.</summary>
     Fuse,
+
+    /// <summary>The supply lead before a circuit's fuse and what protects it: in a harness those are wires and fuses of their own.</summary>
+    Supply,
 }

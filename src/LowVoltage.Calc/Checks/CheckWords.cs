@@ -7,6 +7,10 @@ namespace LowVoltage.Calc.Checks;
 internal static class CheckWords
 {
     private const int MostDigits = 15;
+    private const double FarOffPercent = 1000;
+
+    // A margin of a temperature in °C is in kelvins.
+    private const string Kelvins = "°C";
 
     internal static string Line(in CheckResult result, bool named)
     {
@@ -22,23 +26,29 @@ internal static class CheckWords
             return $"{result.Name}{where}: {outcome}, {result.Note}";
         }
 
-        (string value, string limit) = Apart(result);
+        (string value, string limit) = Numbers(result);
         string unit = result.Unit.Length == 0 ? "" : " " + result.Unit;
         return $"{result.Name} {value}{unit}, {(result.LimitIsLeast ? "at least" : "at most")} {limit}{unit}{where}: {outcome}";
     }
 
     /// <summary>The margin in words: <c>Margin 9.1 %</c>; kelvins for a temperature, plain words beyond ten times the limit.</summary>
-    internal static string Margin(in CheckResult result)
-    {
-        bool kelvins = result.Unit == "°C";
-        double room = kelvins ? Math.Abs(result.Limit!.Value - result.Value!.Value) : 100 * Math.Abs(result.Margin!.Value);
-        return room > 1000 && !kelvins
-            ? result.LimitIsLeast ? "More than ten times what is needed" : "More than ten times what is allowed"
-            : $"{(result.Outcome == CheckOutcome.Pass ? "Margin" : "Beyond the limit by")} {Three(room)} {(kelvins ? "K" : "%")}";
-    }
+    internal static string Margin(in CheckResult result) =>
+        IsFarOff(result) ? result.LimitIsLeast ? "More than ten times what is needed" : "More than ten times what is allowed"
+        : (result.Outcome == CheckOutcome.Pass ? "Margin " : "Beyond the limit by ") + Room(result);
 
-    // Four digits, or as many as it takes to show that a failure is beyond its limit.
-    private static (string Value, string Limit) Apart(in CheckResult result)
+    /// <summary>The margin for a table: <c>9.1 %</c>, with a minus beyond the limit.</summary>
+    internal static string ShortMargin(in CheckResult result) =>
+        IsFarOff(result) ? result.Outcome == CheckOutcome.Fail ? "beyond 10 times" : "over 10 times"
+        : (result.Outcome == CheckOutcome.Fail ? "−" : "") + Room(result);
+
+    private static bool IsFarOff(in CheckResult result) => result.Unit != Kelvins && 100 * Math.Abs(result.Margin!.Value) > FarOffPercent;
+
+    private static string Room(in CheckResult result) => result.Unit == Kelvins
+        ? Three(Math.Abs(result.Limit!.Value - result.Value!.Value)) + " K"
+        : Three(100 * Math.Abs(result.Margin!.Value)) + " %";
+
+    /// <summary>Value and limit: four digits, or as many as it takes to show that a failure is beyond its limit.</summary>
+    internal static (string Value, string Limit) Numbers(in CheckResult result)
     {
         double value = result.Value!.Value, limit = result.Limit!.Value;
         string one = Accept.Short(value), other = Accept.Short(limit);

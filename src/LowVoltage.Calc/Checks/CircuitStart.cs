@@ -7,13 +7,13 @@ namespace LowVoltage.Calc.Checks;
 internal static class CircuitStart
 {
     /// <summary>The start, every load of the circuit switched on together.</summary>
-    /// <param name="load">The load.</param>
+    /// <param name="start">What its loads do.</param>
     /// <param name="volts">Highest voltage of the source without current.</param>
     /// <param name="ohms">Least resistance of source and path; positive.</param>
     /// <param name="heldAmperes">The current that the source holds at most; +∞ without.</param>
-    internal static StartWaveform Of(Load load, double volts, double ohms, double heldAmperes)
+    internal static StartWaveform Of(LoadStart start, double volts, double ohms, double heldAmperes)
     {
-        LoadStart start = LoadStart.Of(load, volts, ohms);
+        start.Solve(volts, ohms);
         StartSurge[] surges = new StartSurge[start.Surges.Count];
         for (int i = 0; i < surges.Length; i++)
         {

@@ -31,9 +31,9 @@ internal sealed class FaultInOneParallelWireCheck()
             return false;
         }
 
-        if (fuse.Curve is not { } curve)
+        if (fuse.FaultCurve is not { } curve)
         {
-            result = Unknown(ParallelWireFault.Reference, CheckSubject.Of((byte)Word.NoTimes, fuse));
+            result = Unknown(ParallelWireFault.Reference, CheckSubject.Of((byte)Word.NoTimes, fuse.Untimed));
             return true;
         }
 
@@ -61,7 +61,7 @@ internal sealed class FaultInOneParallelWireCheck()
             return;
         }
 
-        (int stretch, ParallelWirePoint point, double limit) = Find(sheet.At, sheet.At.Fuse!.Curve!);
+        (int stretch, ParallelWirePoint point, double limit) = Find(sheet.At, sheet.At.Fuse!.FaultCurve!);
         SegmentState s = sheet.At.Stretches[stretch];
         sheet.Tell(stretch, "stretch whose wires lie in parallel");
         Working.Symbol share = sheet.Board.LookUp(

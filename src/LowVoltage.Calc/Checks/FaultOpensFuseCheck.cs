@@ -36,9 +36,9 @@ internal sealed class FaultOpensFuseCheck()
             return true;
         }
 
-        if (fuse.Curve is null)
+        if (fuse.FaultCurve is null)
         {
-            result = Unknown(at.Practice.FaultReference, CheckSubject.Of(NoTimes, fuse));
+            result = Unknown(at.Practice.FaultReference, CheckSubject.Of(NoTimes, fuse.Untimed));
             return true;
         }
 
@@ -77,7 +77,7 @@ internal sealed class FaultOpensFuseCheck()
         (PathSteps steps, Symbol wires) = sheet.HotPath();
         Symbol first = sheet.ShortCurrent(
             "least short-circuit current at the far end", "I_f", volts, sheet.Source.Ohms(SupplyLevel.Minimum), wires, at.FarEnd.FirstAmperes, $"{sheet.Source.Weakest} The path is as hot as its insulation allows.");
-        if (result.Outcome == CheckOutcome.Undetermined || at.Fuse!.Curve is not { } curve || at.SupplyIsWeak)
+        if (result.Outcome == CheckOutcome.Undetermined || at.Fuse!.FaultCurve is not { } curve || at.SupplyIsWeak)
         {
             return;
         }

@@ -21,6 +21,8 @@ internal sealed class FuseCarriesLoadCheck()
         TooHot,
     }
 
+    internal override bool IsQuick => true;
+
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         result = default;

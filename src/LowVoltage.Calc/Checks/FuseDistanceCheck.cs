@@ -15,6 +15,8 @@ internal sealed class FuseDistanceCheck()
 {
     internal override bool IsCuredBySize(BranchState at) => false;
 
+    internal override bool IsQuick => true;
+
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         result = default;
@@ -23,15 +25,18 @@ internal sealed class FuseDistanceCheck()
             return false;
         }
 
-        double most = rule.Most(at.SheathedToFuse, atBattery: false);
+        // Behind a main fuse the conductor is protected: the one before that is not.
+        SupplyStage? main = at.Supply.Length > 0 ? at.Supply[0] : null;
+        bool sheathed = main?.Sheathed ?? at.SheathedToFuse;
+        double most = rule.Most(sheathed, atBattery: false);
         if (double.IsInfinity(most))
         {
             // Any distance is allowed: nothing to be held to.
             return false;
         }
 
-        result = at.FuseDistanceMeters is { } meters
-            ? Judge(meters, most * (1 + BranchState.Rounding), rule.Reference, CheckSubject.Of(0, at.SheathedToFuse ? "sheathed" : "not sheathed"))
+        result = (main is null ? at.FuseDistanceMeters : main.DistanceMeters) is { } meters
+            ? Judge(meters, most * (1 + BranchState.Rounding), rule.Reference, CheckSubject.Of(0, (main is null ? "" : "main fuse, ") + (sheathed ? "sheathed" : "not sheathed")))
             : Unknown(rule.Reference, CheckSubject.Of(0, null, most));
         return true;
     }
@@ -46,7 +51,7 @@ internal sealed class FuseDistanceCheck()
 
     internal override void Explain(Sheet sheet, in CheckResult result)
     {
-        if (sheet.Board.Find("l_f") is { } distance)
+        if (sheet.At.Supply.Length == 0 && sheet.Board.Find("l_f") is { } distance)
         {
             sheet.Value(this, distance);
         }

@@ -15,6 +15,8 @@ internal sealed class FuseProtectsWireCheck()
 {
     internal override string Where => "wire";
 
+    internal override bool IsQuick => true;
+
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         result = default;

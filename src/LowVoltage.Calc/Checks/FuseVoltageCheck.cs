@@ -21,6 +21,8 @@ internal sealed class FuseVoltageCheck()
     /// <summary>Whether a fuse is known to be made for less than the highest voltage.</summary>
     internal static bool IsBelow(BranchState at, FuseRating fuse) => fuse.VoltageBasis == RatingBasis.DirectCurrent && fuse.Series.Volts < at.Source.MaximumVolts;
 
+    internal override bool IsQuick => true;
+
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         result = default;

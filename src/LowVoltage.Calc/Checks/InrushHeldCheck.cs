@@ -46,9 +46,10 @@ internal sealed class InrushHeldCheck()
     // At the highest voltage surges are largest, at the lowest a constant power draws most: the harder of the two on the fuse.
     private static (StartWaveform Start, StartFinding Found) Worst(BranchState at, FuseRating fuse)
     {
+        bool verdictOnly = at.AskedFor == AskedFor.Verdict;
         double share = PulseWithstand.ShareFor(at.Starts);
-        (StartWaveform Start, StartFinding Found) worst = (at.Start, StartAgainstFuse.Find(fuse, at.Start, share));
-        if (at.StartAtLeast is { } low && StartAgainstFuse.Find(fuse, low, share) is var found && Rank(found) > Rank(worst.Found))
+        (StartWaveform Start, StartFinding Found) worst = (at.Start, StartAgainstFuse.Find(fuse, at.Start, share, verdictOnly));
+        if (at.StartAtLeast is { } low && StartAgainstFuse.Find(fuse, low, share, verdictOnly) is var found && Rank(found) > Rank(worst.Found))
         {
             worst = (low, found);
         }

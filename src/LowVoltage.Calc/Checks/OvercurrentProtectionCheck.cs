@@ -37,11 +37,13 @@ internal sealed class OvercurrentProtectionCheck()
 
         result = double.IsInfinity(at.AtFuseAmperes)
             ? InWords(CheckOutcome.Fail, at.Practice.ShareReference, CheckSubject.Of(0).In(at.NameOf(weakest)))
-            : Judge(at.AtFuseAmperes, amperes, at.Practice.ShareReference, CheckSubject.Of(0).In(at.NameOf(weakest)));
+            : Judge(at.AtFuseAmperes, amperes, at.Practice.ShareReference, CheckSubject.Of((byte)(at.LetThroughAmperes is null ? 0 : 3)).In(at.NameOf(weakest)));
         return true;
     }
 
-    internal override string Note(in CheckResult result) => result.NoteKind == 2
+    internal override string Note(in CheckResult result) => result.NoteKind == 3
+        ? "the fuses and limited supplies at its ends let no more through"
+        : result.NoteKind == 2
         ? "current reaches this wire from several sides, through fuses of which none protects it alone"
         : result.NoteKind == 1
         ? "the wire is not rated here, and no fuse protects it"

@@ -53,9 +53,15 @@ internal sealed class OverloadTemperatureCheck()
             return true;
         }
 
-        if (fuse.Curve is not { } curve)
+        if (fuse.FaultCurve is not { } curve)
         {
-            result = Unknown(allowance.Reference, CheckSubject.Of((byte)Word.NoTimes, fuse));
+            result = Unknown(allowance.Reference, CheckSubject.Of((byte)Word.NoTimes, fuse.Untimed));
+            return true;
+        }
+
+        if (at.AskedFor != AskedFor.Everything && (Protects(at, curve, allowance) is var protects) && (protects || at.AskedFor == AskedFor.Verdict))
+        {
+            result = Judged(protects, double.NaN, double.NaN, allowance.Reference, default);
             return true;
         }
 
@@ -96,7 +102,7 @@ internal sealed class OverloadTemperatureCheck()
 
         FuseRating fuse = at.Fuse!;
         Finding found = default;
-        Find(at, fuse, fuse.Curve!, at.Practice.Overload!, ref found);
+        Find(at, fuse, fuse.FaultCurve!, at.Practice.Overload!, ref found);
         if (!sheet.IsRated(found.Stretch))
         {
             return;
@@ -119,7 +125,7 @@ internal sealed class OverloadTemperatureCheck()
             Mark = letters.Mark,
             StartsHot = at.FaultStartCelsius(found.Stretch).Equals(continuous.Value),
             StartWords = Sheet.StartWords,
-        }, fuse.Curve!, fuse.Series.Reference);
+        }, fuse.FaultCurve!, fuse.Series.Reference);
         steps.Write(found.Limits, found.Point);
         Symbol? value = (found.Shown == Shown.Settled ? steps.Settled : steps.Reached) ?? sheet.Board.Find("θ_m");
         if (value is not null)
@@ -130,6 +136,19 @@ internal sealed class OverloadTemperatureCheck()
         sheet.Limit(this, found.Shown == Shown.Reached && steps.ReachedLimit is { } most ? most : steps.SettledLimit);
     }
 
+    private static bool Protects(BranchState at, TimeCurrentCurve curve, OverloadAllowance allowance)
+    {
+        for (int i = 0; i < at.Stretches.Length; i++)
+        {
+            if (!(FuseAgainstWireKernel.Verdict(at.LimitsOf(i, allowance), curve, at.BoundedAtFuseAmperes).Ratio >= 1))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     // The stretch and the current at which the fuse is nearest to failing its wire. Currents that the fuse need never open make every stretch alike by time: then
     // the one nearest to its limit, or furthest beyond it.
     private static void Find(BranchState at, FuseRating fuse, TimeCurrentCurve curve, OverloadAllowance allowance, ref Finding worst)
@@ -138,7 +157,7 @@ internal sealed class OverloadTemperatureCheck()
         worst.Stretch = -1;
         for (int i = 0; i < at.Stretches.Length; i++)
         {
-            WireLimits limits = at.LimitsOf(i, allowance);
+            ref readonly WireLimits limits = ref at.LimitsOf(i, allowance);
             TightestPoint point = FuseAgainstWireKernel.Verdict(limits, curve, prospective);
             if (worst.Stretch >= 0 && point.Ratio > worst.Point.Ratio)
             {
@@ -164,7 +183,7 @@ internal sealed class OverloadTemperatureCheck()
         }
 
         Finding settled = found;
-        ShowAt(fuse, Math.Min(fuse.Curve!.FusingAmperes, found.Point.Amperes), ProtectionRegime.Sustained, ref settled);
+        ShowAt(fuse, Math.Min(fuse.FaultCurve!.FusingAmperes, found.Point.Amperes), ProtectionRegime.Sustained, ref settled);
         found = settled.Margin < found.Margin ? settled : found;
     }
 

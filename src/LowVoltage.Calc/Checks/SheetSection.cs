@@ -11,5 +11,6 @@ internal enum SheetSection : byte
     FuseShort,
     FarEnd,
     Overload,
+    Supply,
     Further,
 }

@@ -28,9 +28,9 @@ internal sealed class ShortCircuitTemperatureCheck()
             return false;
         }
 
-        if (fuse.Curve is null)
+        if (fuse.FaultCurve is null)
         {
-            result = Unknown(AdiabaticHeating.Reference, CheckSubject.Of(0, fuse));
+            result = Unknown(AdiabaticHeating.Reference, CheckSubject.Of(0, fuse.Untimed));
             return true;
         }
 
@@ -47,7 +47,7 @@ internal sealed class ShortCircuitTemperatureCheck()
             return true;
         }
 
-        Finding found = Find(at, fuse.Curve);
+        Finding found = Find(at, fuse.FaultCurve);
         ref readonly SegmentState s = ref at.Stretches[found.Stretch];
         result = Judge(
             Math.Min(found.Celsius, s.Conductor.Material.MeltingPointCelsius), found.Limit, AdiabaticHeating.Reference,
@@ -71,7 +71,7 @@ internal sealed class ShortCircuitTemperatureCheck()
         }
 
         BranchState at = sheet.At;
-        Finding found = Find(at, at.Fuse!.Curve!);
+        Finding found = Find(at, at.Fuse!.FaultCurve!);
         SegmentState s = at.Stretches[found.Stretch];
         sheet.Tell(found.Stretch, "stretch that a short circuit is hardest on");
         Symbol energy = sheet.Board.LookUp(
@@ -101,7 +101,7 @@ internal sealed class ShortCircuitTemperatureCheck()
         for (int i = 0; i < at.Stretches.Length; i++)
         {
             ref readonly SegmentState s = ref at.Stretches[i];
-            double celsius = After(at, s, found.Joules, at.FaultStartCelsius(i)), limit = s.Site.Insulation.ShortCircuitCelsiusFor(s.Conductor.AreaSquareMillimeters);
+            double celsius = After(at, i, found.Joules), limit = s.Site.Insulation.ShortCircuitCelsiusFor(s.Conductor.AreaSquareMillimeters);
             double margin = (limit - Math.Min(celsius, s.Conductor.Material.MeltingPointCelsius)) / Math.Abs(limit);
             if (margin < least)
             {
@@ -113,9 +113,11 @@ internal sealed class ShortCircuitTemperatureCheck()
         return found;
     }
 
-    // In a shared stretch the others' current adds its heat: (I + Io)² is at most I²·(1 + Io/I)² with the least I.
-    private static double After(BranchState at, in SegmentState s, double joules, double startCelsius)
+    /// <summary>What a Joule integral heats a stretch to, °C, from where a fault finds it. In a shared stretch the others' current adds its heat: (I + Io)² is at most I²·(1 + Io/I)² with the least I.</summary>
+    internal static double After(BranchState at, int stretch, double joules)
     {
+        ref readonly SegmentState s = ref at.Stretches[stretch];
+        double startCelsius = at.FaultStartCelsius(stretch);
         ConductorMaterial metal = s.Conductor.Material;
         double more = s.OtherAmperes > 0 ? 1 + (s.OtherAmperes / at.LeastFaultAmperes) : 1;
         return AdiabaticKernel.FinalCelsius(

@@ -46,9 +46,18 @@ internal sealed class StalledMotorCheck()
         }
 
         (double least, double greatest) = Currents(at);
-        (int stretch, StallFinding found) = Find(at, fuse.Curve, allowance, least, greatest);
+        if (at.AskedFor == AskedFor.Verdict && fuse.FaultCurve is { } curve && at.Stretches.Length == 1)
+        {
+            StallOutcome outcome = Protection.StalledMotor.OutcomeOf(at.LimitsOf(0, allowance), curve, least, greatest);
+            result = outcome == StallOutcome.WireBears && !at.Load.HasThermalCutOut
+                ? Unknown(Protection.StalledMotor.Reference, CheckSubject.Of((byte)Word.NeverOpens, fuse))
+                : Judged(outcome != StallOutcome.WireTooHot, double.NaN, double.NaN, Protection.StalledMotor.Reference, default);
+            return true;
+        }
+
+        (int stretch, StallFinding found) = Find(at, fuse.FaultCurve, allowance, least, greatest);
         result = found.Outcome == StallOutcome.NotEvaluated
-            ? Unknown(Protection.StalledMotor.Reference, CheckSubject.Of((byte)Word.NoTimes, fuse))
+            ? Unknown(Protection.StalledMotor.Reference, CheckSubject.Of((byte)Word.NoTimes, fuse.Untimed))
             : Answer(at, fuse, stretch, found, least);
         return true;
     }
@@ -96,7 +105,7 @@ internal sealed class StalledMotorCheck()
 
         BranchState at = sheet.At;
         (double least, double greatest) = Currents(at);
-        (int stretch, StallFinding found) = Find(at, at.Fuse!.Curve, at.Practice.Overload!, least, greatest);
+        (int stretch, StallFinding found) = Find(at, at.Fuse!.FaultCurve, at.Practice.Overload!, least, greatest);
         sheet.Tell(stretch, "stretch that a stalled motor is hardest on");
         sheet.Board.LookUp("least current of the stalled motor", "I_lr", least, "A", null, "The least that the supply range brings, the path as warm as in running.");
         sheet.Board.LookUp("greatest current of the stalled motor", "I_lrg", greatest, "A", null, "At the highest supply voltage, the path as cool as the air.");

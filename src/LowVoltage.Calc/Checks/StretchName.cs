@@ -36,6 +36,9 @@ internal sealed class StretchName
 
     internal static StretchName Of(string part, double meters, int parallel, Conductor conductor) => new(part, meters, parallel, conductor);
 
+    /// <summary>A part that is told from others by what it is called.</summary>
+    internal static StretchName Of(string part) => new(part, 0, 1, null);
+
     /// <inheritdoc/>
     public override string ToString() => conductor is null ? part : $"{part}, {Text(meters, parallel, conductor)}";
 

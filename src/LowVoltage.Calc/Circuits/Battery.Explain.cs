@@ -55,7 +55,7 @@ public static partial class Battery
 
         internal override void Write(SolutionBuilder board, in SourceNumbers numbers)
         {
-            Volts(board, board.Find("n_s")!, "one 12 V block", (LeadAcidCharge.EmptyVolts, NominalVolts, ChargingVolts), numbers, LeadAcidReference);
+            Volts(board, board.Find("n_s")!, "one 12 V block", (LeadAcidCharge.EmptyVolts, NominalVolts, ChargingVolts), numbers, (LeadAcidCharge.Reference, LeadAcidVoltages));
             WriteOhms(board, numbers);
         }
 
@@ -92,7 +92,7 @@ public static partial class Battery
         internal override void Write(SolutionBuilder board, in SourceNumbers numbers)
         {
             Symbol series = board.Find("n_s")!, capacity = board.Find("C_b")!;
-            Volts(board, series, "one cell", (CellCutOffVolts, CellNominalVolts, CellChargeVolts), numbers, LithiumIronPhosphateReference);
+            Volts(board, series, "one cell", (CellCutOffVolts, CellNominalVolts, CellChargeVolts), numbers, (LithiumIronPhosphateReference, LithiumIronPhosphateReference));
             Symbol one = board.LookUp("resistance of a cell times its capacity", "r_c", CellOhmAmpereHours, "Ω·Ah", LithiumIronPhosphateReference);
             Symbol nominal = board.Step("nominal resistance inside the source", "R_nom", series * one / capacity, numbers.NominalOhms, "Ω", LithiumIronPhosphateReference, "Cells of more capacity resist less.");
             Symbol spread = board.LookUp("spread either way between packs, temperatures and ages", "k_s", CellSpread, "", LithiumIronPhosphateReference);

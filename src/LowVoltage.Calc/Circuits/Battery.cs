@@ -40,6 +40,8 @@ public static partial class Battery
             + "(2 times) is from memory, low confidence. Voltages: empty at rest 11.89 V (table), nominal 12 V and 14.4 V on charge (common practice).",
     };
 
+    private static readonly Reference LeadAcidVoltages = Reference.CommonPractice("a 12 V lead-acid block is taken at 12 V nominal and 14.4 V on charge");
+
     /// <summary>Where the numbers of a lithium iron phosphate pack come from.</summary>
     public static Reference LithiumIronPhosphateReference { get; } = new()
     {
@@ -49,7 +51,7 @@ public static partial class Battery
             + "are this library's own margin, no published source.",
     };
 
-    /// <summary>A lead-acid battery (flooded, AGM or gel), from its cold-cranking current (CCA).</summary>
+    /// <summary>A lead-acid battery (flooded, AGM or gel), from its cold-cranking current (cold-cranking amperes, CCA).</summary>
     /// <param name="coldCranking">Cold-cranking current of one 12 V block, positive.</param>
     /// <param name="standard">The test behind that current; ratings of different tests are not interchangeable.</param>
     /// <param name="blocksInSeries">12 V blocks in series: 1 for 12 V, 2 for 24 V; 1 to 1000.</param>
@@ -92,7 +94,7 @@ public static partial class Battery
             .From(new LeadAcidBasis(Accept.Amperes(coldCranking, nameof(coldCranking)), test, series, stringsInParallel, temperature?.DegreesCelsius));
     }
 
-    /// <summary>A pack of lithium iron phosphate cells.</summary>
+    /// <summary>A pack of lithium iron phosphate cells (LFP, LiFePO4), from its cells in series and its ampere-hours.</summary>
     /// <param name="cellsInSeries">Cells in series: 4 for 12.8 V, 8 for 25.6 V, 16 for 51.2 V; 1 to 1000.</param>
     /// <param name="capacity">Capacity of the pack, positive.</param>
     /// <param name="protectionLimit">Current at which its protection disconnects; <c>null</c> when there is none or it is not known.</param>

@@ -24,6 +24,9 @@ internal sealed class CapacitorInput(double farads) : Load("input capacitor")
 
     internal override void AddStart(LoadStart start) => start.AddCapacitor(Name, farads);
 
+    // A capacitor draws nothing that a tolerance of current could mean; its own is stated by the caller.
+    private protected override Load ScaledCore(double factor) => new CapacitorInput(farads);
+
     private protected override void DescribeCore(LoadSymbols symbols) => symbols.Capacitor(farads);
 
     private protected override double AmperesCore(double volts, LoadState state) => 0;

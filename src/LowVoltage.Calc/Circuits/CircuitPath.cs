@@ -17,6 +17,21 @@ public sealed class CircuitPath
         ReturnJoints = returnJoints;
         FeedArray = feed;
         BackArray = back;
+        FeedJointArray = feedJoints;
+        ReturnJointArray = returnJoints;
+        double ohms = 0;
+        foreach (Joint joint in feedJoints)
+        {
+            ohms += joint.Ohms;
+        }
+
+        double returning = 0;
+        foreach (Joint joint in returnJoints)
+        {
+            returning += joint.Ohms;
+        }
+
+        FixedOhms = ohms + returning + returnPath.Ohms;
     }
 
     /// <summary>Segments of the way out.</summary>
@@ -38,8 +53,12 @@ public sealed class CircuitPath
 
     internal Segment[] BackArray { get; }
 
+    internal Joint[] FeedJointArray { get; }
+
+    internal Joint[] ReturnJointArray { get; }
+
     /// <summary>Joints and stated resistance of the return, Ω.</summary>
-    internal double FixedOhms => FeedJoints.Sum(j => j.Ohms) + ReturnJoints.Sum(j => j.Ohms) + Return.Ohms;
+    internal double FixedOhms { get; }
 
     /// <summary>A path of one feed segment and a return.</summary>
     /// <param name="feed">The way out.</param>
@@ -49,7 +68,7 @@ public sealed class CircuitPath
     public static CircuitPath Create(Segment feed, ReturnPath returnPath) =>
         Create([feed ?? throw new ArgumentNullException(nameof(feed))], returnPath);
 
-    /// <summary>A two-wire path in one call: out and back in the same conductor, each way of the same length.</summary>
+    /// <summary>A two-wire path in one call: out and back (round trip) in the same conductor, each way of the one-way length.</summary>
     /// <param name="conductor">The conductor of both ways.</param>
     /// <param name="oneWay">Length of one way, from the source to the load; the path has twice as much conductor. Positive.</param>
     /// <returns>The path.</returns>

@@ -23,6 +23,8 @@ internal sealed class CombinedLoad : Load
         }
     }
 
+    internal override IEnumerable<(Working.DiagramSymbol Symbol, string Name)> Drawn => parts.SelectMany(part => part.Drawn);
+
     internal override bool Starts => Array.Exists(parts, part => part.Starts);
 
     internal override LoadLaw LawAt(LoadState state)
@@ -81,6 +83,8 @@ internal sealed class CombinedLoad : Load
             part.AddStart(start);
         }
     }
+
+    private protected override Load ScaledCore(double factor) => new CombinedLoad([.. parts.Select(part => part.Scaled(factor))]);
 
     private protected override void DescribeCore(LoadSymbols symbols)
     {

@@ -11,6 +11,8 @@ internal sealed class ConstantPowerLoad(double given, double efficiency = 1) : L
 
     internal override LoadLaw LawAt(LoadState state) => new(0, 0, watts, true);
 
+    private protected override Load ScaledCore(double factor) => new ConstantPowerLoad(given * factor, efficiency);
+
     private protected override void DescribeCore(LoadSymbols symbols) => symbols.Power(given, efficiency);
 
     private protected override double AmperesCore(double volts, LoadState state) => watts / volts;

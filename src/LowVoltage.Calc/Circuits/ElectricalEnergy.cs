@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Circuits;
 
-/// <summary>Energy, charge and running time.</summary>
+/// <summary>Energy (watt-hours), charge (ampere-hours) and running time: how long a battery lasts.</summary>
 /// <remarks>
 /// <code>W = P·t    Q = I·t    t = C/I    t = C·V/P</code>
 /// <para>Running times count the whole capacity at the stated voltage. A lead-acid battery gives less at a high current than its 20-hour rating.</para>

@@ -78,6 +78,8 @@ public sealed class LampLoad : Load
 
     internal double ColdRatio => coldRatio;
 
+    internal override IEnumerable<(Working.DiagramSymbol Symbol, string Name)> Drawn => [(Working.DiagramSymbol.Lamp, Name)];
+
     internal override LoadLaw LawAt(LoadState state) =>
         state == LoadState.Peak ? new LoadLaw(1 / coldOhms, 0, 0, true) : new LoadLaw(0, 0, 0, false);
 
@@ -95,6 +97,8 @@ public sealed class LampLoad : Load
     internal override bool HasSurge => true;
 
     internal override void AddStart(LoadStart start) => start.AddLamp(this, 1 / coldOhms, SettlingSeconds / 3);
+
+    private protected override Load ScaledCore(double factor) => new LampLoad(ratedWatts * factor, ratedVolts, coldRatio);
 
     private protected override void DescribeCore(LoadSymbols symbols) => symbols.Lamp(ratedWatts, ratedVolts, coldRatio, ratedAmperes, coldOhms);
 

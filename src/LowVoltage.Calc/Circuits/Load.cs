@@ -1,4 +1,5 @@
 using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.Working;
 using UnitsNet;
 
 namespace LowVoltage.Calc.Circuits;
@@ -44,7 +45,7 @@ public abstract class Load
     /// <exception cref="ArgumentOutOfRangeException">The current is not positive or is absurdly large.</exception>
     public static Load ConstantCurrent(ElectricCurrent current) => new ConstantCurrentLoad(Accept.Amperes(current, nameof(current)));
 
-    /// <summary>A load that draws the same power at any voltage, such as a switching converter: I = P/(η·U).</summary>
+    /// <summary>A load that draws the same power at any voltage, such as a switching converter, an inverter or a cooler, by its wattage: I = P/(η·U).</summary>
     /// <param name="power">Power P that the converter gives (or takes, with an efficiency of 1), positive.</param>
     /// <param name="efficiency">Efficiency η, above 0 to 1.</param>
     /// <param name="minimumVoltage">The least voltage at which it works; <c>null</c> for none.</param>
@@ -74,6 +75,19 @@ public abstract class Load
     /// </remarks>
     public static LampLoad Lamp(Power rated, ElectricPotential ratedVoltage, double coldResistanceRatio = LampLoad.DefaultColdResistanceRatio) =>
         new(Accept.Watts(rated, nameof(rated)), Accept.Volts(ratedVoltage, nameof(ratedVoltage)), Accept.Within(coldResistanceRatio, 1, 25, "", nameof(coldResistanceRatio)));
+
+    /// <summary>A load by measured points, such as a pump, a light strip or a heater with a controller: the current at each of several voltages.</summary>
+    /// <param name="voltages">Voltages at the load, each above the one before it; at least three. Measure over the range that the supply has.</param>
+    /// <param name="currents">The current at each, positive and not below the one before it.</param>
+    /// <returns>The load.</returns>
+    /// <exception cref="ArgumentNullException">A list is null.</exception>
+    /// <exception cref="ArgumentException">There are fewer than three points, or a voltage or current does not rise; the message names it and says why.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A voltage or current is not positive or is absurdly large.</exception>
+    /// <remarks>
+    /// Between the points a monotone cubic (F. N. Fritsch and J. Butland, 1984), which has no waves of its own. Below the first point the current goes straight to nothing, above the last straight on: a
+    /// result there says that it is only a guide. A current that falls while the voltage rises is a converter's: <see cref="ConstantPower"/>.
+    /// </remarks>
+    public static Load Measured(IReadOnlyList<ElectricPotential> voltages, IReadOnlyList<ElectricCurrent> currents) => MeasuredLoad.Create(voltages, currents);
 
     /// <summary>A motor whose three currents are taken as they are, whatever the voltage: the safe reading for drop and heat.</summary>
     /// <param name="running">Current when it runs, positive.</param>
@@ -163,6 +177,21 @@ public abstract class Load
         return surges;
     }
 
+    /// <summary>The same load drawing so many times the current at any voltage: a tolerance of its make.</summary>
+    internal Load Scaled(double factor)
+    {
+        if (factor.Equals(1.0))
+        {
+            return this;
+        }
+
+        Load copy = ScaledCore(factor);
+        copy.duty = duty;
+        copy.minimumVolts = minimumVolts;
+        copy.thermalCutOut = thermalCutOut;
+        return copy;
+    }
+
     /// <inheritdoc/>
     public override string ToString() => Name;
 
@@ -184,6 +213,8 @@ public abstract class Load
 
     internal abstract LoadLaw LawAt(LoadState state);
 
+    private protected abstract Load ScaledCore(double factor);
+
     /// <summary>Whether it has a start of its own that takes more than running and must succeed: a motor.</summary>
     internal virtual bool Starts => false;
 
@@ -195,6 +226,9 @@ public abstract class Load
 
     /// <summary>Whether a motor in it protects itself when it is stalled.</summary>
     internal virtual bool HasThermalCutOut => thermalCutOut;
+
+    /// <summary>How it is drawn, each of its parts by itself.</summary>
+    internal virtual IEnumerable<(DiagramSymbol Symbol, string Name)> Drawn => [(DiagramSymbol.Device, Name)];
 
     /// <summary>What a careful reader must know about the load at this voltage, or null.</summary>
     internal virtual string? RemarkAt(double volts, LoadState state) => null;

@@ -5,7 +5,7 @@ namespace LowVoltage.Calc.Circuits;
 /// All loads of one circuit are switched together (common practice, no published source). Cold lamps are one cold lamp, capacitors one capacitor, motors that start
 /// equally long one motor, each behind the resistance of the path as if the others were not there: a load that is split in parts has the same start. Whoever adds the surges
 /// limits them to what the path gives. Running currents belong to the operating point at the voltage given, the path's drop counted.
-/// Filled once, read once; not thread-safe.
+/// Filled once, solved for one path after another; not thread-safe.
 /// </remarks>
 internal sealed class LoadStart
 {
@@ -26,15 +26,11 @@ internal sealed class LoadStart
     /// <summary>What all of it draws once it runs, A.</summary>
     internal double RunningAmperes { get; private set; }
 
-    /// <summary>The start of a load.</summary>
-    /// <param name="load">The load.</param>
-    /// <param name="volts">Voltage of the source without current.</param>
-    /// <param name="ohms">Resistance of source and path; positive.</param>
-    internal static LoadStart Of(Load load, double volts, double ohms)
+    /// <summary>The start of a load, not yet behind a path.</summary>
+    internal static LoadStart Of(Load load)
     {
         LoadStart start = new();
         load.AddStart(start);
-        start.Solve(volts, ohms);
         return start;
     }
 
@@ -70,8 +66,13 @@ internal sealed class LoadStart
         motors.Add(new Motor(load.Name, peak, seconds, amperes));
     }
 
-    private void Solve(double volts, double ohms)
+    /// <summary>Finds surges and running current behind a path.</summary>
+    /// <param name="volts">Voltage of the source without current.</param>
+    /// <param name="ohms">Resistance of source and path; positive.</param>
+    internal void Solve(double volts, double ohms)
     {
+        Surges.Clear();
+        RunningAmperes = LampSoftness = 0;
         double at = RunningVolts(volts, ohms), lamps = 0;
         foreach ((Load load, bool fades) in running)
         {

@@ -24,6 +24,9 @@ internal sealed class LoadSymbols(SolutionBuilder board)
 
     internal List<(Symbol Peak, Symbol Seconds, Symbol? Volts)> Motors { get; } = [];
 
+    /// <summary>Loads of measured points.</summary>
+    internal List<MeasuredLoad> Measured { get; } = [];
+
     internal int Lamps => lamps.Count;
 
     internal void Duty(DutyCycle duty)
@@ -60,6 +63,12 @@ internal sealed class LoadSymbols(SolutionBuilder board)
             amperes,
             coldOhms,
             mark));
+    }
+
+    internal void Measure(MeasuredLoad load)
+    {
+        Measured.Add(load);
+        board.Given("measured points of the load", load.Points);
     }
 
     internal void Motor(double running, double peak, double locked, double seconds, double? volts)

@@ -5,16 +5,24 @@ namespace LowVoltage.Calc.Circuits;
 /// <summary>The part of <see cref="LoopKernel"/> for loads without a closed form: lamps, and mixtures of duty cycles.</summary>
 /// <remarks>
 /// A load whose current does not fall with voltage has one root in 0…V; with constant power the highest root is sought, and the search for it starts from where the
-/// balance is greatest.
+/// balance is greatest. Newton's method from the source's voltage mostly finds it first.
 /// </remarks>
 internal static class LoopBracket
 {
+    private const int MostSteps = 12;
+    private const double LastStep = 1e-9;
+
     /// <summary>The highest voltage at which source and load agree; zero when there is none.</summary>
     internal static double HighestRoot(double volts, double ohms, double cubic, Load load, LoadState state)
     {
         if (volts <= 0)
         {
             return 0;
+        }
+
+        if (TryNewton(volts, ohms, cubic, load, state, out double fast))
+        {
+            return fast;
         }
 
         VoltageBalance balance = new(volts, ohms, cubic, load, state);
@@ -37,6 +45,32 @@ internal static class LoopBracket
         LimitBalance excess = new(load, state, limit);
         double low = load.LawAt(state).Watts > 0 ? Peak(excess, volts) : 0;
         return excess.Evaluate(low) >= 0 && Brent.TryFindRoot(excess, low, volts, 1e-16 * volts, out double root) ? root : 0;
+    }
+
+    // From the voltage of the source down. A balance with one hill that falls where it ends has its highest root there.
+    private static bool TryNewton(double volts, double ohms, double cubic, Load load, LoadState state, out double root)
+    {
+        double factor = load.HeatFactor(state);
+        root = volts;
+        for (int i = 0; i < MostSteps && !double.IsNaN(factor); i++)
+        {
+            double amperes = load.AmperesAt(root, state), bend = cubic * factor * factor * amperes * amperes;
+            double fall = 1 + (load.SlopeAt(root, state) * (ohms + (3 * bend)));
+            double step = (volts - root - (amperes * (ohms + bend))) / fall;
+            root += step;
+            if (!(fall > 0) || !(root > 0) || !(root <= volts))
+            {
+                return false;
+            }
+
+            // Quadratic: what would follow is below the rounding.
+            if (Math.Abs(step) <= LastStep * volts)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // Where a function with one hill is greatest in 0…high: golden section.

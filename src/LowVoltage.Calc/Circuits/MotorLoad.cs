@@ -50,6 +50,8 @@ internal sealed class MotorLoad : Load
 
     internal double? RatedVolts => ratedVolts;
 
+    internal override IEnumerable<(Working.DiagramSymbol Symbol, string Name)> Drawn => [(Working.DiagramSymbol.Motor, Name)];
+
     internal override bool Starts => peak > running;
 
     internal override bool HasSurge => peak > running;
@@ -68,6 +70,8 @@ internal sealed class MotorLoad : Load
     }
 
     internal override void AddStart(LoadStart start) => start.AddMotor(this, LawAt(LoadState.Peak), startSeconds);
+
+    private protected override Load ScaledCore(double factor) => new MotorLoad(running * factor, peak * factor, locked * factor, startSeconds, ratedVolts);
 
     private protected override void DescribeCore(LoadSymbols symbols) => symbols.Motor(running, peak, locked, startSeconds, ratedVolts);
 

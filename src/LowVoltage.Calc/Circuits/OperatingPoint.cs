@@ -14,22 +14,22 @@ namespace LowVoltage.Calc.Circuits;
 /// </remarks>
 public sealed partial class OperatingPoint
 {
-    private IReadOnlyList<PathElement> elements = [];
-
-    // Written when somebody reads it.
+    // Both written when somebody reads them, the same whoever asks first.
+    private IReadOnlyList<PathElement>? elements;
     private IReadOnlyList<string>? assumptions;
 
     internal OperatingPoint()
     {
     }
 
-    internal double? LargestWatts { get; init; }
+    /// <summary>W; NaN where there is a point, or a conductor melts.</summary>
+    internal double LargestWatts { get; init; } = double.NaN;
 
     internal double OpenVolts { get; init; }
 
-    internal double NominalVolts { get; init; }
+    internal double NominalVolts => Supply.Numbers.NominalVolts;
 
-    internal double SourceOhms { get; init; }
+    internal double SourceOhms => Supply.Numbers.OhmsAt(Level);
 
     internal double Amperes { get => There(field); init; }
 
@@ -39,7 +39,10 @@ public sealed partial class OperatingPoint
 
     internal double DropVolts { get => There(field); init; }
 
-    internal double? MinimumVolts { get; init; }
+    internal double? MinimumVolts => Exists ? Fed.MinimumVolts : null;
+
+    /// <summary>The r.m.s. current by which the conductors stay as warm as they are, A; NaN where they follow their own.</summary>
+    internal double FrozenAmperes { get; init; }
 
     // What was solved, for the working.
     internal Source Supply { get; init; } = null!;
@@ -60,7 +63,7 @@ public sealed partial class OperatingPoint
     public required string Explanation { get; init; }
 
     /// <summary>When there is no point: the largest power that could reach a load here; <c>null</c> when there is one, or when the conductor melts.</summary>
-    public Power? LargestPower => LargestWatts is { } watts ? Power.FromWatts(watts) : null;
+    public Power? LargestPower => double.IsNaN(LargestWatts) ? null : Power.FromWatts(LargestWatts);
 
     /// <summary>Where in its range the supply was taken.</summary>
     public SupplyLevel Level { get; internal init; }
@@ -116,10 +119,8 @@ public sealed partial class OperatingPoint
         get
         {
             _ = There(0);
-            return elements;
+            return elements ??= Array.AsReadOnly(OperatingPointSolver.Elements(this));
         }
-
-        internal init => elements = value;
     }
 
     /// <summary>The hottest conductor's temperature.</summary>

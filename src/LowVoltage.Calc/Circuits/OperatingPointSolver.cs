@@ -71,20 +71,8 @@ internal static class OperatingPointSolver
         in LoopPoint point)
     {
         SourceNumbers numbers = source.Numbers;
-        double openVolts = numbers.VoltsAt(level), sourceOhms = numbers.OhmsAt(level);
-        OperatingPoint none(NoOperatingPoint reason, double? watts, string why) => new()
-        {
-            Reason = reason,
-            LargestWatts = watts,
-            Explanation = why,
-            Level = level,
-            State = state,
-            OpenVolts = openVolts,
-            Supply = source,
-            Path = path,
-            Fed = load,
-            Warmth = temperature,
-        };
+        double openVolts = numbers.VoltsAt(level);
+        OperatingPoint none(NoOperatingPoint reason, double? watts, string why) => None(reason, watts, why, source, path, load, temperature, level, state);
         if (!point.Exists)
         {
             return none(point.Reason, point.LargestWatts, Explain(point));
@@ -108,19 +96,14 @@ internal static class OperatingPointSolver
                 $"The load takes more than the {Accept.Text(numbers.LimitAmperes)} A that one of the sources in series holds: the others would push its current through that one backwards.");
         }
 
-        PathElement[] elements = [.. Elements(path, temperature, model, point)];
-        foreach (PathElement element in elements)
+        if (!TryDrop(path, temperature, model, point, out double drop, out Segment? melts))
         {
-            if (element.Segment is { } segment && element.Celsius >= segment.Conductor.Material.MeltingPointCelsius)
-            {
-                return none(
-                    NoOperatingPoint.ConductorMelts,
-                    null,
-                    $"{element.Name} would pass the melting point of its metal at {Accept.Text(point.Amperes)} A.");
-            }
+            return none(
+                NoOperatingPoint.ConductorMelts,
+                null,
+                $"{melts} would pass the melting point of its metal at {Accept.Text(point.Amperes)} A.");
         }
 
-        double drop = elements.Sum(e => e.DropVolts);
         return new OperatingPoint
         {
             Reason = NoOperatingPoint.None,
@@ -128,15 +111,12 @@ internal static class OperatingPointSolver
             Level = level,
             State = state,
             OpenVolts = openVolts,
-            NominalVolts = numbers.NominalVolts,
-            SourceOhms = sourceOhms,
             Amperes = point.Amperes,
             HeatingAmperes = point.HeatingAmperes,
             LoadVolts = point.Volts,
             DropVolts = drop,
             CurrentLimitReached = point.Limited,
-            MinimumVolts = load.MinimumVolts,
-            Elements = elements,
+            FrozenAmperes = model.FrozenAmperes,
             Supply = source,
             Path = path,
             Fed = load,
@@ -144,9 +124,66 @@ internal static class OperatingPointSolver
         };
     }
 
-    private static IEnumerable<PathElement> Elements(CircuitPath path, ConductorTemperature temperature, PathTemperature model, LoopPoint point)
+    private static OperatingPoint None(
+        NoOperatingPoint reason, double? watts, string why, Source source, CircuitPath path, Load load, ConductorTemperature temperature, SupplyLevel level, LoadState state) => new()
+        {
+            Reason = reason,
+            LargestWatts = watts ?? double.NaN,
+            Explanation = why,
+            Level = level,
+            State = state,
+            OpenVolts = source.Numbers.VoltsAt(level),
+            Supply = source,
+            Path = path,
+            Fed = load,
+            Warmth = temperature,
+        };
+
+    // The drop of the whole path, part by part in the order in which they stand; false where a conductor would melt.
+    private static bool TryDrop(CircuitPath path, ConductorTemperature temperature, in PathTemperature model, in LoopPoint point, out double volts, out Segment? melts)
     {
+        volts = 0;
+        melts = null;
         double i = point.Amperes, heat = point.HeatingAmperes, other = path.Return.OtherAmperes;
+        foreach (Segment segment in path.FeedArray)
+        {
+            volts += Dropped(segment, model.CelsiusOf(segment, heat), i, ref melts);
+        }
+
+        foreach (Joint joint in path.FeedJointArray)
+        {
+            volts += joint.Ohms * i;
+        }
+
+        foreach (Segment segment in path.BackArray)
+        {
+            volts += path.Return.IsShared
+                ? Dropped(segment, SharedCelsius(segment, temperature), i + other, ref melts)
+                : Dropped(segment, model.CelsiusOf(segment, heat), i, ref melts);
+        }
+
+        foreach (Joint joint in path.ReturnJointArray)
+        {
+            volts += joint.Ohms * i;
+        }
+
+        volts += path.Return.Kind is ReturnKind.Chassis or ReturnKind.SharedResistance ? path.Return.Ohms * (i + other) : 0;
+        return melts is null;
+    }
+
+    private static double Dropped(Segment segment, double celsius, double amperes, ref Segment? melts)
+    {
+        melts ??= celsius >= segment.Conductor.Material.MeltingPointCelsius ? segment : null;
+        return segment.OhmsAt(celsius) * amperes;
+    }
+
+    /// <summary>Every part of the path of a point that exists, from the source to the load and back.</summary>
+    internal static PathElement[] Elements(OperatingPoint point) =>
+        [.. Elements(point.Path, point.Warmth, new PathTemperature(point.Path, point.Warmth, point.FrozenAmperes), point.Amperes, point.HeatingAmperes)];
+
+    private static IEnumerable<PathElement> Elements(CircuitPath path, ConductorTemperature temperature, PathTemperature model, double i, double heat)
+    {
+        double other = path.Return.OtherAmperes;
         PathElement wire(Segment segment, PathElementKind kind, double celsius, double others) => new()
         {
             Name = segment.ToString(), Kind = kind, Segment = segment, Celsius = celsius, Ohms = segment.OhmsAt(celsius), Amperes = i, OtherAmperes = others,

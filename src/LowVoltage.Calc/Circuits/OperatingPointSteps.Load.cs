@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Circuits;
@@ -122,6 +123,8 @@ internal sealed partial class OperatingPointSteps
         List<Formula> drawn = [.. letters.Load.RatedLamps().Select(lamp => lamp.Amperes * Formula.Power(u / lamp.Volts, LampLoad.Exponent))];
         drawn.AddRange(letters.Load.Resistances.Select(ohms => u / ohms));
         drawn.AddRange(letters.Load.Currents);
+        drawn.AddRange(letters.Load.Measured.Select((load, at) => (Formula)Own(board.LookUp(
+            "current between the measured points" + Level, SymbolName.With(at == 0 ? "I_m" : $"I_m{Accept.Text(at + 1)}", letters.Mark), load.AmperesAt(point.LoadVolts, point.State), "A", null, "A monotone cubic through the points."))));
         drawn.AddRange(law.Watts == 0 ? [] : letters.Load.Powers().Select(p => p / u));
         return Formula.Total(drawn);
     }

@@ -17,6 +17,9 @@ internal readonly struct PathTemperature
         this.frozenAmperes = frozenAmperes;
     }
 
+    /// <summary>The current that the temperatures were frozen at, A; NaN where they follow it.</summary>
+    internal double FrozenAmperes => frozenAmperes;
+
     /// <summary>Whether their temperature depends on the current.</summary>
     internal bool DependsOnCurrent
     {

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Circuits;
 
-/// <summary>The way back from the load to the source.</summary>
+/// <summary>The way back from the load to the source: a wire, the chassis as ground (earth) return, or a conductor shared with others.</summary>
 /// <remarks>Immutable. A return shared with other circuits drops I·R and, on top of it, the others' current times R.</remarks>
 public sealed class ReturnPath
 {
@@ -51,7 +51,7 @@ public sealed class ReturnPath
     /// <exception cref="ArgumentException">There is none.</exception>
     public static ReturnPath Wire(params Segment[] segments) => new(ReturnKind.Segments, 0, 0, 0, Require(segments));
 
-    /// <summary>A chassis, hull or frame.</summary>
+    /// <summary>A chassis, hull or frame as the negative: ground return, earth return.</summary>
     /// <param name="resistance">Its resistance between the two ground points, zero or greater.</param>
     /// <returns>The return.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The resistance is negative or absurdly large.</exception>

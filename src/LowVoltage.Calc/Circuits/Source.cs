@@ -162,6 +162,13 @@ public sealed class Source
     /// <inheritdoc/>
     public override string ToString() => $"{Name}, {Accept.Text(Numbers.NominalVolts)} V";
 
+    /// <summary>The same source with every voltage so many times as high: a tolerance of its make.</summary>
+    internal Source Scaled(double factor) => factor.Equals(1.0) ? this : new Source(
+        Name,
+        Numbers with { MinimumVolts = Numbers.MinimumVolts * factor, NominalVolts = Numbers.NominalVolts * factor, MaximumVolts = Numbers.MaximumVolts * factor },
+        Reference,
+        Assumptions);
+
     internal static Source Create(string name, in SourceNumbers numbers, Reference reference, params string[] assumptions) =>
         new(name, numbers, reference, assumptions);
 

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.References;
 using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Circuits;
@@ -12,13 +13,14 @@ internal abstract class SourceBasis
     internal abstract void Write(SolutionBuilder board, in SourceNumbers numbers);
 
     /// <summary>Voltages of equal cells or blocks in series.</summary>
-    private protected static void Volts(SolutionBuilder board, Symbol series, string each, (double Least, double Nominal, double Greatest) one, in SourceNumbers numbers, References.Reference source)
+    private protected static void Volts(SolutionBuilder board, Symbol series, string each, (double Least, double Nominal, double Greatest) one, in SourceNumbers numbers, (Reference Least, Reference Others) sources)
     {
         foreach ((string which, string mark, double volts, double all) in new[]
         {
             ("least", "min", one.Least, numbers.MinimumVolts), ("nominal", "nom", one.Nominal, numbers.NominalVolts), ("greatest", "max", one.Greatest, numbers.MaximumVolts),
         })
         {
+            Reference source = mark == "min" ? sources.Least : sources.Others;
             if (series.Value.Equals(1))
             {
                 board.LookUp($"{which} voltage of the source", "V_" + mark, all, "V", source);

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Circuits;
 
-/// <summary>Loads tapped along a run, such as lights on one pair of wires, fed at one end or at both.</summary>
+/// <summary>Loads tapped along a run, such as lights or sockets on one pair of wires (a daisy chain), fed at one end or at both.</summary>
 /// <remarks>
 /// <code>one end ΔV = Σ(Ik·rk·Lk)    both ends I1 = [V1 − V2 + Σ(tapk·R beyond k)]/ΣR</code>
 /// <para><b>Symbols.</b> Ik current in section k, rk resistance of feed and return of that section per metre, Lk its length, one way.</para>

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Circuits;
 
-/// <summary>A run loaded evenly along its length, such as a light strip, fed at one end or at both.</summary>
+/// <summary>A run loaded evenly along its length, such as a light (LED) strip, fed at one end or at both.</summary>
 /// <remarks>
 /// <code>one end V(x) = V − r·i·(L·x − x²/2)    loss = i²·r·L³/3    both ends I1 = i·L/2 + (V1 − V2)/(r·L)</code>
 /// <para><b>Symbols.</b> r resistance of feed and return per metre, i current taken per metre, L length, x distance from the near feed.</para>

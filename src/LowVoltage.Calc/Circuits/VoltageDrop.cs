@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Circuits;
 
-/// <summary>The drop formula and its inverses, for conductors at one temperature and a known current.</summary>
+/// <summary>The voltage-drop formula and its inverses (longest run, smallest cross-section), for conductors at one temperature and a known current.</summary>
 /// <remarks>
 /// <code>ΔV = I·R′·L    R = ρ·L/S    S = ρ·L·I/ΔV    P = I²·R</code>
 /// <para><b>Symbols.</b> ΔV volt, I ampere, R′ ohm per metre, L metre of conductor, ρ ohm-metre, S cross-section.</para>

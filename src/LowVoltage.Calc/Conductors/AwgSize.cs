@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Conductors;
 
-/// <summary>A size of the American Wire Gauge, 4/0 to 40 (ASTM B258).</summary>
+/// <summary>A size of the American Wire Gauge (AWG), 4/0 to 40 (ASTM B258): diameter, mm² and circular mils of a gauge number.</summary>
 /// <remarks>
 /// <code>d = 0.127 mm · 92^((36 − n)/39), n = −3 for 4/0, 0 for 1/0</code>
 /// <para>Stored as the gauge number, so equality is exact; ordered by copper, so 40 AWG is less than 14 AWG and that is less than 4/0.

@@ -9,7 +9,7 @@ public sealed partial class ConductorMaterial
     // The most by which a limit of ASTM B566 lies above the rule of mixtures (class 15A).
     private const double CladMargin = 1.037;
 
-    /// <summary>Copper-clad aluminium by the copper's share of the volume.</summary>
+    /// <summary>Copper-clad aluminium (CCA) by the copper's share of the volume.</summary>
     /// <param name="copperShareByVolume">The copper's share, from 0.05 to 0.40; 0.10 and 0.15 are classes 10A and 15A of ASTM B566.</param>
     /// <returns>The metal.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The share is outside that range.</exception>

@@ -26,7 +26,7 @@ internal static class Branches
             stretches[i] = Stretch(back.Segments[i - 1], back.IsShared ? "shared return" : "return", asked, rules, site);
         }
 
-        return State(asked, rules, site, stretches, back, OhmsOf(asked.JointsArray));
+        return State(asked, rules, site, stretches, back, OhmsOf(asked.JointsArray), SupplyStages.Of(asked, rules));
     }
 
     /// <summary>For existing wiring.</summary>
@@ -35,7 +35,23 @@ internal static class Branches
         Site site = Main(asked, rules, OwnConductors(path));
         List<SegmentState> stretches = [.. path.FeedArray.Select(s => Stretch(s, "feed", asked, rules, site))];
         stretches.AddRange(path.BackArray.Select(s => Stretch(s, path.Return.IsShared ? "shared return" : "return", asked, rules, site)));
-        return State(asked, rules, site, [.. stretches], path.Return, OhmsOf(path.FeedJoints) + OhmsOf(path.ReturnJoints));
+        return State(asked, rules, site, [.. stretches], path.Return, OhmsOf(path.FeedJoints) + OhmsOf(path.ReturnJoints), SupplyStages.Of(asked, rules));
+    }
+
+    /// <summary>For a part of the supply lead: its wire, with what else lies between the source and its end.</summary>
+    /// <param name="asked">The circuit with the lead's own load, place of the fuse and resistance before it.</param>
+    /// <param name="rules">The rules.</param>
+    /// <param name="lead">The wire; null where none is stated.</param>
+    /// <param name="otherOhms">What lies before its end besides the resistance before the device and the wire, Ω.</param>
+    /// <param name="before">The devices before it.</param>
+    internal static BranchState ForLead(CircuitRequirements asked, DesignRules rules, CircuitPath? lead, double otherOhms, SupplyStage[] before)
+    {
+        Site site = Main(asked, rules, lead is null ? 1 : OwnConductors(lead));
+        SegmentState[] stretches = lead is null
+            ? []
+            : [.. lead.FeedArray.Select(s => Stretch(s, "supply lead", asked, rules, site)), .. lead.BackArray.Select(s => Stretch(s, lead.Return.IsShared ? "shared return of the supply lead" : "return of the supply lead", asked, rules, site))];
+        double joints = lead is null ? 0 : OhmsOf(lead.FeedJoints) + OhmsOf(lead.ReturnJoints);
+        return State(asked, rules, site, stretches, lead?.Return ?? ReturnPath.Chassis(ElectricResistance.Zero), joints + otherOhms, before);
     }
 
     /// <summary>Wires laid in parallel are loaded conductors of the bundle too.</summary>
@@ -86,7 +102,7 @@ internal static class Branches
             segment.Place ?? asked.Place, segment.Wire?.Insulation ?? asked.Insulation, segment.Wire?.WallMillimeters ?? asked.WallMillimeters, main.OwnConductors, main.CircuitVolts).RatedBy(rules.Ampacity),
     };
 
-    private static BranchState State(CircuitRequirements asked, DesignRules rules, Site site, SegmentState[] stretches, ReturnPath back, double jointOhms)
+    private static BranchState State(CircuitRequirements asked, DesignRules rules, Site site, SegmentState[] stretches, ReturnPath back, double jointOhms, SupplyStage[] supply)
     {
         int own = back.Kind == ReturnKind.SharedSegments ? stretches.Length - back.Segments.Count : stretches.Length;
         double others = back.OtherAmperes, sharedWires = 0, stated = back.Ohms;
@@ -118,6 +134,7 @@ internal static class Branches
             SharedVolts = (sharedWires + (back.IsShared ? stated : 0)) * others,
             FixedSharedVolts = back.IsShared ? stated * others : 0,
             Stretches = stretches,
+            Supply = supply,
             OwnCount = own,
         };
     }

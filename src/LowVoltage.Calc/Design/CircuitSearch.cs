@@ -42,7 +42,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         {
             at.SetFuse(null);
             at.SetCandidate(sizes[i]);
-            CheckRun run = default;
+            CheckTally run = default;
             if (!IsOutWhenCool() && run.WirePasses(at) && at.IsRated && at.Duty.Exists && FirstFuse(run) is { } fuse)
             {
                 return new Choice { Size = i, Fuse = fuse };
@@ -97,35 +97,45 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     /// A fuse whose operating times are not published is taken only where no smaller fuse with published times has failed: what stops a smaller fuse stops a
     /// larger one too, unless somebody knows better.
     /// </remarks>
-    private FuseRating? FirstFuse(in CheckRun wire)
+    private FuseRating? FirstFuse(in CheckTally wire)
     {
         double least = at.LeastFuseAmperes * (1 - BranchState.Rounding), most = at.MostFuseAmperes * (1 + BranchState.Rounding);
         FuseRating? kept = null;
-        int keptClass = int.MaxValue;
+        int keptClass = int.MaxValue, skipped = -1;
         double first = double.PositiveInfinity;
         bool stopped = false;
-        foreach (FuseRating fuse in fuses)
+        for (int i = 0; i < fuses.Length && fuses[i].Amperes <= most && fuses[i].Amperes <= first * MostMultiple; i++)
         {
-            if (fuse.Amperes > most || fuse.Amperes > first * MostMultiple)
-            {
-                break;
-            }
-
+            FuseRating fuse = fuses[i];
             if (fuse.Amperes < least || FuseVoltageCheck.IsBelow(at, fuse))
             {
                 continue;
             }
 
-            CheckRun run = wire;
+            CheckTally run = wire;
             at.SetFuse(fuse);
-            bool passes = run.FusePasses(at);
-            if (!passes)
+            if (!run.QuickFusePasses(at))
+            {
+                stopped = true;
+                continue;
+            }
+
+            // The full checks can only make it worse: one that is no better than what is kept needs none. Where it was passed over, whether it stops may matter later.
+            if (kept is not null && Class(run, wire) >= keptClass)
+            {
+                skipped = skipped < 0 ? i : skipped;
+                continue;
+            }
+
+            stopped = stopped || (fuse.FaultCurve is null && skipped >= 0 && AnyStops(skipped, i, least));
+            at.SetFuse(fuse);
+            if (!run.RestOfFusePasses(at))
             {
                 stopped = true;
             }
-            else if (fuse.Curve is not null || !stopped)
+            else if (fuse.FaultCurve is not null || !stopped)
             {
-                int own = run.Incurable - wire.Incurable > 0 ? 2 : run.Undetermined - wire.Undetermined > 0 ? 1 : 0;
+                int own = Class(run, wire);
                 if (own == 0)
                 {
                     return fuse;
@@ -137,6 +147,24 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         }
 
         return kept;
+    }
+
+    // Passes, leaves something undetermined, fails what no size cures.
+    private static int Class(in CheckTally run, in CheckTally wire) => run.Incurable - wire.Incurable > 0 ? 2 : run.Undetermined - wire.Undetermined > 0 ? 1 : 0;
+
+    private bool AnyStops(int from, int to, double least)
+    {
+        for (int i = from; i < to; i++)
+        {
+            CheckTally run = default;
+            at.SetFuse(fuses[i]);
+            if (fuses[i].Amperes >= least && !FuseVoltageCheck.IsBelow(at, fuses[i]) && !(run.QuickFusePasses(at) && run.RestOfFusePasses(at)))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Why a size was not taken: the worst failure of the wire, else that of the fuse that came nearest on it, else what is undetermined.</summary>
@@ -161,14 +189,23 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         double tightness = double.NegativeInfinity;
         for (int i = 0; i < sizes.Count; i++)
         {
-            (int bad, double own, FuseRating? _) = Ask(sizes[i], withFuse: false);
+            at.SetFuse(null);
+            at.SetCandidate(sizes[i]);
+            CheckRun run = default;
+            if (!run.ComesNearer(at, ofFuse: false, least, tightness + Nearness))
+            {
+                continue;
+            }
+
+            int bad = Weight(run);
+            double own = run.Failed > 0 ? run.Worst.Tightness : 0;
             if (bad < least || (bad == least && own > tightness + Nearness))
             {
                 (size, least, tightness) = (i, bad, own);
             }
         }
 
-        return least >= NotRated ? new Choice { Size = size, Fuse = Ask(sizes[size], withFuse: true).Fuse, IsNearest = true } : NearestByFuse(size);
+        return least >= NotRated ? new Choice { Size = size, Fuse = Ask(sizes[size]).Fuse, IsNearest = true } : NearestByFuse(size);
     }
 
     // From the size on that comes nearest as a wire: of some of them, to the largest, the one that comes nearest with its fuse.
@@ -178,7 +215,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         (int Bad, double Tightness) rank = (int.MaxValue, double.NegativeInfinity);
         for (int i = smallest, step = 1; i < sizes.Count; i = i == sizes.Count - 1 ? sizes.Count : Math.Min(sizes.Count - 1, i + step), step++)
         {
-            (int bad, double tightness, FuseRating? fuse) = Ask(sizes[i], withFuse: true);
+            (int bad, double tightness, FuseRating? fuse) = Ask(sizes[i]);
             if (bad < rank.Bad || (bad == rank.Bad && tightness > rank.Tightness + Nearness))
             {
                 rank = (bad, tightness);
@@ -189,13 +226,13 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         return best;
     }
 
-    private (int Bad, double Tightness, FuseRating? Fuse) Ask(Conductor size, bool withFuse)
+    private (int Bad, double Tightness, FuseRating? Fuse) Ask(Conductor size)
     {
         at.SetFuse(null);
         at.SetCandidate(size);
         CheckRun run = default;
         run.AskWire(at);
-        FuseRating? fuse = withFuse && at.Duty.Exists ? NearestFuse(run, out run) : null;
+        FuseRating? fuse = at.Duty.Exists ? NearestFuse(run, out run) : null;
         return (Weight(run), run.Failed > 0 ? run.Worst.Tightness : 0, fuse);
     }
 
@@ -214,7 +251,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         foreach (FuseRating fuse in fuses)
         {
             // What stops a smaller fuse of known times stops a larger one of unknown times too, though nothing shows it.
-            if (fuse.Amperes < least || (forVolts && FuseVoltageCheck.IsBelow(at, fuse)) || (fuse.Curve is null && nearest?.Curve is not null))
+            if (fuse.Amperes < least || (forVolts && FuseVoltageCheck.IsBelow(at, fuse)) || (fuse.FaultCurve is null && nearest?.FaultCurve is not null))
             {
                 continue;
             }
@@ -231,11 +268,16 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
                 continue;
             }
 
+            // Nothing comes nearer than a fuse that adds no failure to those of the wire.
+            if (nearest is not null && best.Failed == wire.Failed)
+            {
+                break;
+            }
+
             last = fuse.Amperes;
             CheckRun run = wire;
             at.SetFuse(fuse);
-            run.AskFuse(at);
-            if (nearest is null || run.Failed < best.Failed || (run.Failed == best.Failed && run.Failed > 0 && run.Worst.Tightness > best.Worst.Tightness + Nearness))
+            if (run.ComesNearer(at, ofFuse: true, nearest is null ? int.MaxValue : best.Failed, nearest is null ? double.NegativeInfinity : best.Worst.Tightness + Nearness))
             {
                 nearest = fuse;
                 best = run;

@@ -9,6 +9,10 @@ namespace LowVoltage.Calc.Design;
 /// <summary>Writes the calculation sheet of a design: what was stated, source, ratings and operating points, then every check with its own working.</summary>
 internal sealed class DesignSheet
 {
+    /// <summary>Notes that belong to the working; the others stand on page 1 of a calculation sheet.</summary>
+    internal const string HowToRead = "How to read the numbers";
+    internal const string WhyNoSmaller = "Why no smaller size";
+
     private readonly CircuitDesign design;
     private readonly CircuitRequirements asked;
     private readonly BranchState at;
@@ -21,7 +25,7 @@ internal sealed class DesignSheet
         asked = design.Requirements;
         at = design.State();
         path = design.Path;
-        board = new SolutionBuilder(asked.Name.Length > 0 ? $"Calculation sheet: {asked.Name}" : "Calculation sheet of one circuit") { Once = true, Rounding = RoundingDirection.Nearest };
+        board = new SolutionBuilder(asked.Name.Length > 0 ? $"Calculation sheet: {asked.Name}" : "Calculation sheet of one circuit") { Once = true, Rounding = RoundingDirection.Nearest, Engineering = true };
     }
 
     internal WorkedSolution Write()
@@ -60,6 +64,11 @@ internal sealed class DesignSheet
         sheet.Write(SheetSection.FarEnd);
         board.Section("Overload");
         sheet.Write(SheetSection.Overload);
+        if (at.Supply.Length > 0)
+        {
+            board.Section(at.Supply.Length == 1 ? "The supply lead and its main fuse" : "The supply lead and what protects it");
+            sheet.Write(SheetSection.Supply);
+        }
     }
 
     private Sheet Givens()
@@ -143,6 +152,11 @@ internal sealed class DesignSheet
             board.Given($"conductor between source and fuse, {(asked.SheathedToFuse ? "sheathed" : "not sheathed")}", "l_f", meters, "m");
         }
 
+        foreach (UpstreamProtection device in asked.ProtectionArray)
+        {
+            board.Given("supply lead protected by", SupplyWords.Of(device));
+        }
+
         board.Given("wire", design.Existing is not null && at.Several ? "as it is laid, the parts above" : design.Wire + (design.IsNearest ? ", the nearest: none passes" : ""));
         board.Given("fuse", design.Fuse is not { } fuse ? "none" : fuse + (design.IsNearest ? ", the nearest: none passes" : ""));
     }
@@ -175,11 +189,10 @@ internal sealed class DesignSheet
 
     private void Notes()
     {
-        board.Note("How to read the numbers", ["Results are shown to four digits, rounded to the nearest, and what is looked up to five; nothing is rounded in between. A limit is met by the unrounded number."]);
-        board.Note("Why no smaller size", [.. design.Rejected.Select(size => size.ToString())]);
+        board.Note(HowToRead, ["Results are shown to four digits, rounded to the nearest, and what is looked up to five; nothing is rounded in between. A limit is met by the unrounded number."]);
+        board.Note(WhyNoSmaller, [.. design.Rejected.Select(size => size.ToString())]);
         board.Note("Undetermined: not passed, to be settled before building", [.. design.Undetermined.Select(check => check.ToString())]);
         board.Note("What would help", design.Advice);
         board.Note("Assumptions, to be confirmed by whoever installs the circuit", design.Assumptions);
-        board.Note("Signatures", ["Calculated by, date: ______________________________", "Checked by, date: ______________________________"]);
     }
 }

@@ -3,6 +3,7 @@ using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Design;
 
@@ -34,7 +35,8 @@ internal static class DesignText
         }
 
         lines.AddRange(Places(at));
-        lines.AddRange(Way(design));
+        lines.AddRange(Way(design, at));
+        lines.AddRange(SupplyAssumptions(at));
         lines.Add($"Conductors rated by {design.Rules.Ampacity.Name}; for the drop, the rise of their temperature goes with the square of the current.");
         if (design.Existing is null)
         {
@@ -58,18 +60,39 @@ internal static class DesignText
         .Select(s => $"{char.ToUpperInvariant(s.Name.ToString()[0])}{s.Name.ToString().Substring(1)}: {s.Site.Place}, {s.Site.Insulation.Name}.")
         .Distinct();
 
-    private static IEnumerable<string> Way(CircuitDesign design)
+    /// <summary>Feed and return in one clause.</summary>
+    internal static string WayInWords(CircuitDesign design, bool remarks)
+    {
+        double feed = design.Existing?.FeedArray.Sum(segment => segment.Meters) ?? design.Requirements.FeedMeters;
+        return $"feed {Accept.Text(feed)} m one way; {Return(design.Existing?.Return ?? design.Requirements.Return, remarks ? ", whose own rating is not checked" : "")}";
+    }
+
+    private static IEnumerable<string> Way(CircuitDesign design, BranchState at)
     {
         CircuitRequirements asked = design.Requirements;
         IReadOnlyList<Joint> joints = design.Existing is { } laid ? [.. laid.FeedJoints, .. laid.ReturnJoints] : asked.Joints;
-        double feed = design.Existing?.FeedArray.Sum(segment => segment.Meters) ?? asked.FeedMeters;
-        yield return $"Feed {Accept.Text(feed)} m one way; {Return(design.Existing?.Return ?? asked.Return)}.";
+        yield return SolutionText.Sentence(WayInWords(design, remarks: true)) + ".";
         yield return joints.Count == 0
             ? "No joints were stated: crimps, connectors, switches and the fuse itself add to the drop."
             : $"Joints {Accept.Text(joints.Sum(joint => joint.Ohms) * 1000)} mΩ in all.";
         yield return asked.UpstreamOhms is { } ohms
-            ? $"Supply lead to the fuse {Accept.Text(ohms * 1000)} mΩ, out and back. This fuse does not protect it."
+            ? $"Supply lead to the fuse {Accept.Text(ohms * 1000)} mΩ, out and back. {(at.Supply.Length == 0 ? "This fuse does not protect it." : "What stands before it protects it.")}"
             : "The supply lead to the fuse was not stated; it is counted as nothing for the drop.";
+    }
+
+    private static IEnumerable<string> SupplyAssumptions(BranchState at)
+    {
+        foreach (SupplyStage stage in at.Supply)
+        {
+            yield return $"The supply lead behind the {stage.Device} carries at most {Accept.Short(stage.Device.Amperes * at.Practice.Loading)} A continuously, with all that hangs on it.";
+        }
+
+        if (at.Supply.Length > 0)
+        {
+            yield return at.IsProtectedUpstream
+                ? $"The circuit has no fuse of its own: the {at.Fuse} protects its wire too."
+                : "Selectivity counts this circuit's fault alone: what the main fuse carries for other circuits at that moment comes on top.";
+        }
     }
 
     private static IEnumerable<string> FuseAssumptions(CircuitDesign design, BranchState at)
@@ -149,12 +172,12 @@ internal static class DesignText
     private static OperatingPoint? AtLimit(SupplyRange range) =>
         Array.Find([range.Minimum, range.Nominal, range.Maximum], point => point.Exists && point.CurrentLimitReached);
 
-    private static string Return(ReturnPath back) => back.Kind switch
+    private static string Return(ReturnPath back, string remark) => back.Kind switch
     {
         ReturnKind.SameConductor => $"return {Accept.Text(back.Meters)} m of the same wire",
         ReturnKind.Segments => $"return {Accept.Text(back.Segments.Sum(segment => segment.Meters))} m of given wire",
-        ReturnKind.Chassis => $"return through a chassis of {Accept.Text(back.Ohms * 1000)} mΩ, whose own rating is not checked",
-        ReturnKind.SharedResistance => $"return shared with {Accept.Text(back.OtherAmperes)} A of other loads, {Accept.Text(back.Ohms * 1000)} mΩ, whose own rating is not checked",
+        ReturnKind.Chassis => $"return through a chassis of {Accept.Text(back.Ohms * 1000)} mΩ{remark}",
+        ReturnKind.SharedResistance => $"return shared with {Accept.Text(back.OtherAmperes)} A of other loads, {Accept.Text(back.Ohms * 1000)} mΩ{remark}",
         _ => $"return shared with {Accept.Text(back.OtherAmperes)} A of other loads, {Accept.Text(back.Segments.Sum(segment => segment.Meters))} m of given wire",
     };
 }

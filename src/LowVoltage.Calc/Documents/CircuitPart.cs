@@ -17,6 +17,7 @@ internal static class CircuitPart
     private static readonly Member<ReturnPath> Return = Member.Needed<ReturnPath>("return", ReturnPart.Form, "The way back.");
     private static readonly Member<Joint[]> Joints = Member.Optional<Joint[]>("joints", JointPart.List, "Joints on the way; left out: none.");
     private static readonly Member<double> Upstream = Member.Optional<double>("supply_lead_ohm", Ranges.OhmsOrZero, "Resistance of the supply lead between source and fuse, out and back, Ω; left out: not known.");
+    private static readonly Member<UpstreamProtection[]> Protection = Member.Optional<UpstreamProtection[]>("supply_protection", UpstreamPart.List, "What protects the supply lead, from the source on; left out: not stated, and the lead is not judged.");
     private static readonly Member<double> Distance = Member.Optional<double>("fuse_distance_m", Ranges.MetersOrZero, "Conductor between source and fuse, m; left out: not known.");
     private static readonly Member<bool> Sheathed = Member.Optional<bool>("sheathed_to_fuse", FlagForm.Any, "Whether that conductor is sheathed over its whole length; left out: false.");
     private static readonly Member<double> FuseAmbient = Member.Optional<double>("fuse_ambient_C", Ranges.Ambient, "Air around the fuse, °C; left out: that of the wire's place.");
@@ -28,7 +29,7 @@ internal static class CircuitPart
     private static readonly Member<DropLimit> Drop = Member.Optional<DropLimit>("drop_limit", DropLimitPart.Form, "An allowance of its own; left out: that of the rules.");
     private static readonly Member<LaidWiring> Laid = Member.Optional<LaidWiring>("laid", LaidPart.Form, "The existing wiring, to be checked; left out: to be designed.");
 
-    internal static Member[] Members { get; } = [Name, Rules, Source, Load, Feed, Return, Joints, Upstream, Distance, Sheathed, FuseAmbient, Starts, Place, Insulation, Wall, Intermittent, Drop, Laid];
+    internal static Member[] Members { get; } = [Name, Rules, Source, Load, Feed, Return, Joints, Upstream, Protection, Distance, Sheathed, FuseAmbient, Starts, Place, Insulation, Wall, Intermittent, Drop, Laid];
 
     internal static ObjectForm Form { get; } = new("circuit", "One circuit: what it must do, where it runs, by which rules.", Make, Members);
 
@@ -54,6 +55,11 @@ internal static class CircuitPart
         }
 
         json.PutIf(Upstream, asked.UpstreamOhms);
+        if (asked.ProtectionArray.Length > 0)
+        {
+            json.PutAll(Protection, asked.ProtectionArray, UpstreamPart.Write);
+        }
+
         json.PutIf(Distance, asked.FuseDistanceMeters);
         json.PutIf(Sheathed, asked.SheathedToFuse);
         json.PutIf(FuseAmbient, asked.FuseAmbient?.DegreesCelsius);
@@ -83,6 +89,7 @@ internal static class CircuitPart
             Return = at.Get(Return),
             Joints = at.Or(Joints, []),
             Upstream = at.Maybe(Upstream) is { } ohms ? ElectricResistance.FromOhms(ohms) : null,
+            UpstreamProtection = at.Or(Protection, []),
             FuseDistance = at.Maybe(Distance) is { } meters ? Length.FromMeters(meters) : null,
             SheathedToFuse = at.Or(Sheathed, false),
             FuseAmbient = at.Maybe(FuseAmbient) is { } celsius ? Temperature.FromDegreesCelsius(celsius) : null,

@@ -14,7 +14,7 @@ internal static class FuseSeriesPart
         FuseSeries.RoadVehicleBlade, FuseSeries.RoadVehicleBlade58, FuseSeries.RoadVehicleSmallBlade, FuseSeries.RoadVehicleSmallBlade58, FuseSeries.RoadVehicleHighCurrentBlade,
         FuseSeries.RoadVehicleHighCurrentBlade58, FuseSeries.RoadVehicleStrip30, FuseSeries.RoadVehicleStrip51, FuseSeries.RoadVehicleFemaleContacts, FuseSeries.RoadVehicleBoltInContacts,
         FuseSeries.RoadVehicleGlass, FuseSeries.RoadVehicleTorpedo, FuseSeries.Iec60127Sheet1, FuseSeries.Iec60127Sheet2, FuseSeries.Iec60127Sheet3, FuseSeries.Iec60127Sheet5, FuseSeries.IndustrialGg,
-        FuseSeries.NationalElectricalCodeFuses, FuseSeries.NationalElectricalCodeBreakers, DesignRules.RoadVehicle.Fuses,
+        FuseSeries.IndustrialGgBladeContacts, FuseSeries.NationalElectricalCodeFuses, FuseSeries.NationalElectricalCodeBreakers, DesignRules.RoadVehicle.Fuses,
     ];
 
     private static readonly WordForm<FuseSeries> Words = new([.. Carried.Select(series => (series.Name, series))]);

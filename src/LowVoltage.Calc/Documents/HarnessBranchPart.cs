@@ -94,11 +94,7 @@ internal static class HarnessBranchPart
         json.PutUnless(Parallel, wire.Parallel, 1);
         json.Put(Place, wire.Place, PlacePart.Write);
         json.Put(Insulation, wire.Insulation, InsulationPart.Write);
-        if (wire.WallMillimeters is { } wall)
-        {
-            json.Put(Wall, Output.Undone(wall, wall, millimeters => millimeters * 1e-3 * 1000));
-        }
-
+        json.PutIf(Wall, wire.WallMillimeters);
         if (wire.Joints.Count > 0)
         {
             json.PutAll(Joints, wire.Joints, JointPart.Write);
@@ -147,7 +143,6 @@ internal static class HarnessBranchPart
         HarnessWire wire = HarnessWire.Create(
             at.Get(Id), at.Get(From), at.Get(To), at.OrNull(Metal) as Conductor, Length.FromMeters(at.Get(Meters)), at.OrNull(Place) ?? Nowhere, at.OrNull(Insulation) ?? InsulationMaterial.PolyvinylChloride)
             .WithParallel(at.Or(Parallel, 1)).WithJoints(at.Or(Joints, []));
-        wire = at.Maybe(Wall) is { } wall ? wire.WithWall(Length.FromMillimeters(wall)) : wire;
         return new(wire.Id, usual => Settled(at, wire, usual));
     }
 
@@ -167,9 +162,8 @@ internal static class HarnessBranchPart
             return null;
         }
 
-        HarnessWire settled = HarnessWire.Create(wire.Id, wire.From, wire.To, conductor, wire.Length, at.OrNull(Place) ?? usual.Place!, at.OrNull(Insulation) ?? usual.Insulation!)
-            .WithParallel(wire.Parallel).WithJoints([.. wire.Joints]);
-        return at.Maybe(Wall) is { } wall ? settled.WithWall(Length.FromMillimeters(wall)) : settled;
+        return HarnessWire.Create(wire.Id, wire.From, wire.To, conductor, wire.Length, at.OrNull(Place) ?? usual.Place!, at.OrNull(Insulation) ?? usual.Insulation!)
+            .WithParallel(wire.Parallel).WithJoints([.. wire.Joints]).WithWallMillimeters(at.Maybe(Wall));
     }
 
     private static bool Known<T>(Values at, Member<T> member, T? usual)

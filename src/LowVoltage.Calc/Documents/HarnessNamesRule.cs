@@ -86,5 +86,5 @@ internal sealed class HarnessNamesRule : MemberRule
     private static IEnumerable<DocumentNode> Entries(DocumentNode node, Member list, Member name, Func<DocumentNode, bool>? only = null) =>
         List(node, list).Where(own => only is null || only(own)).Select(own => own.Find(name.Name)).OfType<DocumentNode>().Where(own => own.Kind == ValueKind.Text);
 
-    private static IEnumerable<DocumentNode> List(DocumentNode node, Member list) => node.Find(list.Name) is { Kind: ValueKind.List } found ? found.Items : [];
+    private static List<DocumentNode> List(DocumentNode node, Member list) => node.Find(list.Name) is { Kind: ValueKind.List } found ? found.Items : [];
 }

@@ -94,6 +94,8 @@ internal static class Ranges
 
     internal static NumberForm SquareMillimeters { get; } = new(Accept.Least, Accept.MostSquareMillimeters, "mm²");
 
+    internal static NumberForm JouleIntegrals { get; } = new(0, 1e24, "A²·s");
+
     /// <summary>Air around a wire or a fuse.</summary>
     internal static NumberForm Ambient { get; } = new(-60, 250, "°C");
 

@@ -8,7 +8,13 @@ namespace LowVoltage.Calc.Harnesses;
 /// <remarks>Loads of constant power stay on below their least voltage, as the checks of a single circuit count them: what they would then see is what is judged.</remarks>
 internal sealed class CaseDuty
 {
+    private const int Unknown = -2;
+
+    // Loads that want more power than can reach them, with the share that could and the level where that is least.
+    private readonly Dictionary<int, (double Share, SupplyLevel Level)> starved = [];
+
     private readonly SegmentState[] wires;
+    private int[]? nearest;
 
     internal CaseDuty(Harness harness, CaseGroup group)
     {
@@ -18,7 +24,7 @@ internal sealed class CaseDuty
         Graph = Open.Length == 0 ? harness.Graph : HarnessGraph.Of(harness, Open);
         Zones = HarnessZones.Of(harness, Graph);
         HarnessNetwork network = new(harness, group.Steady, new HarnessChange { LoadsStayOn = true });
-        States = [.. group.Levels.Select(network.Solve)];
+        States = [.. group.Levels.Select(level => Solve(network, level))];
         wires = HarnessWires.StatesOf(harness, group.Steady);
         int count = harness.BranchArray.Length;
         (Heat, On, HeatLevel, OnLevel) = (new double[count], new double[count], new SupplyLevel[count], new SupplyLevel[count]);
@@ -35,6 +41,9 @@ internal sealed class CaseDuty
     internal Harness Harness { get; }
 
     internal CaseGroup Group { get; }
+
+    /// <summary>The steady case without the loads that want more power than can reach them.</summary>
+    internal LoadCase Used => starved.Count == 0 ? Group.Steady : Group.Steady.WithOff([.. Group.Steady.Off, .. starved.Keys.Select(k => Harness.LoadArray[k].Id)]);
 
     internal int[] Open { get; }
 
@@ -112,26 +121,54 @@ internal sealed class CaseDuty
         return duty;
     }
 
-    // The terminals that feed the load: of several sources the highest that can reach it.
-    private double SourceVolts(HarnessState state, int load)
+    // At the terminals of the source that is nearest in resistance: of several at different voltages the others' distance is none of the load's drop.
+    private double SourceVolts(HarnessState state, int load) => Nearest(load) is >= 0 and int k ? state.VoltsOfSource(k) : state.VoltsAcross(load);
+
+    /// <summary>The source from whose terminals a load's drop is counted; −1 where none reaches it.</summary>
+    internal int Nearest(int load)
     {
-        int ground = state.Grounds[Harness.NodeIndex(Harness.LoadArray[load].Positive)];
-        double most = double.NegativeInfinity;
-        for (int k = 0; k < Harness.SourceArray.Length; k++)
+        nearest ??= [.. Enumerable.Repeat(Unknown, Harness.LoadArray.Length)];
+        if (nearest[load] == Unknown)
         {
-            int plus = Harness.NodeIndex(Harness.SourceArray[k].Positive);
-            if (state.Grounds[plus] == ground && !state.Disconnected[k])
-            {
-                most = Math.Max(most, state.VoltsOfSource(k));
-            }
+            int[] way = NearestWay.From(this, Harness.NodeIndex(Harness.LoadArray[load].Positive), plus: true, out int terminal);
+            nearest[load] = terminal < 0 ? -1 : Array.FindIndex(Harness.SourceArray, s => Harness.NodeIndex(s.Positive) == terminal);
         }
 
-        return most;
+        return nearest[load];
+    }
+
+    // A load that wants more power than can reach it is taken off, the hardest first, so that the others can be judged.
+    private HarnessState Solve(HarnessNetwork network, SupplyLevel level)
+    {
+        HarnessState state = network.Solve(level);
+        for (LoadCase used = Group.Steady; !state.Exists && state.Hardest >= 0; state = new HarnessNetwork(Harness, used, new HarnessChange { LoadsStayOn = true }).Solve(level))
+        {
+            int hardest = state.Hardest;
+            if (!starved.TryGetValue(hardest, out (double Share, SupplyLevel Level) before) || state.Share < before.Share)
+            {
+                starved[hardest] = (state.Share, level);
+            }
+
+            used = used.WithOff([.. used.Off, Harness.LoadArray[hardest].Id]);
+        }
+
+        return state;
     }
 
     private bool Delivers(HarnessState state, int load, ref WireDuty duty)
     {
         HarnessLoad at = Harness.LoadArray[load];
+        if (starved.TryGetValue(load, out (double Share, SupplyLevel Level) lack))
+        {
+            double top = GreatestVolts(lack.Level), watts = at.Load.LawAt(LoadState.Running).Watts;
+            duty.Exists = false;
+            duty.Level = lack.Level;
+            duty.Reason = NoOperatingPoint.PowerOutOfReach;
+            duty.WantedWatts = Math.Max(watts, at.Load.AmperesAt(top, LoadState.Running) * top);
+            duty.LargestWatts = Math.Min(lack.Share * watts, duty.WantedWatts * (1 - 1e-9));
+            return false;
+        }
+
         LoadCondition condition = state.ConditionOf(load);
         if (condition == LoadCondition.Running && !Melts(state, load))
         {

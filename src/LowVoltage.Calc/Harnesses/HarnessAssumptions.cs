@@ -13,6 +13,12 @@ internal static class HarnessAssumptions
             : $"Load cases as stated: {HarnessName.List(harness.CaseArray.Select(c => c.Name))}; in each of them every load that has a start starts alone, too.");
         lines.Add("In a fault the loads keep drawing their running current: that leaves the least for the fault. A fault before a fuse finds its way back where the returns of other circuits join.");
         lines.Add("In a fuse's zone the currents of loads behind other fuses are counted as if their greatest came together.");
+        if (harness.SourceArray.Length > 1)
+        {
+            lines.Add("A load's drop is counted from the terminals of the source that is nearest to it in resistance.");
+            lines.Add("A wire between sources or in a ring is held against the sum of what the fuses and limited supplies at its ends let through continuously; how hot a short circuit makes a way back there is a matter of the fault audit.");
+        }
+
         lines.Add($"Conductors rated by {harness.Rules.Ampacity.Name}; for the drop, the rise of their temperature goes with the square of the current.");
         if (Array.Exists(harness.BranchArray, b => b is HarnessResistance { IsChassis: true }))
         {

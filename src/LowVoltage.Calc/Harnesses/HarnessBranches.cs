@@ -58,6 +58,50 @@ internal sealed class HarnessBranches
         return New(AnySource(), AnyLoad, wire.Site, [wire], 1, new SolvedDuty { Duty = of, Heating = [duty.Heat[branch]] }, fedFromSeveralSides: fedFromSeveralSides);
     }
 
+    /// <summary>Whether a branch lies between sources or in a ring.</summary>
+    internal bool IsTie(int branch) => !duty.Graph.IsFedFromOneEnd(branch, out _) && duty.On[branch] > 0;
+
+    /// <summary>A wire between sources or in a ring, by what the fuses and supplies at its ends let through.</summary>
+    internal BranchState OfTie(int branch, Conductors.Conductor? conductor = null)
+    {
+        LetThrough one = LetThrough.At(duty, branch, duty.Graph.From[branch]), other = LetThrough.At(duty, branch, duty.Graph.To[branch]);
+        bool back = one.IsReturn || other.IsReturn, apart = !one.Nodes.Overlaps(other.Nodes);
+
+        // On the way back all of it comes through either end; a short on a way out is fed from each end by itself.
+        double amperes = back && apart ? Math.Min(one.Amperes, other.Amperes) : Math.Max(one.Amperes, other.Amperes);
+        SegmentState wire = duty.WireOf(branch);
+        wire.Conductor = conductor ?? wire.Conductor;
+        wire.Rate();
+        WireDuty of = new() { Exists = true, HeatingAmperes = duty.Heat[branch], Level = duty.HeatLevel[branch] };
+        return New(
+            AnySource(), AnyLoad, wire.Site, [wire], 1, new SolvedDuty { Duty = of, Heating = [duty.Heat[branch]] }, fedFromSeveralSides: true,
+            letThrough: back || (one.Fuses.Length <= 1 && other.Fuses.Length <= 1) ? amperes : double.PositiveInfinity);
+    }
+
+    /// <summary>The same behind the one fuse at one of its ends, for a short at its other end; null where there is not just one.</summary>
+    internal (BranchState State, string Fuse)? OfTieFuse(int branch, int node)
+    {
+        LetThrough end = LetThrough.At(duty, branch, node);
+        if (end.IsReturn || end.Fuses.Length != 1 || double.IsInfinity(end.Amperes))
+        {
+            return null;
+        }
+
+        HarnessFuse fuse = (HarnessFuse)Harness.BranchArray[end.Fuses[0]];
+        int outer = end.Nodes.Contains(duty.Graph.From[end.Fuses[0]]) ? duty.Graph.To[end.Fuses[0]] : duty.Graph.From[end.Fuses[0]];
+        if (feeding.Between(outer, Harness.NodeIndex(Harness.Reference)) is not { } source)
+        {
+            return null;
+        }
+
+        SegmentState wire = duty.WireOf(branch);
+        WireDuty of = new() { Exists = true, HeatingAmperes = duty.Heat[branch], Level = duty.HeatLevel[branch], OnAmperes = duty.On[branch] };
+        BranchState at = New(
+            source, AnyLoad, wire.Site, [wire], 1, new SolvedDuty { Duty = of, Heating = [duty.Heat[branch]] }, fuseAmbient: fuse.AmbientCelsius ?? wire.Site.AmbientCelsius);
+        at.SetFuse(fuse.Rating);
+        return (at, fuse.Id);
+    }
+
     /// <summary>One wire by itself in another conductor, behind a fuse.</summary>
     internal BranchState OfCandidate(int branch, Conductors.Conductor conductor, HarnessFuse? fuse)
     {
@@ -301,7 +345,7 @@ internal sealed class HarnessBranches
 
     private BranchState New(
         SourceNumbers source, Load load, Site site, SegmentState[] stretches, int own, SolvedDuty? solved, DropLimit? dropLimit = null, bool intermittent = false, double fixedOhms = 0, double ownFixedOhms = 0,
-        double sharedVolts = 0, double fixedSharedVolts = 0, double? fuseDistance = null, double fuseAmbient = 20, int starts = CircuitRequirements.UsualStarts, bool fedFromSeveralSides = false)
+        double sharedVolts = 0, double fixedSharedVolts = 0, double? fuseDistance = null, double fuseAmbient = 20, int starts = CircuitRequirements.UsualStarts, bool fedFromSeveralSides = false, double? letThrough = null)
     {
         DesignRules rules = Harness.Rules;
         return new BranchState
@@ -327,6 +371,7 @@ internal sealed class HarnessBranches
             OwnCount = own,
             Solved = solved,
             FedFromSeveralSides = fedFromSeveralSides,
+            LetThroughAmperes = letThrough,
         };
     }
 }

@@ -229,6 +229,9 @@ public sealed class HarnessBuilder
             mistakes.Count == 1 ? mistakes[0] : $"The harness has {Quantities.Accept.Text(mistakes.Count)} mistakes:\n{string.Join("\n", mistakes)}");
     }
 
+    /// <summary>The harness with one load case alone.</summary>
+    internal Harness WithOnly(LoadCase used) => new(ToParts() with { Cases = [used] });
+
     internal HarnessParts ToParts() => start with
     {
         Reference = reference,

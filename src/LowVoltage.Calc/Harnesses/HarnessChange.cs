@@ -19,6 +19,12 @@ internal sealed record HarnessChange
     /// <summary>Whether supplies that hold a limit, and solar panels, are taken off.</summary>
     internal bool BatteriesOnly { get; init; }
 
+    /// <summary>Whether a source stays that would disconnect above its limit: in a fault that is never counted on.</summary>
+    internal bool SourcesStay { get; init; }
+
     /// <summary>Resistance of every branch, Ω, where wires do not follow their current; else null.</summary>
     internal double[]? Ohms { get; init; }
+
+    /// <summary>What each load that is on draws while there is voltage, A, whatever its law says; else null.</summary>
+    internal double[]? LoadAmperes { get; init; }
 }

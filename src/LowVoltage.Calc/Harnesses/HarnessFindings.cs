@@ -54,11 +54,19 @@ internal static class HarnessFindings
             }
         }
 
-        foreach (int k in bare)
+        foreach (int k in bare.Where(k => Bare(harness, k)))
         {
             yield return new HarnessFinding(
                 FindingSeverity.Warning, $"Wire {harness.BranchArray[k].Id} is behind no fuse: nothing protects it in a short circuit. Keep it short and sheathed, or fuse it at the source.", harness.BranchArray[k].Id);
         }
+    }
+
+    // A supply that limits itself, or a panel, cannot overload a wire that carries its limit.
+    private static bool Bare(Harness harness, int branch)
+    {
+        CaseDuty duty = new(harness, CaseGroup.Of(harness)[0]);
+        LetThrough one = LetThrough.At(duty, branch, duty.Graph.From[branch]), other = LetThrough.At(duty, branch, duty.Graph.To[branch]);
+        return Math.Max(one.Amperes, other.Amperes) > duty.WireOf(branch).RatedAmperes;
     }
 
     private static IEnumerable<HarnessFinding> GroundFuses(Harness harness)

@@ -9,13 +9,15 @@ internal sealed class HarnessGraph
 {
     private const int None = -1;
 
+    private readonly List<int>[] at;
     private readonly int[] toward;
     private readonly FeedEnd[] ends;
 
-    private HarnessGraph(int[] from, int[] to, int[] toward, FeedEnd[] ends, int[] part, int[] order)
+    private HarnessGraph(int[] from, int[] to, List<int>[] at, int[] toward, FeedEnd[] ends, int[] part, int[] order)
     {
         From = from;
         To = to;
+        this.at = at;
         this.toward = toward;
         this.ends = ends;
         Part = part;
@@ -45,18 +47,21 @@ internal sealed class HarnessGraph
 
     internal int Other(int branch, int node) => From[branch] == node ? To[branch] : From[branch];
 
+    /// <summary>The branches at a node, without those that are interrupted.</summary>
+    internal IReadOnlyList<int> At(int node) => at[node] ?? (IReadOnlyList<int>)[];
+
     /// <summary>The way from a node to what feeds it: its branches in that order, the node where it ends, and at what.</summary>
     internal FeedWay WayFrom(int node)
     {
         List<int> branches = [];
-        int at = node;
-        while (toward[at] >= 0)
+        int end = node;
+        while (toward[end] >= 0)
         {
-            branches.Add(toward[at]);
-            at = Other(toward[at], at);
+            branches.Add(toward[end]);
+            end = Other(toward[end], end);
         }
 
-        return new FeedWay([.. branches], at, ends[at]);
+        return new FeedWay([.. branches], end, ends[end]);
     }
 
     internal static HarnessGraph Of(Harness harness, IReadOnlyCollection<int> open)
@@ -111,7 +116,7 @@ internal sealed class HarnessGraph
                 }
             }
 
-            return new HarnessGraph(from, to, toward, ends, part, [.. all]);
+            return new HarnessGraph(from, to, at, toward, ends, part, [.. all]);
         }
 
         private void Grow(int root, bool dead)

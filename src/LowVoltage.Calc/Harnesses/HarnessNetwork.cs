@@ -29,12 +29,13 @@ internal sealed class HarnessNetwork
     private readonly double[] factors;
     private NetworkSolver? heat;
 
-    internal HarnessNetwork(Harness harness, LoadCase used, HarnessChange change)
+    /// <param name="rated">The wires of this load case where they are known already.</param>
+    internal HarnessNetwork(Harness harness, LoadCase used, HarnessChange change, SegmentState[]? rated = null)
     {
         this.harness = harness;
         this.used = used;
         this.change = change;
-        wires = HarnessWires.StatesOf(harness, used);
+        wires = rated ?? HarnessWires.StatesOf(harness, used);
         factors = [.. Enumerable.Repeat(1.0, wires.Length)];
         ofBranch = new (int, int)[harness.BranchArray.Length];
         ofSource = new (int, int)[harness.SourceArray.Length];
@@ -81,7 +82,7 @@ internal sealed class HarnessNetwork
             factors[k] = 1;
         }
 
-        bool duty = HasDuty();
+        bool duty = change.Ohms is null && HasDuty();
         HarnessState state = SolveOnce(level);
         for (int round = 0; duty && state.Exists && round < MostRounds; round++)
         {
@@ -101,6 +102,18 @@ internal sealed class HarnessNetwork
         }
 
         return state;
+    }
+
+    /// <summary>Changes the resistance of every branch that has one; only where wires do not follow their current.</summary>
+    internal void SetOhms(double[] ohms)
+    {
+        for (int k = 0; k < ofBranch.Length; k++)
+        {
+            if (ofBranch[k].Element >= 0)
+            {
+                solver.Elements[ofBranch[k].Element].B = 1 / ohms[k];
+            }
+        }
     }
 
     /// <summary>The network seen from two nodes at a supply level: open voltage and the resistance behind it.</summary>
@@ -155,6 +168,16 @@ internal sealed class HarnessNetwork
         {
             leaves[fault.A] += state.ShortAmperes;
             leaves[fault.B] -= state.ShortAmperes;
+        }
+
+        for (int k = 0; k < ofBranch.Length; k++)
+        {
+            if (!graph.IsFedFromOneEnd(k, out _))
+            {
+                // In a ring or between sources: what the solver found leaves its nodes like any other current.
+                leaves[graph.From[k]] += state.Amperes[k];
+                leaves[graph.To[k]] -= state.Amperes[k];
+            }
         }
 
         for (int n = graph.Order.Length - 1; n >= 0; n--)
@@ -276,7 +299,7 @@ internal sealed class HarnessNetwork
             Element element = numbers.Action == LimitAction.Holds
                 ? Element.Supply(plus, minus, numbers.NominalVolts, numbers.LimitAmperes, numbers.NominalOhms)
                 : Element.Battery(plus, minus, numbers.NominalVolts, numbers.NominalOhms);
-            element.Trips = numbers.Action == LimitAction.Disconnects ? numbers.LimitAmperes : double.PositiveInfinity;
+            element.Trips = numbers.Action == LimitAction.Disconnects && !change.SourcesStay ? numbers.LimitAmperes : double.PositiveInfinity;
             elements.Add(element);
         }
     }
@@ -316,7 +339,15 @@ internal sealed class HarnessNetwork
         {
             HarnessLoad load = harness.LoadArray[k];
             int first = elements.Count;
-            if (!change.LoadsOff && used.UseOf(load.Id) != LoadUse.Off)
+            bool isOn = !change.LoadsOff && used.UseOf(load.Id) != LoadUse.Off;
+            if (isOn && change.LoadAmperes is { } drawn)
+            {
+                if (drawn[k] > 0)
+                {
+                    elements.Add(Element.Steady(harness.NodeIndex(load.Positive), harness.NodeIndex(load.Negative), drawn[k]));
+                }
+            }
+            else if (isOn)
             {
                 LoadElements.Add(elements, harness.NodeIndex(load.Positive), harness.NodeIndex(load.Negative), load.Load, StateOf(load), staysOn: change.LoadsStayOn);
             }

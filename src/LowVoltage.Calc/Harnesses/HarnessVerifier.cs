@@ -60,12 +60,30 @@ internal sealed class HarnessVerifier
             AskFuse(duty, branches, end);
         }
 
-        // What lies in a ring or between sources is on no load's only way: no single fuse can be held against it here.
+        // What lies in a ring or between sources is on no load's only way: it is held against what the fuses at its ends let through.
         for (int k = 0; k < harness.BranchArray.Length; k++)
         {
-            if (harness.BranchArray[k] is HarnessWire wire && !protectedWires.Contains(k) && duty.On[k] > 0)
+            if (harness.BranchArray[k] is HarnessWire && !protectedWires.Contains(k) && duty.On[k] > 0)
             {
-                AskOne(CheckKind.OvercurrentProtection, branches.OfWire(k, fedFromSeveralSides: true), wire.Id, wire.Id, duty.Group.Steady.Name);
+                AskTie(duty, branches, k);
+            }
+        }
+    }
+
+    private void AskTie(CaseDuty duty, HarnessBranches branches, int branch)
+    {
+        string id = harness.BranchArray[branch].Id, name = duty.Group.Steady.Name;
+        AskOne(CheckKind.OvercurrentProtection, branches.OfTie(branch), id, id, name);
+        foreach (int node in new[] { duty.Graph.From[branch], duty.Graph.To[branch] })
+        {
+            if (branches.OfTieFuse(branch, node) is not var (state, fuse))
+            {
+                continue;
+            }
+
+            foreach (CheckKind kind in new[] { CheckKind.FuseProtectsWire, CheckKind.OverloadTemperature, CheckKind.ShortCircuitTemperature })
+            {
+                AskOne(kind, state, fuse, id, name);
             }
         }
     }

@@ -107,6 +107,10 @@ public sealed class HarnessWire : HarnessBranch
     /// <exception cref="ArgumentNullException">The place is null.</exception>
     public HarnessWire WithPlace(Place place) => new(Id, From, To, Conductor, Meters, Parallel, place ?? throw new ArgumentNullException(nameof(place)), Insulation, WallMillimeters, joints);
 
+    internal HarnessWire WithMeters(double meters) => new(Id, From, To, Conductor, meters, Parallel, Place, Insulation, WallMillimeters, joints);
+    /// <summary>The same with a wall in mm as a document states it, without the way by metres.</summary>
+    internal HarnessWire WithWallMillimeters(double? wall) => new(Id, From, To, Conductor, Meters, Parallel, Place, Insulation, wall, joints);
+
     /// <inheritdoc/>
     public override string ToString() =>
         $"wire {Id}, {Accept.Short(Meters)} m of {(Parallel == 1 ? "" : $"{Accept.Text(Parallel)} × ")}{Conductor?.ToString() ?? "a size to be chosen"}";

@@ -23,7 +23,7 @@ internal sealed class StartStates
             string[] real = [.. set.Where(id => Load(id).Load.Starts && duty.IsFed(Load(id)))];
             if (real.Length > 0)
             {
-                HarnessNetwork network = new(duty.Harness, duty.Group.Steady.WithStarting(real), change);
+                HarnessNetwork network = new(duty.Harness, duty.Used.WithStarting(real), change);
                 all.Add((real, $"{string.Join(" and ", real)} starts", [.. duty.Group.Levels.Select(network.Solve)]));
             }
         }

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Heating;
 
-/// <summary>Steady heat balance of one round wire, horizontal, alone in still air or in a stream across it: ampacity and temperature from physics.</summary>
+/// <summary>Steady heat balance of one round wire, horizontal, alone in still air or in a stream across it: ampacity (how many amps it carries) and temperature from physics.</summary>
 /// <remarks>
 /// <code>
 /// I²·R′(θc) = q′ = π·D·[h·(Ts − Ta) + ε·σ·(Ts⁴ − Tw⁴)]
@@ -122,7 +122,7 @@ public static partial class HeatBalance
     {
         if (kernel.TryBalance(amperes * amperes, out surface))
         {
-            conductor = kernel.ConductorAt(surface);
+            conductor = kernel.ConductorInBalance(amperes * amperes, surface);
             if (conductor <= kernel.MostCelsius)
             {
                 return true;

@@ -17,6 +17,9 @@ internal readonly partial struct HeatBalanceKernel
     private const double ReferenceCelsius = 20;
     private const int MostIterations = 100;
 
+    // Newton's convergence is quadratic: after a step of this many kelvins the next would be some 1e-12 K.
+    private const double LastStep = 1e-5;
+
     private readonly double ambient;
     private readonly double ambientKelvin;
     private readonly double wallsToTheFourth;
@@ -147,6 +150,14 @@ internal readonly partial struct HeatBalanceKernel
         return loss > 0 ? Math.Sqrt(loss / OhmsPerMeterAt(conductor)) : 0;
     }
 
+    /// <summary>Whether a current holds a conductor temperature above that without current, or a higher one: what it makes there is not less than what would leave.</summary>
+    /// <remarks>More heat through the insulation means a cooler surface, which loses less: no search is needed to compare.</remarks>
+    internal bool HoldsAtLeast(double amperes, double conductor)
+    {
+        double heat = amperes * amperes * OhmsPerMeterAt(conductor), surface = conductor - (InnerResistance * heat);
+        return conductor <= NoLoadCelsius || surface <= NoLoadCelsius || heat >= Loss(surface, out _);
+    }
+
     /// <summary>Surface temperature that a current settles at, also when the conductor is past its melting point there.</summary>
     /// <returns>False when there is none up to the limit: more heat is made than can leave.</returns>
     internal bool TryBalance(double amperesSquared, out double surface)
@@ -162,16 +173,36 @@ internal readonly partial struct HeatBalanceKernel
             return true;
         }
 
-        if (lossFactor <= 0 || (lossFactor * Loss(MostCelsius, out _)) - (perKelvin * MostCelsius) + constant < 0)
+        if (lossFactor <= 0)
         {
             return false;
         }
 
-        double slope = lossFactor * givenConductance;
-        surface = givenConductance > 0
-            ? ((slope * ambient) - constant) / (slope - perKelvin)
-            : FindSurface(constant, -perKelvin, lossFactor, NoLoadCelsius, MostCelsius, FirstGuess(heat));
+        if (givenConductance > 0)
+        {
+            double slope = lossFactor * givenConductance;
+            surface = ((slope * ambient) - constant) / (slope - perKelvin);
+            return (lossFactor * Loss(MostCelsius, out _)) - (perKelvin * MostCelsius) + constant >= 0;
+        }
+
+        // Where more leaves at the first guess than is made there is a balance below it; else somewhere up to the limit, or none.
+        double guess = FirstGuess(heat), leaves = (lossFactor * Loss(guess, out double lossSlope)) - (perKelvin * guess) + constant;
+        bool below = leaves >= 0;
+        if (!below && (lossFactor * Loss(MostCelsius, out _)) - (perKelvin * MostCelsius) + constant < 0)
+        {
+            return false;
+        }
+
+        double low = below ? NoLoadCelsius : guess, high = below ? guess : MostCelsius, next = guess - (leaves / ((lossFactor * lossSlope) - perKelvin));
+        surface = FindSurface(constant, -perKelvin, lossFactor, low, high, next >= low && next <= high ? next : 0.5 * (low + high));
         return true;
+    }
+
+    /// <summary>Conductor temperature where a current settles at a surface temperature: what it makes is what leaves.</summary>
+    internal double ConductorInBalance(double amperesSquared, double surface)
+    {
+        double heat = amperesSquared * OhmsPerMeter20;
+        return surface + (InnerResistance * heat * (1 + (Alpha * (surface - ReferenceCelsius))) / (1 - (heat * Alpha * InnerResistance)));
     }
 
     // Some 15 W/(m²·K) carries a wire's heat away: near enough for Newton to need four steps.
@@ -205,8 +236,7 @@ internal readonly partial struct HeatBalanceKernel
             double step = Math.Abs(next - surface);
             surface = next;
 
-            // Quadratic convergence: after a step of 1e-7 K the next would be lost in rounding.
-            if (step <= 1e-7)
+            if (step <= LastStep)
             {
                 return surface;
             }

@@ -19,7 +19,7 @@ public sealed class HeatBalanceState
         (convection, radiation, double rayleigh) = kernel.Paths(surface);
         this.amperes = amperes;
         this.surface = surface;
-        conductor = kernel.ConductorAt(surface);
+        conductor = kernel.ConductorInBalance(amperes * amperes, surface);
         film = 0.5 * (surface + air.AmbientCelsius);
         RayleighNumber = rayleigh;
         IsForced = kernel.IsForcedAt(surface);

@@ -16,6 +16,10 @@ namespace LowVoltage.Calc.Heating;
 /// </remarks>
 public static class NaturalConvection
 {
+    // Dry air from −100 °C to 1200 °C keeps within it.
+    private const double AirPrandtl = 0.705;
+    private const double AirPrandtlWidth = 0.04;
+
     /// <summary>Least Rayleigh number of the data behind the Churchill and Chu correlation.</summary>
     public const double LeastRayleigh = 1e-5;
 
@@ -112,11 +116,25 @@ public static class NaturalConvection
     }
 
     /// <summary>0.387·Ra^(1/6)/[1 + (0.559/Pr)^(9/16)]^(8/27), and the slope of ln of its Prandtl part against ln Pr.</summary>
+    /// <remarks>Near the Prandtl number of air both are Taylor's series to the eighth power, good to 2e-13; elsewhere the powers themselves.</remarks>
     internal static double SixthRootTerm(double rayleigh, double prandtl, out double prandtlSlope)
     {
-        double z = Math.Pow(0.559 / prandtl, 0.5625);
-        prandtlSlope = z / (6 * (1 + z));
-        return 0.387 * Math.Pow(1 + z, -8 / 27.0) * SixthRoot(rayleigh);
+        double away = prandtl - AirPrandtl;
+        if (Math.Abs(away) > AirPrandtlWidth)
+        {
+            double z = Math.Pow(0.559 / prandtl, 0.5625);
+            prandtlSlope = z / (6 * (1 + z));
+            return 0.387 * Math.Pow(1 + z, -8 / 27.0) * SixthRoot(rayleigh);
+        }
+
+        // Even and odd powers apart: two short chains instead of one long.
+        double square = away * away;
+        double even = 0.321100624531198345 + (square * (-0.0307425715519035634 + (square * (-0.0340059517092679919 + (square * (-0.0463907743209855887 + (square * -0.0699065051298209789)))))));
+        double odd = 0.0354815776227270983 + (square * (0.0310783473740171085 + (square * (0.0390660936349484357 + (square * 0.0564295813063880981)))));
+        double slopeEven = 0.0779024091296719918 + (square * (0.0243383074861263546 + (square * (0.0214259035649947962 + (square * (0.0249284761764215248 + (square * 0.0332750873759449425)))))));
+        double slopeOdd = -0.0331034816811950898 + (square * (-0.0216881158077242771 + (square * (-0.0225939551179602011 + (square * -0.028435396271100026)))));
+        prandtlSlope = slopeEven + (away * slopeOdd);
+        return (even + (away * odd)) * SixthRoot(rayleigh);
     }
 
     private static double SixthRoot(double value) =>

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Heating;
 
-/// <summary>Equal wires that lie together, of which some carry current: alone, a pair, three, a round bundle, a twin cable; bare to the air or in a sleeve.</summary>
+/// <summary>Equal wires that lie together in a bundle, loom or harness, of which some carry current: alone, a pair, three, a round bundle, a twin cable; bare to the air or in a sleeve.</summary>
 /// <remarks>Immutable and thread-safe. Two wires of unequal heat: take both with the larger, which is safe.</remarks>
 public sealed partial class WireBundle
 {

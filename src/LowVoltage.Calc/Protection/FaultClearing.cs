@@ -35,9 +35,9 @@ public static partial class FaultClearing
     public static FaultOpening Latest(FaultPath path, FuseRating fuse)
     {
         _ = fuse ?? throw new ArgumentNullException(nameof(fuse));
-        return fuse.Curve is { } curve
+        return fuse.FaultCurve is { } curve
             ? Latest(path, curve)
-            : new FaultOpening(FaultOutcome.NotEvaluated, null, $"No operating times are published for the {fuse}.");
+            : new FaultOpening(FaultOutcome.NotEvaluated, null, $"No operating times are published for the {fuse.Untimed}.");
     }
 
     /// <summary>The latest clearing: the device has opened by then.</summary>
@@ -72,9 +72,9 @@ public static partial class FaultClearing
     public static FaultOpening Soonest(FaultPath path, FuseRating fuse)
     {
         _ = fuse ?? throw new ArgumentNullException(nameof(fuse));
-        return fuse.Curve is { } curve
+        return fuse.FaultCurve is { } curve
             ? Soonest(path, curve)
-            : new FaultOpening(FaultOutcome.NotEvaluated, null, $"No operating times are published for the {fuse}.");
+            : new FaultOpening(FaultOutcome.NotEvaluated, null, $"No operating times are published for the {fuse.Untimed}.");
     }
 
     /// <summary>The soonest clearing: the device has not opened before.</summary>

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Protection;
 
-/// <summary>Whether a fuse stays shut while the fuse behind it clears a fault, at every current up to the prospective one.</summary>
+/// <summary>Selectivity (which fuse blows first): whether a fuse stays shut while the fuse behind it clears a fault, at every current up to the prospective one.</summary>
 /// <remarks>
 /// <code>
 /// proven at I:     proven least time of the upstream fuse(I) > longest time of the downstream fuse(I)
@@ -34,6 +34,9 @@ public static class FuseAgainstFuse
 
     /// <summary>The source of the ratio for other pairs.</summary>
     public static Reference OtherReference { get; } = Reference.CommonPractice("2 : 1 between fuses of different families or of unknown data, from memory");
+
+    /// <summary>That the times of both fuses decide.</summary>
+    internal static Reference TimesReference { get; } = Reference.CommonPractice("the fuse nearer the fault has opened before the one nearer the source can, by the times that are published for both");
 
     /// <summary>Whether the upstream fuse stays shut, by the published operating times.</summary>
     /// <param name="upstream">The fuse nearer the source.</param>
@@ -81,16 +84,17 @@ public static class FuseAgainstFuse
         _ = downstream ?? throw new ArgumentNullException(nameof(downstream));
     }
 
-    private static FuseSelectivity Check(FuseRating upstream, FuseRating downstream, double prospective, double? melting, double? total)
+    /// <summary>The same on doubles: A and A²s; a Joule integral is null where it is not known.</summary>
+    internal static FuseSelectivity Check(FuseRating upstream, FuseRating downstream, double prospective, double? melting, double? total)
     {
         Given(upstream, downstream);
-        FuseRating? unknown = upstream.Curve is null ? upstream : downstream.Curve is null ? downstream : null;
+        FuseRating? unknown = upstream.FaultCurve is null ? upstream : downstream.FaultCurve is null ? downstream : null;
         if (unknown is not null)
         {
-            return new FuseSelectivity(Selectivity.NotProven, null, $"No operating times are published for the {unknown}.");
+            return new FuseSelectivity(Selectivity.NotProven, null, $"No operating times are published for the {unknown.Untimed}.");
         }
 
-        TimeCurrentCurve up = upstream.Curve!, down = downstream.Curve!;
+        TimeCurrentCurve up = upstream.FaultCurve!, down = downstream.FaultCurve!;
         if (TryDisprove(up, down, prospective, out double first))
         {
             return new FuseSelectivity(
@@ -113,10 +117,10 @@ public static class FuseAgainstFuse
     private static string Why(FuseRating upstream, FuseRating downstream, double end)
     {
         double beyond = end * Above;
-        string least = upstream.Curve!.TryProvenLeastSeconds(beyond, out double seconds)
+        string least = upstream.FaultCurve!.TryProvenLeastSeconds(beyond, out double seconds)
             ? $"the {upstream} may open after {Accept.Text(seconds)} s"
             : $"nothing is stated of how soon the {upstream} opens";
-        return $"Above {Accept.Text(end)} A {least}, and the {downstream} may take {Seconds(downstream.Curve!, beyond)} s.";
+        return $"Above {Accept.Text(end)} A {least}, and the {downstream} may take {Seconds(downstream.FaultCurve!, beyond)} s.";
     }
 
     /// <summary>Whether every current from the downstream fusing current to the prospective one is proven, and the end of what is; at least the fusing current.</summary>

@@ -43,7 +43,7 @@ public static class FuseAgainstWire
     public static WireProtection Check(FuseRating fuse, ProtectedWire wire, ElectricCurrent prospective)
     {
         _ = fuse ?? throw new ArgumentNullException(nameof(fuse));
-        return Of(fuse.Curve, fuse.ToString(), [wire ?? throw new ArgumentNullException(nameof(wire))], Accept.Amperes(prospective, nameof(prospective)));
+        return Of(fuse.FaultCurve, fuse.Untimed.ToString()!, [wire ?? throw new ArgumentNullException(nameof(wire))], Accept.Amperes(prospective, nameof(prospective)));
     }
 
     /// <summary>A fuse against all the wires that it feeds in one path: the weakest decides.</summary>
@@ -57,7 +57,7 @@ public static class FuseAgainstWire
     public static WireProtection Check(FuseRating fuse, IReadOnlyList<ProtectedWire> wires, ElectricCurrent prospective)
     {
         _ = fuse ?? throw new ArgumentNullException(nameof(fuse));
-        return Of(fuse.Curve, fuse.ToString(), wires, Accept.Amperes(prospective, nameof(prospective)));
+        return Of(fuse.FaultCurve, fuse.Untimed.ToString()!, wires, Accept.Amperes(prospective, nameof(prospective)));
     }
 
     /// <summary>A device by its curve, a circuit-breaker for example, against all the wires that it feeds in one path.</summary>

@@ -35,7 +35,9 @@ internal static partial class FuseAgainstWireKernel
     /// <summary>The same over the currents from a least one on only.</summary>
     internal static TightestPoint Tightest(in WireLimits wire, TimeCurrentCurve curve, double least, double prospective)
     {
-        TightestPoint found = Tightest(wire, curve, least, prospective, stackalloc double[2 * OverloadTable.DoublesFor(Fine)], FineAccuracy);
+        TightestPoint found = wire.Heat.Conductance > 0
+            ? Closed(wire, curve, least, prospective)
+            : Tightest(wire, curve, least, prospective, stackalloc double[2 * OverloadTable.DoublesFor(Fine)], FineAccuracy);
         return new TightestPoint(found.Amperes, found.Ratio * (1 - FineAccuracy), found.Regime);
     }
 
@@ -58,7 +60,7 @@ internal static partial class FuseAgainstWireKernel
         if (wire.Heat.Conductance > 0)
         {
             // Closed forms: nothing is rough.
-            TightestPoint closed = Tightest(wire, curve, 0, prospective, stackalloc double[2 * OverloadTable.DoublesFor(1)], FineAccuracy);
+            TightestPoint closed = Closed(wire, curve, 0, prospective);
             return new TightestPoint(closed.Amperes, closed.Ratio * (1 - FineAccuracy), closed.Regime);
         }
 
@@ -68,6 +70,10 @@ internal static partial class FuseAgainstWireKernel
             ? new TightestPoint(rough.Amperes, least, rough.Regime)
             : Tightest(wire, curve, prospective);
     }
+
+    // Where a coefficient is given the two ends of a table are all there is to know.
+    private static TightestPoint Closed(in WireLimits wire, TimeCurrentCurve curve, double least, double prospective) =>
+        Tightest(wire, curve, least, prospective, stackalloc double[2 * OverloadTable.DoublesFor(1)], FineAccuracy);
 
     /// <summary>Proves a small fuse on a thick wire without a quadrature: what the wire does not carry indefinitely opens the fuse within 5 s, before the wire is at its short-circuit limit even if it lost no heat.</summary>
     /// <returns>Whether that proves it; otherwise nothing is said. The ratio understates the wire's time.</returns>

@@ -40,6 +40,12 @@ public sealed partial class FuseRating
     /// <summary>The operating-time limits; null where none are published for this rating.</summary>
     public TimeCurrentCurve? Curve { get; }
 
+    /// <summary>The curve, where it says something of a fault: not the conventional currents alone.</summary>
+    internal TimeCurrentCurve? FaultCurve => Curve is { IsConventionalOnly: false } ? Curve : null;
+
+    /// <summary>What no operating times are published for, in words.</summary>
+    internal object Untimed => Curve is { IsConventionalOnly: true } ? $"{this} above its conventional fusing current of {Accept.Text(Curve.FusingAmperes)} A" : this;
+
     internal double Amperes { get; }
 
     internal double? BreakingAmperes { get; }

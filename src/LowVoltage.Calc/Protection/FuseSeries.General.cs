@@ -15,6 +15,12 @@ public sealed partial class FuseSeries
         Note = "A d.c. rating must be marked on the fuse-link; none is carried here.",
     };
 
+    private static readonly Reference GgBlades = new()
+    {
+        Title = "IEC 60269-2", Edition = "2013", Locator = "fuse system A", Kind = ReferenceKind.FromMemory,
+        Note = "250 V is the smaller of its d.c. voltages, 25 kA the least d.c. breaking capacity that it asks for up to 750 V. Only fuse-links that are marked with a d.c. rating.",
+    };
+
     private static readonly Reference Nec = new()
     {
         Title = "NFPA 70 (National Electrical Code)", Edition = "2023", Locator = "240.6(A)", Kind = ReferenceKind.Law,
@@ -27,21 +33,21 @@ public sealed partial class FuseSeries
         Note = "10 A, new in 2023, is from memory; the others as two summaries print them. Voltage rating and breaking capacity belong to the device.",
     };
 
-    /// <summary>IEC 60127-2 sheet 1: 5 mm × 20 mm, quick-acting, high breaking capacity (1500 A a.c.), 50 mA to 6.3 A.</summary>
+    /// <summary>IEC 60127-2 sheet 1: 5 mm × 20 mm, quick-acting (fast-blow), high breaking capacity (1500 A a.c.), 50 mA to 6.3 A.</summary>
     public static FuseSeries Iec60127Sheet1 { get; } =
         Miniature("sheet 1", "quick-acting miniature fuse", StandardRatings.Iec60127Sheet1, 1500, 0, OperatingTimeLimits.Iec60127Sheet1);
 
-    /// <summary>IEC 60127-2 sheet 2: quick-acting, low breaking capacity (35 A or ten times the rating, a.c.), 32 mA to 10 A.</summary>
+    /// <summary>IEC 60127-2 sheet 2: quick-acting (fast-blow), low breaking capacity (35 A or ten times the rating, a.c.), 32 mA to 10 A.</summary>
     /// <remarks>8 A and 10 A are in later editions only (from memory).</remarks>
     public static FuseSeries Iec60127Sheet2 { get; } =
         Miniature("sheet 2", "quick-acting miniature fuse", StandardRatings.Iec60127Sheet2, 35, 10, OperatingTimeLimits.Iec60127Sheet2);
 
-    /// <summary>IEC 60127-2 sheet 3: time-lag, low breaking capacity (35 A or ten times the rating, a.c.), 32 mA to 10 A.</summary>
+    /// <summary>IEC 60127-2 sheet 3: time-lag (slow-blow), low breaking capacity (35 A or ten times the rating, a.c.), 32 mA to 10 A.</summary>
     /// <remarks>8 A and 10 A are in later editions only (from memory).</remarks>
     public static FuseSeries Iec60127Sheet3 { get; } =
         Miniature("sheet 3", "time-lag miniature fuse", StandardRatings.Iec60127Sheet3, 35, 10, OperatingTimeLimits.Iec60127Sheet3);
 
-    /// <summary>IEC 60127-2 sheet 5: time-lag, high breaking capacity (1500 A a.c.), 1 A to 6.3 A.</summary>
+    /// <summary>IEC 60127-2 sheet 5: time-lag (slow-blow), high breaking capacity (1500 A a.c.), 1 A to 6.3 A.</summary>
     public static FuseSeries Iec60127Sheet5 { get; } =
         Miniature("sheet 5", "time-lag miniature fuse", StandardRatings.Iec60127Sheet5, 1500, 0, OperatingTimeLimits.Iec60127Sheet5);
 
@@ -56,12 +62,33 @@ public sealed partial class FuseSeries
         Rerating = AmbientRerating.IndustrialGg,
     });
 
+    /// <summary>gG fuse-links with blade contacts for direct current, IEC 60269-2 fuse system A: 16 A to 1250 A, 250 V d.c., 25 kA d.c. From memory.</summary>
+    /// <remarks>
+    /// High-breaking fuses for lithium packs and 48 V banks. The standard leaves a fuse-link without a d.c. rating where none is marked: take one that is marked 250 V d.c. or more. The times
+    /// are those of gG, which hold for direct current of a short time constant. Below 16 A no gates at high current are carried, so none of those ratings is here.
+    /// Other high-breaking types (gR and aR of IEC 60269-4, gPV of IEC 60269-6, those of UL 248) are not carried: their d.c. times or ratings were not known well enough. They can be stated with
+    /// the maker's data: <see cref="Create"/>.
+    /// </remarks>
+    public static FuseSeries IndustrialGgBladeContacts { get; } = Create(new FuseSeriesDefinition
+    {
+        Name = "IEC 60269-2 gG, 250 V",
+        Kind = "gG fuse-link",
+        Reference = GgBlades,
+        Ratings = ToCurrents([.. StandardRatings.IndustrialGg.Where(amperes => amperes >= 16)]),
+        VoltageRating = ElectricPotential.FromVolts(250),
+        VoltageBasis = RatingBasis.DirectCurrent,
+        BreakingCapacity = ElectricCurrent.FromKiloamperes(25),
+        BreakingCapacityBasis = RatingBasis.DirectCurrent,
+        Limits = OperatingTimeLimits.IndustrialGg,
+        Rerating = AmbientRerating.IndustrialGg,
+    });
+
     /// <summary>Standard ratings of fuses, NEC 240.6(A), with those that are for fuses only (1, 3, 6 and 601 A).</summary>
     public static FuseSeries NationalElectricalCodeFuses { get; } = Create(Plain(
         "NEC 240.6(A)",
         "fuse",
         Nec,
-        [.. StandardRatings.NationalElectricalCode.Concat(StandardRatings.NationalElectricalCodeFusesOnly).OrderBy(a => a)]));
+        Rising(StandardRatings.NationalElectricalCode, StandardRatings.NationalElectricalCodeFusesOnly)));
 
     /// <summary>Standard ratings of inverse-time circuit-breakers, NEC 240.6(A) of 2023: from 10 A, which earlier editions do not have.</summary>
     public static FuseSeries NationalElectricalCodeBreakers { get; } =
@@ -81,4 +108,11 @@ public sealed partial class FuseSeries
             BreakingMultiple = multiple,
             Limits = limits,
         });
+
+    private static double[] Rising(double[] some, double[] others)
+    {
+        double[] all = [.. some, .. others];
+        Array.Sort(all);
+        return all;
+    }
 }

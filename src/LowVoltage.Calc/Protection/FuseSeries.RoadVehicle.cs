@@ -121,5 +121,15 @@ public sealed partial class FuseSeries
     private static Reference Standard(string title, string edition, string locator, string note) =>
         new() { Title = title, Edition = edition, Locator = locator, Kind = ReferenceKind.Standard, Note = note };
 
-    private static ElectricCurrent[] ToCurrents(double[] amperes) => [.. amperes.Select(a => ElectricCurrent.FromAmperes(a))];
+    // A loop: a query over quantities is compiled anew for each of them, in every process.
+    private static ElectricCurrent[] ToCurrents(double[] amperes)
+    {
+        ElectricCurrent[] currents = new ElectricCurrent[amperes.Length];
+        for (int i = 0; i < currents.Length; i++)
+        {
+            currents[i] = ElectricCurrent.FromAmperes(amperes[i]);
+        }
+
+        return currents;
+    }
 }

@@ -16,7 +16,7 @@ public sealed partial class OperatingTimeLimits
 
     /// <summary>gG fuse-links of IEC 60269-1: conventional currents from 2 A, gates at 10 s, 5 s and 0.1 s from 16 A. From memory.</summary>
     /// <remarks>
-    /// Below 16 A only the conventional currents are carried, so the longest times at high current are far too long (on the safe side).
+    /// Below 16 A only the conventional currents are carried: what a fault does is undetermined there. The line drawn from them is far too long at high current, on the safe side.
     /// The least times end with the pre-arcing Joule integral at 0.01 s where it is remembered well (up to 500 A).
     /// The longest times end at the 0.1 s gate: the remembered greatest Joule integral is pre-arcing and leaves out the arc.
     /// </remarks>

@@ -61,7 +61,7 @@ public sealed partial class OperatingTimeLimits
             Gate(30, 500, 600, 0.1, 1, Strip),
         ]);
 
-    /// <summary>Glass fuses of SAE J554 (4 A to 30 A), from memory. Only two rows, so the longest times at high current are far too long.</summary>
+    /// <summary>Glass fuses of SAE J554 (4 A to 30 A), from memory. Only the conventional currents, so what a fault does is undetermined; the line drawn from them is far too long at high current.</summary>
     public static OperatingTimeLimits RoadVehicleGlass { get; } = new(
         "SAE J554", Glass, [NonFusing(4, 30, 110, FourHours, Glass), Gate(4, 30, 135, null, 3600, Glass)]);
 

@@ -64,7 +64,7 @@ public sealed partial class OperatingTimeLimits
             Add(longest, amperes, gate.LongestSeconds);
         }
 
-        return longest.Count == 0 ? null : TimeCurrentCurveBuilder.Build(least, longest, nonFusing, breaker: false);
+        return longest.Count == 0 ? null : TimeCurrentCurveBuilder.Build(least, longest, nonFusing, breaker: false, conventionalOnly: longest.Count == 1);
     }
 
     private static void Add(List<TimeCurrentPoint> points, double amperes, double? seconds)

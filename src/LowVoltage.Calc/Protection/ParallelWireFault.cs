@@ -43,7 +43,7 @@ public static class ParallelWireFault
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static ParallelWireOutcome Check(
         FuseRating fuse, Wire wire, int parallel, Length length, Temperature coldest, Temperature initial, FaultSupply supply) =>
-        Of((fuse ?? throw new ArgumentNullException(nameof(fuse))).Curve, fuse.ToString(), wire, parallel, length, coldest, initial, supply);
+        Of((fuse ?? throw new ArgumentNullException(nameof(fuse))).FaultCurve, fuse.Untimed.ToString()!, wire, parallel, length, coldest, initial, supply);
 
     /// <summary>A device by its curve against a fault in one of the wires.</summary>
     /// <param name="curve">The device's curve.</param>

@@ -29,7 +29,7 @@ public static class StalledMotor
     public static StallCheck Check(FuseRating fuse, IReadOnlyList<ProtectedWire> wires, ElectricCurrent least, ElectricCurrent greatest)
     {
         _ = fuse ?? throw new ArgumentNullException(nameof(fuse));
-        return Of(fuse.Curve, fuse.ToString(), wires, least, greatest);
+        return Of(fuse.FaultCurve, fuse.ToString(), wires, least, greatest);
     }
 
     /// <summary>A stalled motor behind a device with a curve, a circuit-breaker for example.</summary>
@@ -43,6 +43,14 @@ public static class StalledMotor
     /// <exception cref="ArgumentOutOfRangeException">A current is outside its range.</exception>
     public static StallCheck Check(TimeCurrentCurve curve, IReadOnlyList<ProtectedWire> wires, ElectricCurrent least, ElectricCurrent greatest) =>
         Of(curve ?? throw new ArgumentNullException(nameof(curve)), "device", wires, least, greatest);
+
+    /// <summary>The outcome of <see cref="Find"/> alone.</summary>
+    internal static StallOutcome OutcomeOf(in WireLimits wire, TimeCurrentCurve curve, double least, double greatest)
+    {
+        StallOutcome holds = curve.TryLongestSeconds(least, out _) ? StallOutcome.DeviceOpens : StallOutcome.WireBears;
+        bool carries = wire.StartCelsius <= wire.SustainedCelsius && wire.Heat.AmperesFor(wire.SustainedCelsius) >= greatest;
+        return carries || !(FuseAgainstWireKernel.Tightest(wire, curve, least, greatest).Ratio < 1) ? holds : StallOutcome.WireTooHot;
+    }
 
     /// <summary>One wire on doubles. Does not allocate.</summary>
     internal static StallFinding Find(in WireLimits wire, TimeCurrentCurve? curve, double least, double greatest)

@@ -45,7 +45,11 @@ public static class StartAgainstFuse
     }
 
     /// <summary>The same on doubles.</summary>
-    internal static StartFinding Find(FuseRating fuse, StartWaveform start, double share)
+    /// <param name="fuse">The fuse.</param>
+    /// <param name="start">The current of the start.</param>
+    /// <param name="share">Of the Joule integral that it withstands that often.</param>
+    /// <param name="verdictOnly">Whether only the verdict is asked for: of a start that is exceeded the number may then be less than it is, yet above one.</param>
+    internal static StartFinding Find(FuseRating fuse, StartWaveform start, double share, bool verdictOnly = false)
     {
         double rated = fuse.Amperes, peak = start.PeakAmperes;
         StartFinding found = new() { Peak = peak, Basis = StartBasis.WithinRating, Verdict = RatingVerdict.Within };
@@ -81,7 +85,9 @@ public static class StartAgainstFuse
             }
         }
 
-        Judge(ref found, StartBasis.CustomaryLine, start.MeltingAbove(rated, curve, proven: false), share * PulseAgainstFuse.Least(curve, peak, seconds));
+        double allowed = share * PulseAgainstFuse.Least(curve, peak, seconds);
+        bool settled = verdictOnly && found.Joules / allowed > 1 + Rounding;
+        Judge(ref found, StartBasis.CustomaryLine, settled ? 0 : start.MeltingAbove(rated, curve, proven: false), allowed);
         return found;
     }
 

@@ -35,6 +35,8 @@ public sealed class StartSurge
 
     internal double Seconds { get; }
 
+    internal double Softness => softness;
+
     /// <summary>A surge that stays at its peak and then ends: a motor, on the safe side, since its current falls while it runs up.</summary>
     /// <param name="name">What makes it.</param>
     /// <param name="peak">Current above the running current. Positive.</param>

@@ -18,7 +18,7 @@ public sealed partial class StartWaveform
     {
         double until = SecondsAbove(amperes);
         return until == 0 || double.IsInfinity(until) ? until
-            : (delay > 0 ? held * held * (release + delay) : 0) + Integrate(new Power(this, 2, 0), delay > 0 ? release : 0, until - delay);
+            : (delay > 0 ? held * held * (release + delay) : 0) + Joules(delay > 0 ? release : 0, until - delay);
     }
 
     /// <summary>∫dt/t_least(i) while the current is above a value: the share of melting by the customary sum; infinite when no least time is stated.</summary>
@@ -38,11 +38,11 @@ public sealed partial class StartWaveform
         {
             double level = i >= 0 ? curve.LeastLine!.X(i) : curve.NonFusingAmperes ?? 0;
             double to = level > amperes && level < PeakAmperes ? Math.Max(from, FallsTo(level)) : from;
-            sum += Integrate(melting, from, to);
+            sum += Melted(melting, from, to);
             from = to;
         }
 
-        return sum + Integrate(melting, from, until - delay);
+        return sum + Melted(melting, from, until - delay);
     }
 
     /// <summary>The surge with the greatest share of ∫i²dt above a current, by index; −1 when there is none.</summary>
@@ -59,9 +59,22 @@ public sealed partial class StartWaveform
         return dominant;
     }
 
+    private double Joules(double from, double to) => closed is not null ? closed.Joules(from, to) : Integrate(new Power(this, 2, 0), from, to);
+
+    private double ChargeAbove(double amperes, double to) => closed is not null ? closed.ChargeAbove(amperes, 0, to) : Integrate(new Power(this, 1, amperes), 0, to);
+
+    // Over a time in which the rate follows one piece of the curve.
+    private double Melted(in Melting melting, double from, double to) =>
+        from >= to ? 0 : closed is null ? Integrate(melting, from, to) : melting.Over(closed, from, to);
+
     /// <summary>The current without the source's limit, A.</summary>
     private double Free(double seconds)
     {
+        if (closed is not null)
+        {
+            return closed.At(seconds);
+        }
+
         double least = Base(seconds);
         return charging > 0 ? least + ((top - least) * Math.Exp(-seconds / charging)) : least;
     }
@@ -80,8 +93,13 @@ public sealed partial class StartWaveform
     /// <summary>When the current, without the source's limit, has fallen to a value that the running current does not exceed.</summary>
     private double FallsTo(double amperes)
     {
+        if (closed is not null)
+        {
+            return closed.FallsTo(amperes);
+        }
+
         double from = 0;
-        foreach (double to in breaks)
+        foreach (double to in Places)
         {
             // Just before: a constant surge ends there at once.
             if (Free(Before(to)) <= amperes)
@@ -99,7 +117,7 @@ public sealed partial class StartWaveform
     private double DelayBy(double charge)
     {
         double from = release;
-        foreach (double to in breaks)
+        foreach (double to in Places)
         {
             if (to <= from)
             {
@@ -131,13 +149,15 @@ public sealed partial class StartWaveform
         return sum;
     }
 
+    private double[] Places => breaks ??= Breaks();
+
     private double Integrate<TFunction>(in TFunction function, double since, double until)
         where TFunction : struct, IScalarFunction
     {
         double sum = 0, from = since;
-        for (int i = 0; i < breaks.Length && from < until; i++)
+        for (int i = 0; i < Places.Length && from < until; i++)
         {
-            double to = Math.Min(breaks[i], until);
+            double to = Math.Min(Places[i], until);
             if (to > from)
             {
                 sum += GaussKronrod.Integrate(function, from, to, Accuracy);
@@ -146,6 +166,60 @@ public sealed partial class StartWaveform
         }
 
         return sum;
+    }
+
+    // Constant surges and at most one exponential have a closed form; null for others.
+    private StartPieces? Closed()
+    {
+        int constants = 0, fading = 0;
+        StartSurge? fades = null;
+        foreach (StartSurge surge in surges)
+        {
+            constants += surge.Shape == StartSurgeShape.Constant ? 1 : 0;
+            fading += surge.Shape == StartSurgeShape.Fading ? 1 : 0;
+            fades = surge.Shape == StartSurgeShape.Fading ? surge : fades;
+        }
+
+        if (fading > 1 || (fading == 1 && charging > 0))
+        {
+            return null;
+        }
+
+        double constant = charging > 0 ? charging : fades?.Seconds ?? 0;
+        double[] ends = new double[constants + (constant > 0 ? 1 : 0)];
+        int next = 0;
+        foreach (StartSurge surge in surges)
+        {
+            if (surge.Shape == StartSurgeShape.Constant)
+            {
+                ends[next++] = surge.Seconds;
+            }
+        }
+
+        if (constant > 0)
+        {
+            ends[next] = Tail * constant;
+        }
+
+        Array.Sort(ends);
+        return ends.Length == 0 ? null : new StartPieces(Pieces(ends, fades), PieceFrom(ends[ends.Length - 1], double.PositiveInfinity, fades), path, constant > 0 ? constant : 1, fades?.Softness ?? 0);
+    }
+
+    private StartPieces.Piece[] Pieces(double[] ends, StartSurge? fades)
+    {
+        StartPieces.Piece[] pieces = new StartPieces.Piece[ends.Length];
+        for (int i = 0; i < pieces.Length; i++)
+        {
+            pieces[i] = PieceFrom(i == 0 ? 0 : ends[i - 1], ends[i], fades);
+        }
+
+        return pieces;
+    }
+
+    private StartPieces.Piece PieceFrom(double begin, double end, StartSurge? fades)
+    {
+        double stays = Constants(begin);
+        return charging > 0 ? new(end, Math.Min(stays, path), top - Math.Min(stays, path)) : new(end, stays, fades is null ? 0 : fades.PeakAmperes * (1 + fades.Softness));
     }
 
     // Ends of constant surges, and places by which an exponential of any length is seen.
@@ -161,7 +235,10 @@ public sealed partial class StartWaveform
             else
             {
                 double constant = surge.Shape == StartSurgeShape.Charging ? charging : surge.Seconds;
-                found.AddRange(Marks.Select(mark => mark * constant));
+                foreach (double mark in Marks)
+                {
+                    found.Add(mark * constant);
+                }
             }
         }
 
@@ -190,6 +267,20 @@ public sealed partial class StartWaveform
     private readonly struct Melting(StartWaveform wave, TimeCurrentCurve curve, bool proven) : IScalarFunction
     {
         public double Evaluate(double x) => Rate(wave.Free(x));
+
+        /// <summary>Over a time in which the current stays on one piece of the curve.</summary>
+        internal double Over(StartPieces pieces, double from, double to)
+        {
+            double middle = pieces.At(0.5 * (from + to));
+            LogLogLine? line = curve.LeastLine;
+            if (proven || line is null || !line.Covers(middle) || middle <= curve.NonFusingAmperes)
+            {
+                return Rate(middle) * (to - from);
+            }
+
+            int piece = line.PieceAt(middle);
+            return pieces.PowerIntegral(line.X(piece), -line.Slope(piece), from, to) / line.Y(piece);
+        }
 
         internal double Rate(double amperes) =>
             (proven ? curve.TryProvenLeastSeconds(amperes, out double seconds) : curve.TryLeastSeconds(amperes, out seconds)) ? 1 / seconds : double.PositiveInfinity;

@@ -26,7 +26,10 @@ public sealed partial class StartWaveform
     private readonly double held;
     private readonly double top;
     private readonly double charging;
-    private readonly double[] breaks;
+    private readonly StartPieces? closed;
+
+    // Where an integral by quadrature is divided; found when first needed, the same whoever asks first.
+    private double[]? breaks;
 
     // Where a source that holds a limit lets go of it, on the clock of the waveform without that limit, and by how much later it is.
     private readonly double release;
@@ -48,11 +51,13 @@ public sealed partial class StartWaveform
 
         top = Math.Min(path, Base(0) + peaks);
         charging = charge > 0 ? charge / Math.Min(path, peaks) : 0;
-        breaks = Breaks();
-        if (Free(0) > held)
+        closed = Closed();
+        double first = Free(0);
+        PeakAmperes = Math.Min(first, held);
+        if (first > held)
         {
             release = FallsTo(held);
-            delay = DelayBy(Integrate(new Power(this, 1, held), 0, release));
+            delay = DelayBy(ChargeAbove(held, release));
         }
     }
 
@@ -67,7 +72,7 @@ public sealed partial class StartWaveform
 
     internal double RunningAmperes { get; }
 
-    internal double PeakAmperes => Math.Min(Free(0), held);
+    internal double PeakAmperes { get; }
 
     /// <summary>A start.</summary>
     /// <param name="surges">What each load draws above its running current; may be empty.</param>

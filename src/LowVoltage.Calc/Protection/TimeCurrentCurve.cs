@@ -14,7 +14,8 @@ namespace LowVoltage.Calc.Protection;
 /// <b>Up to</b> the non-fusing current it does not open within the conventional time. Between the non-fusing current and the first
 /// stated least time that least time holds already, because a smaller current never opens a device sooner.</para>
 /// <para><b>Beyond</b> the last point of a fuse: constant Joule integral, t = t_last·(I_last/I)². For the longest time that is on the safe side, since the
-/// real Joule integral falls towards its adiabatic value; for the least time it is an estimate for the same reason. Beyond the last point of a circuit-breaker: the longest time
+/// real Joule integral falls towards its adiabatic value; for the least time it is an estimate for the same reason. Where a standard states one longest time alone, that of the conventional
+/// fusing current, the checks take no time beyond it: what rests on one is undetermined. Beyond the last point of a circuit-breaker: the longest time
 /// stays (a mechanism does not become faster without end), the least falls at constant Joule integral.</para>
 /// <para>Immutable, thread-safe. Asking allocates nothing.</para>
 /// </remarks>
@@ -24,8 +25,9 @@ public sealed partial class TimeCurrentCurve
     private readonly LogLogLine? least;
     private readonly TimeCurrentPoint? nonFusing;
 
-    private TimeCurrentCurve(LogLogLine longest, LogLogLine? least, TimeCurrentPoint? nonFusing)
+    private TimeCurrentCurve(LogLogLine longest, LogLogLine? least, TimeCurrentPoint? nonFusing, bool conventionalOnly)
     {
+        IsConventionalOnly = conventionalOnly;
         this.longest = longest;
         this.least = least;
         this.nonFusing = nonFusing;
@@ -54,6 +56,9 @@ public sealed partial class TimeCurrentCurve
 
     /// <summary>Whether the longest time stays beyond the last point, as a circuit-breaker's does: its Joule integral then says nothing.</summary>
     internal bool IsBreaker => longest.Slope(longest.Count - 1) == 0;
+
+    /// <summary>Whether a standard states the conventional currents alone: then a line drawn from one time of an hour says nothing of a fault.</summary>
+    internal bool IsConventionalOnly { get; }
 
     internal double? NonFusingAmperes => nonFusing?.Amperes;
 
@@ -121,7 +126,7 @@ public sealed partial class TimeCurrentCurve
     public Duration? ProvenLongestTime(ElectricCurrent current) =>
         TryProvenLongestSeconds(Accept.Amperes(current, nameof(current)), out double seconds) ? Duration.FromSeconds(seconds) : null;
 
-    internal static TimeCurrentCurve FromLines(LogLogLine longest, LogLogLine? least, TimeCurrentPoint? nonFusing) => new(longest, least, nonFusing);
+    internal static TimeCurrentCurve FromLines(LogLogLine longest, LogLogLine? least, TimeCurrentPoint? nonFusing, bool conventionalOnly) => new(longest, least, nonFusing, conventionalOnly);
 
     /// <summary>Least time in s at a current in A; false where none is stated.</summary>
     internal bool TryLeastSeconds(double amperes, out double seconds)

@@ -13,7 +13,7 @@ internal static class TimeCurrentCurveBuilder
     private const double Rounding = 1e-9;
 
     internal static TimeCurrentCurve Build(
-        IReadOnlyList<TimeCurrentPoint> least, IReadOnlyList<TimeCurrentPoint> longest, TimeCurrentPoint? nonFusing, bool breaker)
+        IReadOnlyList<TimeCurrentPoint> least, IReadOnlyList<TimeCurrentPoint> longest, TimeCurrentPoint? nonFusing, bool breaker, bool conventionalOnly = false)
     {
         _ = least ?? throw new ArgumentNullException(nameof(least));
         _ = longest ?? throw new ArgumentNullException(nameof(longest));
@@ -30,7 +30,7 @@ internal static class TimeCurrentCurveBuilder
         }
 
         CheckNonFusing(nonFusing, low, high);
-        return TimeCurrentCurve.FromLines(high, low, nonFusing);
+        return TimeCurrentCurve.FromLines(high, low, nonFusing, conventionalOnly);
     }
 
     private static LogLogLine Line(IReadOnlyList<TimeCurrentPoint> points, double slopeBeyond, string name)

@@ -68,7 +68,7 @@ internal readonly struct WireLimits(
     internal static HeatBalanceKernel Cooled(in HeatBalanceKernel free, in HeatBalanceKernel rated, double amperes, double celsius)
     {
         double limit = Math.Min(celsius, rated.MostCelsius);
-        if (amperes >= rated.AmperesFor(limit))
+        if (rated.HoldsAtLeast(amperes, limit))
         {
             return free;
         }

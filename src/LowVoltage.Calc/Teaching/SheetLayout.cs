@@ -1,4 +1,5 @@
 using LowVoltage.Calc.Quantities;
+using LowVoltage.Calc.Working;
 using UnitsNet;
 
 namespace LowVoltage.Calc.Teaching;

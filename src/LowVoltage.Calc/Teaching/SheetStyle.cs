@@ -1,5 +1,4 @@
-using System.Globalization;
-using System.Text;
+using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Teaching;
 
@@ -32,33 +31,5 @@ internal static class SheetStyle
         + "@media print{body{margin:0;padding:0;max-width:none;font-size:10pt}.math{overflow:visible}a{color:inherit}}";
 
     internal static string Of(SheetLayout layout, string title, bool landscape = false) =>
-        $":root{{color-scheme:light dark;{Light}}}@media screen and (prefers-color-scheme:dark){{:root{{{Dark}}}}}{Rules}{Page(layout, title, landscape)}";
-
-    private static string Page(SheetLayout layout, string title, bool landscape)
-    {
-        string paper = layout.Paper switch
-        {
-            SheetPaper.A4 => "A4",
-            SheetPaper.Letter => "letter",
-            _ => landscape ? "" : "auto",
-        };
-        string numbers = layout.PageNumbers
-            ? $"@bottom-left{{content:{Quoted(title)};font:8pt Helvetica,Arial,sans-serif}}@bottom-right{{content:counter(page) ' / ' counter(pages);font:8pt Helvetica,Arial,sans-serif}}"
-            : "";
-        return $"@page{{size:{(paper + (landscape ? " landscape" : "")).Trim()};margin:16mm 15mm{(layout.PageNumbers ? " 18mm" : "")};{numbers}}}";
-    }
-
-    // A CSS string that can hold any title: what is no plain letter or digit is written by its number.
-    private static string Quoted(string title)
-    {
-        StringBuilder text = new("'");
-        for (int i = 0; i < title.Length; i++)
-        {
-            int code = char.IsHighSurrogate(title[i]) && i + 1 < title.Length && char.IsLowSurrogate(title[i + 1]) ? char.ConvertToUtf32(title[i], title[++i]) : title[i];
-            bool plain = code is ' ' or ',' or '.' or '-' or (>= '0' and <= '9') or (>= 'a' and <= 'z') or (>= 'A' and <= 'Z');
-            text.Append(plain ? ((char)code).ToString() : "\\" + code.ToString("x", CultureInfo.InvariantCulture) + " ");
-        }
-
-        return text.Append('\'').ToString();
-    }
+        $":root{{color-scheme:light dark;{Light}}}@media screen and (prefers-color-scheme:dark){{:root{{{Dark}}}}}{Rules}{PageRule.Of(layout.Paper, layout.PageNumbers ? title : null, landscape)}";
 }

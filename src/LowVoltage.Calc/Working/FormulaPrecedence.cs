@@ -8,12 +8,12 @@ internal static class FormulaPrecedence
     internal const int Power = 3;
     internal const int Atom = 4;
 
-    internal static int Of(Formula formula, int digits) => formula.Kind switch
+    internal static int Of(Formula formula, NumberStyle style) => formula.Kind switch
     {
         FormulaKind.Sum or FormulaKind.Difference or FormulaKind.Negation => Sum,
         FormulaKind.Product or FormulaKind.Quotient => Product,
         FormulaKind.Power => Power,
-        FormulaKind.Symbol when digits == 0 => Atom,
+        FormulaKind.Symbol when !style.HasNumbers => Atom,
         // A number: a sign, a unit or a power of ten must be held together under an exponent.
         FormulaKind.Symbol or FormulaKind.Number => formula.Number < 0 ? Sum : formula.Unit.Length > 0 ? Power : Atom,
         _ => Atom,

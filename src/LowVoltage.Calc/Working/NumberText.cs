@@ -71,8 +71,11 @@ internal static class NumberText
     }
 
     /// <summary>A number with its unit behind a space that does not break.</summary>
-    internal static string WithUnit(double value, int digits, string unit) =>
-        unit.Length == 0 ? Text(value, digits) : Text(value, digits) + Thin + unit.Replace(' ', Thin);
+    internal static string WithUnit(double value, NumberStyle style, string unit)
+    {
+        (double shown, string shownUnit) = style.Engineering ? EngineeringUnit.Of(value, unit) : (value, unit);
+        return unit.Length == 0 ? Text(shown, style.Digits) : Text(shown, style.Digits) + Thin + shownUnit.Replace(' ', Thin);
+    }
 
     internal static string Superscript(int number)
     {

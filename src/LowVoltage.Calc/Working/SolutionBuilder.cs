@@ -23,6 +23,9 @@ internal sealed class SolutionBuilder(string title)
     /// <summary>One rounding for all steps, so that a quantity that is met several times reads the same everywhere; null leaves each step its own.</summary>
     internal RoundingDirection? Rounding { get; init; }
 
+    /// <summary>Write small quantities with their milli or micro: 13.28 mm, not 0.01328 m.</summary>
+    internal bool Engineering { get; init; }
+
     /// <summary>The symbol of the last step; for the answer.</summary>
     internal SolutionStep Last => steps[steps.Count - 1];
 
@@ -31,7 +34,7 @@ internal sealed class SolutionBuilder(string title)
     internal Symbol Given(string meaning, string name, double value, string unit)
     {
         Symbol symbol = new(name, value, unit, meaning);
-        givens.Add(new SolutionGiven(meaning, symbol));
+        givens.Add(new SolutionGiven(meaning, symbol) { Style = new NumberStyle(GivenDigits, Engineering) });
         return symbol;
     }
 
@@ -52,7 +55,7 @@ internal sealed class SolutionBuilder(string title)
         }
 
         Symbol symbol = new(name, value, unit, sought);
-        steps.Add(new SolutionStep(StepKind.LookUp, sought, symbol, reason) { Section = section, Source = source });
+        steps.Add(new SolutionStep(StepKind.LookUp, sought, symbol, reason) { Section = section, Engineering = Engineering, Source = source });
         return symbol;
     }
 
@@ -61,7 +64,7 @@ internal sealed class SolutionBuilder(string title)
         string sought, string name, Formula formula, double result, string unit, Reference? source, string reason = "", RoundingDirection rounding = RoundingDirection.Nearest)
     {
         Symbol symbol = new(name, result, unit, sought);
-        SolutionStep step = new(StepKind.Calculation, sought, symbol, reason) { Section = section, Source = source, Formula = formula, Rounding = Rounding ?? rounding };
+        SolutionStep step = new(StepKind.Calculation, sought, symbol, reason) { Section = section, Engineering = Engineering, Source = source, Formula = formula, Rounding = Rounding ?? rounding };
         if (Once && steps.Find(known => IsSame(known, step)) is { } same)
         {
             return same.Symbol!;
@@ -80,6 +83,7 @@ internal sealed class SolutionBuilder(string title)
         steps.Add(new SolutionStep(StepKind.Comparison, sought, left, reason)
         {
             Section = section,
+            Engineering = Engineering,
             Source = source,
             Relation = relation,
             Limit = limit,
@@ -93,19 +97,7 @@ internal sealed class SolutionBuilder(string title)
     }
 
     internal void State(string sought, string words, Reference? source = null) =>
-        steps.Add(new SolutionStep(StepKind.Statement, sought, null, words) { Section = section, Source = source });
-
-    /// <summary>The steps of another explanation, as a part of this one. Its cautions are not taken: the whole has its own.</summary>
-    internal void Include(WorkedSolution other)
-    {
-        foreach (SolutionStep step in other.Steps)
-        {
-            if (!Once || !steps.Exists(known => IsSame(known, step)))
-            {
-                steps.Add(step.In(section.Length == 0 ? step.Section : section, Rounding));
-            }
-        }
-    }
+        steps.Add(new SolutionStep(StepKind.Statement, sought, null, words) { Section = section, Engineering = Engineering, Source = source });
 
     internal void Note(string heading, IReadOnlyList<string> lines)
     {

@@ -24,8 +24,10 @@ public sealed class SolutionGiven
 
     internal string Words { get; } = "";
 
+    internal NumberStyle Style { get; init; } = SolutionBuilder.GivenDigits;
+
     /// <summary>The value as shown, with its unit, or the words.</summary>
-    public string Value => Symbol is null ? Words : NumberText.WithUnit(Symbol.Value, SolutionBuilder.GivenDigits, Symbol.Unit);
+    public string Value => Symbol is null ? Words : NumberText.WithUnit(Symbol.Value, Style, Symbol.Unit);
 
     /// <summary>What is given, in one line.</summary>
     public override string ToString() => Symbol is null ? $"{Meaning}: {Value}" : $"{Meaning}: {Symbol.Name} = {Value}";

@@ -38,41 +38,26 @@ internal static class SolutionHtml
     }
 
     /// <summary>Text with what HTML would read as markup written so that it is read as text.</summary>
-    internal static string Escape(string words)
+    internal static string Escape(string words) => Xhtml.Clean(words)
+        .Replace("&", "&amp;").Replace("<", "&lt;").Replace(">", "&gt;").Replace("\"", "&quot;").Replace("'", "&#39;");
+
+    /// <summary>Givens, steps and the notes of these headings; each step can be pointed at by its number.</summary>
+    internal static string Working(WorkedSolution solution, params string[] headings)
     {
-        StringBuilder text = new();
-        foreach (char c in words)
+        StringBuilder html = new();
+        html.Append("<div class=\"worked-solution\">\n");
+        Givens(html, solution);
+        Steps(html, solution, anchors: true);
+        foreach (SolutionNotes notes in solution.Notes.Where(notes => headings.Contains(notes.Heading)))
         {
-            switch (c)
-            {
-                case '&':
-                    text.Append("&amp;");
-                    break;
-                case '<':
-                    text.Append("&lt;");
-                    break;
-                case '>':
-                    text.Append("&gt;");
-                    break;
-                case '"':
-                    text.Append("&quot;");
-                    break;
-                case '\'':
-                    text.Append("&#39;");
-                    break;
-                case < ' ' and not '\n' and not '\t':
-                case '\uFFFE' or '\uFFFF':
-                    // No document may hold these.
-                    text.Append('\uFFFD');
-                    break;
-                default:
-                    text.Append(c);
-                    break;
-            }
+            Lines(html, "notes", notes.Heading, notes.Lines);
         }
 
-        return text.ToString();
+        return html.Append("</div>").ToString();
     }
+
+    /// <summary>What a step of a working is called in its page.</summary>
+    internal static string Anchor(int number) => "step-" + number.ToString(CultureInfo.InvariantCulture);
 
     private static void Givens(StringBuilder html, WorkedSolution solution)
     {
@@ -88,7 +73,7 @@ internal static class SolutionHtml
             if (given.Symbol is { } symbol)
             {
                 html.Append("<math><mrow>").Append(SymbolName.MathMl(symbol.Spec)).Append("<mo>=</mo>")
-                    .Append(FormulaMathMl.WithUnit(symbol.Value, SolutionBuilder.GivenDigits, symbol.Unit)).Append("</mrow></math>");
+                    .Append(FormulaMathMl.WithUnit(symbol.Value, given.Style, symbol.Unit)).Append("</mrow></math>");
             }
             else
             {
@@ -101,7 +86,7 @@ internal static class SolutionHtml
         html.Append("</table>\n");
     }
 
-    private static void Steps(StringBuilder html, WorkedSolution solution)
+    private static void Steps(StringBuilder html, WorkedSolution solution, bool anchors = false)
     {
         string? section = null;
         for (int i = 0; i < solution.Steps.Count; i++)
@@ -115,6 +100,7 @@ internal static class SolutionHtml
                 html.Append("<ol class=\"steps\" start=\"").Append((i + 1).ToString(CultureInfo.InvariantCulture)).Append("\">\n");
             }
 
+            html.Append(anchors ? $"<li id=\"{Anchor(i + 1)}\">" : "<li>");
             Step(html, step);
         }
 
@@ -123,7 +109,7 @@ internal static class SolutionHtml
 
     private static void Step(StringBuilder html, SolutionStep step)
     {
-        html.Append("<li><div class=\"sought\">").Append(Escape(SolutionText.Sentence(step.Sought))).Append("</div>\n");
+        html.Append("<div class=\"sought\">").Append(Escape(SolutionText.Sentence(step.Sought))).Append("</div>\n");
         if (step.Kind != StepKind.Statement)
         {
             html.Append("<div class=\"math\">");
@@ -157,19 +143,19 @@ internal static class SolutionHtml
         {
             return
             [
-                name + "<mo>=</mo>" + FormulaMathMl.WithUnit(step.ComparedShown, 16, step.Unit),
-                "<mo form=\"infix\">" + Escape(RelationWords.Sign(step.Relation!.Value, step.Holds!.Value)) + "</mo>" + FormulaMathMl.WithUnit(step.LimitShown, 16, step.Limit!.Unit),
+                name + "<mo>=</mo>" + FormulaMathMl.WithUnit(step.ComparedShown, step.AsShown, step.Unit),
+                "<mo form=\"infix\">" + Escape(RelationWords.Sign(step.Relation!.Value, step.Holds!.Value)) + "</mo>" + FormulaMathMl.WithUnit(step.LimitShown, step.AsShown, step.Limit!.Unit),
                 EqualsSign + SymbolName.MathMl(step.Limit.Spec),
             ];
         }
 
-        string result = FormulaMathMl.WithUnit(step.Shown!.Value, 16, step.Unit);
+        string result = FormulaMathMl.WithUnit(step.Shown!.Value, step.AsShown, step.Unit);
         if (step.Kind != StepKind.Calculation)
         {
             return [name + "<mo>=</mo>" + result];
         }
 
-        List<string> symbols = FormulaMathMl.Parts(step.Formula!, 0), numbers = FormulaMathMl.Parts(step.Formula!, step.OperandDigits);
+        List<string> symbols = FormulaMathMl.Parts(step.Formula!, 0), numbers = FormulaMathMl.Parts(step.Formula!, step.Operands);
         symbols[0] = name + "<mo>=</mo>" + symbols[0];
         numbers[0] = EqualsSign + numbers[0];
         return [.. symbols, .. numbers, EqualsSign + result];

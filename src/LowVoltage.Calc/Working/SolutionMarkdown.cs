@@ -24,6 +24,20 @@ internal static class SolutionMarkdown
         return text.ToString();
     }
 
+    /// <summary>Givens, steps and the notes of these headings.</summary>
+    internal static string Working(WorkedSolution solution, params string[] headings)
+    {
+        StringBuilder text = new();
+        Givens(text, solution);
+        Steps(text, solution);
+        foreach (SolutionNotes notes in solution.Notes.Where(notes => headings.Contains(notes.Heading)))
+        {
+            Lines(text, "**" + Escape(notes.Heading) + "**", notes.Lines, "- ");
+        }
+
+        return text.ToString();
+    }
+
     internal static string Escape(string words)
     {
         StringBuilder text = new();
@@ -51,7 +65,7 @@ internal static class SolutionMarkdown
         foreach (SolutionGiven given in solution.Givens)
         {
             string value = given.Symbol is { } symbol
-                ? "$" + symbol.Latex + " = " + FormulaLatex.WithUnit(symbol.Value, SolutionBuilder.GivenDigits, symbol.Unit) + "$"
+                ? "$" + symbol.Latex + " = " + FormulaLatex.WithUnit(symbol.Value, given.Style, symbol.Unit) + "$"
                 : Escape(given.Value);
             text.Append("| ").Append(Escape(given.Meaning)).Append(" | ").Append(value).Append(" |\n");
         }

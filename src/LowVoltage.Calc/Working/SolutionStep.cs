@@ -10,6 +10,7 @@ public sealed class SolutionStep
 {
     private const int FewestDigits = 5;
     private const int MostDigits = 17;
+    private const int AllDigits = 16;
 
     internal SolutionStep(StepKind kind, string sought, Symbol? symbol, string reason)
     {
@@ -46,7 +47,7 @@ public sealed class SolutionStep
     /// <summary>Which way the shown result is rounded.</summary>
     public RoundingDirection Rounding { get; internal init; }
 
-    /// <summary>The result as shown, without its unit: what <see cref="Rounded"/> reads.</summary>
+    /// <summary>The result as shown, in <see cref="Unit"/>: what <see cref="Rounded"/> reads, which may write it with a milli or micro.</summary>
     public double? Shown => Result is { } result ? NumberText.Round(result, ShownDigits, Rounding) : null;
 
     /// <summary>How the result must stand to <see cref="Limit"/>; null when the step is no comparison.</summary>
@@ -72,7 +73,7 @@ public sealed class SolutionStep
     public string Reason { get; }
 
     /// <summary>The result with its unit, rounded: <c>0.04557 Ω</c>. Empty for a statement.</summary>
-    public string Rounded => Symbol is null ? "" : NumberText.WithUnit(Shown!.Value, 16, Unit);
+    public string Rounded => Symbol is null ? "" : NumberText.WithUnit(Shown!.Value, AsShown, Unit);
 
     /// <summary>The reason, and that the result is not rounded to the nearest where a reader who does that would get another number.</summary>
     internal string ReasonAndRounding =>
@@ -92,37 +93,31 @@ public sealed class SolutionStep
     /// <summary>The step with numbers and units put in: <c>R = 0.017241 Ω·mm²/m · 5.5 m / 2.0809 mm² = 0.04557 Ω</c>. Empty for a statement.</summary>
     public string InNumbers => Kind switch
     {
-        StepKind.Calculation => $"{Symbol!.Name} = {FormulaText.Write(Formula!, OperandDigits)} = {Rounded}",
+        StepKind.Calculation => $"{Symbol!.Name} = {FormulaText.Write(Formula!, Operands)} = {Rounded}",
         StepKind.LookUp => $"{Symbol!.Name} = {Rounded}",
-        StepKind.Comparison => $"{NumberText.WithUnit(ComparedShown, 16, Unit)} {RelationWords.Sign(Relation!.Value)} "
-            + $"{NumberText.WithUnit(LimitShown, 16, Limit!.Unit)}: {Verdict}",
+        StepKind.Comparison => $"{NumberText.WithUnit(ComparedShown, AsShown, Unit)} {RelationWords.Sign(Relation!.Value)} "
+            + $"{NumberText.WithUnit(LimitShown, AsShown, Limit!.Unit)}: {Verdict}",
         _ => "",
     };
 
     /// <summary>The step in LaTeX: symbols, numbers and result in one line, without the dollar signs. Empty for a statement.</summary>
     public string InLatex => Kind switch
     {
-        StepKind.Calculation => $"{Symbol!.Latex} = {Formula!.ToLatex()} = {FormulaLatex.Write(Formula, OperandDigits)} = {FormulaLatex.WithUnit(Shown!.Value, 16, Unit)}",
-        StepKind.LookUp => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(Shown!.Value, 16, Unit)}",
-        StepKind.Comparison => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(ComparedShown, 16, Unit)} {RelationWords.LatexSign(Relation!.Value, Holds!.Value)} "
-            + $"{FormulaLatex.WithUnit(LimitShown, 16, Limit!.Unit)} = {Limit.Latex}",
+        StepKind.Calculation => $"{Symbol!.Latex} = {Formula!.ToLatex()} = {FormulaLatex.Write(Formula, Operands)} = {FormulaLatex.WithUnit(Shown!.Value, AsShown, Unit)}",
+        StepKind.LookUp => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(Shown!.Value, AsShown, Unit)}",
+        StepKind.Comparison => $"{Symbol!.Latex} = {FormulaLatex.WithUnit(ComparedShown, AsShown, Unit)} {RelationWords.LatexSign(Relation!.Value, Holds!.Value)} "
+            + $"{FormulaLatex.WithUnit(LimitShown, AsShown, Limit!.Unit)} = {Limit.Latex}",
         _ => "",
     };
 
-    /// <summary>The same step as a part of something larger.</summary>
-    internal SolutionStep In(string section, RoundingDirection? rounding = null) => new(Kind, Sought, Symbol, Reason)
-    {
-        Section = section,
-        Formula = Formula,
-        Digits = Digits,
-        Rounding = rounding ?? Rounding,
-        Relation = Relation,
-        Limit = Limit,
-        LimitRounding = rounding ?? LimitRounding,
-        LimitDigits = LimitDigits,
-        Holds = Holds,
-        Source = Source,
-    };
+    /// <summary>Whether small quantities are written with their milli or micro.</summary>
+    internal bool Engineering { get; init; }
+
+    /// <summary>Of numbers that are rounded already.</summary>
+    internal NumberStyle AsShown => new(AllDigits, Engineering);
+
+    /// <summary>Of the numbers put in.</summary>
+    internal NumberStyle Operands => new(OperandDigits, Engineering);
 
     internal string Verdict => Holds == true ? "holds" : "does not hold";
 

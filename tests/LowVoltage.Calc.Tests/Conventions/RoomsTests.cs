@@ -70,6 +70,9 @@ public class RoomsTests
         string[] foreign = [.. assembly.MainModule.AssemblyReferences.Select(r => r.Name)
             .Where(n => !n.StartsWith("System", StringComparison.Ordinal) && n is not "UnitsNet" and not "MathNet.Numerics" and not "netstandard")];
         Assert.Empty(foreign);
+
+        // What the package depends on, it uses.
+        Assert.All(["UnitsNet", "MathNet.Numerics"], name => Assert.Contains(assembly.MainModule.AssemblyReferences, reference => reference.Name == name));
     }
 
     private static bool MayUse(string room, string used) =>

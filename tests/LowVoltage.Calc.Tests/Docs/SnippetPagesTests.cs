@@ -60,7 +60,7 @@ public partial class SnippetPagesTests
         Assert.True(start >= 0, $"{file}.cs has no region {name}.");
         int end = Array.FindIndex(lines, start, line => line.Trim() == "#endregion");
         int indent = lines[start].Length - lines[start].TrimStart().Length;
-        return string.Join('\n', lines[(start + 1)..end].Select(line => line.Length > indent ? line[indent..] : ""));
+        return string.Join('\n', lines[(start + 1)..end].Select(line => line.Length > indent ? line[indent..] : "")).TrimEnd('\n');
     }
 
     private static string WithOutputs(string page)

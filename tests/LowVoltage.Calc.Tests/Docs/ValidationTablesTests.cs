@@ -23,6 +23,8 @@ public partial class ValidationTablesTests
         ["fuse-against-fuse"] = FuseTables.AgainstFuse,
         ["pulses"] = FuseTables.Pulses,
         ["ampacity"] = PublishedTables.Ampacity,
+        ["everyday-circuits"] = EverydayCircuits.Table,
+        ["provenance"] = Provenance.Table,
         ["published-tables"] = PublishedTables.Transcriptions,
     };
 

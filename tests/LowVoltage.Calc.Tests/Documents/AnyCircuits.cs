@@ -4,6 +4,7 @@ using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
 
 namespace LowVoltage.Calc.Tests.Documents;
@@ -125,6 +126,11 @@ internal static class AnyCircuits
             Return = back,
             Joints = flag ? [] : [Joint.Create("joint", R(joint)), Joint.Create("", R(joint / 7))],
             Upstream = upstream is { } ohms ? R(ohms) : null,
+            UpstreamProtection = flag ? [] :
+            [
+                UpstreamProtection.Device("main breaker", ElectricCurrent.FromAmperes(63), null, ElectricCurrent.FromAmperes(6000)).WithUpstream(ElectricResistance.Zero),
+                UpstreamProtection.Fuse(FuseSeries.IndustrialGgBladeContacts.Ratings[3]).WithDistance(Length.FromMeters(1), sheathed: true).WithLeastMelting(JouleIntegral.FromAmpereSquaredSeconds(1800)),
+            ],
             FuseDistance = distance is { } meters ? Length.FromMeters(meters) : null,
             SheathedToFuse = flag,
             FuseAmbient = fuseAir is { } celsius ? C(celsius) : null,

@@ -13,7 +13,7 @@ public class CarriedWordsTests
     public void EveryConductorSeries_HasAWord() => Held(Statics<ConductorSeries>(typeof(ConductorSeries)), rules => rules.Conductors, series => new DesignRules(DesignRules.Bench) { Conductors = series }, 12);
 
     [Fact]
-    public void EveryFuseSeries_HasAWord() => Held(Statics<FuseSeries>(typeof(FuseSeries)), rules => rules.Fuses, series => new DesignRules(DesignRules.Bench) { Fuses = series }, 19);
+    public void EveryFuseSeries_HasAWord() => Held(Statics<FuseSeries>(typeof(FuseSeries)), rules => rules.Fuses, series => new DesignRules(DesignRules.Bench) { Fuses = series }, 20);
 
     [Fact]
     public void EveryAmpacityBasis_HasAWord() => Held(Statics<AmpacityBasis>(typeof(AmpacityBasis)), rules => rules.Ampacity, basis => new DesignRules(DesignRules.Bench) { Ampacity = basis }, 5);

@@ -1,3 +1,8 @@
+using System.Text.Json.Nodes;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Documents;
+using LowVoltage.Calc.Harnesses;
+
 namespace LowVoltage.Calc.Tests.Documents;
 
 /// <summary>Harness documents written by hand, every member at least once. Invented.</summary>
@@ -58,4 +63,20 @@ internal static class HarnessPieces
           "loads": [ { "id": "fan", "positive": "b", "negative": "−", "load": { "kind": "constant power", "power_W": 30 } } ]
         }
         """;
+
+    /// <summary>A verification with solutions, and one in a case that has none.</summary>
+    internal static IEnumerable<string> Results()
+    {
+        foreach (string json in new[] { Van, Van.Replace("\"resistance_ohm\": 0.002 },", "\"resistance_ohm\": 2 },", StringComparison.Ordinal).Replace("\"power_W\": 21, \"rated_V\": 12", "\"power_W\": 900", StringComparison.Ordinal).Replace("\"lamp\", \"power_W\"", "\"constant power\", \"power_W\"", StringComparison.Ordinal) })
+        {
+            Harness harness = HarnessDocument.Read(json).Harness;
+            string result = HarnessResultDocument.Create(HarnessDesigner.Verify(harness), harness.Solve(), harness.Solve(SupplyLevel.Minimum, harness.LoadCases[1])).Write();
+            JsonObject document = JsonNode.Parse(result)!.AsObject();
+            document["$schema"] = "harness-result.json";
+            document["harness"]!["place"] = new JsonObject { ["ambient_C"] = 40 };
+            document["harness"]!["insulation"] = "PVC (70 °C)";
+            document["checks"]![0]!["toward"] = "S1";
+            yield return document.ToJsonString();
+        }
+    }
 }

@@ -34,6 +34,12 @@ internal static class Pieces
           "return": { "kind": "chassis", "resistance_ohm": 0.003 },
           "joints": [ { "name": "fuse and holder", "resistance_ohm": 0.004 }, { "name": "crimp", "resistance_ohm": 0 } ],
           "supply_lead_ohm": 0.012,
+          "supply_protection": [
+            { "fuse": { "series": "IEC 60269-2 gG, 250 V", "rating_A": 63 }, "supply_lead_ohm": 0.0003, "distance_m": 0.1, "sheathed": true, "ambient_C": 40, "let_through_A2s": 20000,
+              "withstand_behind_A2s": 30000, "least_melting_A2s": 9000,
+              "lead": { "feed": [ { "conductor": { "series": "road-vehicle plain copper", "size": "25 mm²" }, "length_m": 2 } ], "return": { "kind": "wire", "length_m": 2 },
+                "feed_joints": [ { "name": "switch", "resistance_ohm": 0.0002 } ], "return_joints": [ { "name": "lug", "resistance_ohm": 0.0001 } ] } }
+          ],
           "fuse_distance_m": 0.15,
           "sheathed_to_fuse": true,
           "fuse_ambient_C": 60,

@@ -12,11 +12,13 @@ public class SchemaTests
     private static readonly JsonSchema Circuit = JsonSchema.FromText(CircuitDocument.Schema);
     private static readonly JsonSchema Design = JsonSchema.FromText(DesignDocument.Schema);
     private static readonly JsonSchema Harness = JsonSchema.FromText(HarnessDocument.Schema);
+    private static readonly JsonSchema Result = JsonSchema.FromText(HarnessResultDocument.Schema);
 
     [Theory]
     [InlineData("circuit.json")]
     [InlineData("design.json")]
     [InlineData("harness.json")]
+    [InlineData("harness-result.json")]
     public void Docs_HoldTheSchemaOfTheLibrary(string file)
     {
         string own = Own(file) + "\n", path = Path.Combine(DocsFolder.Docs, "schemas", file);
@@ -34,6 +36,7 @@ public class SchemaTests
     [InlineData("circuit.json")]
     [InlineData("design.json")]
     [InlineData("harness.json")]
+    [InlineData("harness-result.json")]
     public void Schema_IsAValidSchema(string file)
     {
         string own = Own(file);
@@ -110,6 +113,22 @@ public class SchemaTests
         Assert.True(refused > 400, $"{refused} refused");
     }
 
+    [Fact]
+    public void Schema_OfAHarnessResult_RefusesWhatTheReaderRefuses()
+    {
+        int refused = 0;
+        foreach (string spoilt in HarnessPieces.Results().SelectMany(json => Mutations.Of(json, "").Where((_, i) => i % 5 == 0)))
+        {
+            HarnessResultDocument.TryRead(spoilt, out _, out IReadOnlyList<DocumentFault> faults);
+            bool shape = faults.Any(fault => fault.IsOfShape);
+            Assert.True(Valid(Result, spoilt) == !shape, $"{spoilt}\n{string.Join('\n', faults)}");
+            refused += shape ? 1 : 0;
+        }
+
+        Assert.True(refused > 300, $"{refused} refused");
+        Assert.All(HarnessPieces.Results(), json => Assert.True(Valid(Result, json), json));
+    }
+
     /// <summary>No rule of the reader is without a case: every member of every object is in a piece.</summary>
     [Fact]
     public void Pieces_HoldEveryMemberOfEveryObject()
@@ -126,7 +145,12 @@ public class SchemaTests
         }
 
         Coverage.Walk(HarnessDocument.Root, JsonNode.Parse(HarnessPieces.Van), seen);
-        Form[] roots = [CircuitDocument.Root, DesignDocument.Root, HarnessDocument.Root];
+        foreach (string json in HarnessPieces.Results())
+        {
+            Coverage.Walk(HarnessResultDocument.Root, JsonNode.Parse(json), seen);
+        }
+
+        Form[] roots = [CircuitDocument.Root, DesignDocument.Root, HarnessDocument.Root, HarnessResultDocument.Root];
         string[] all = [.. roots.SelectMany(Coverage.Members).Distinct()];
         Assert.True(all.Length > 150, $"{all.Length} members");
         Assert.True(!all.Except(seen).Any(), string.Join(", ", all.Except(seen)));
@@ -136,7 +160,8 @@ public class SchemaTests
     {
         "circuit.json" => CircuitDocument.Schema,
         "design.json" => DesignDocument.Schema,
-        _ => HarnessDocument.Schema,
+        "harness.json" => HarnessDocument.Schema,
+        _ => HarnessResultDocument.Schema,
     };
 
     [Theory]

@@ -29,6 +29,13 @@ public class SimulatorTests(ITestOutputHelper output)
     [InlineData("OverloadTemperature")]
     [InlineData("FaultOpensFuse")]
     [InlineData("ShortCircuitTemperature")]
+    [InlineData("MainFuseCarriesLoad")]
+    [InlineData("MainFuseProtectsLead")]
+    [InlineData("MainFuseVoltage")]
+    [InlineData("MainFuseBreakingCapacity")]
+    [InlineData("FaultOpensMainFuse")]
+    [InlineData("LeadShortCircuitTemperature")]
+    [InlineData("LeadOverloadTemperature")]
     public void Referee_RandomCircuits_RulesBothWays(string check)
     {
         ProofRun run = Run.Value;

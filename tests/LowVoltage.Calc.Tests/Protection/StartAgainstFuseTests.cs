@@ -45,7 +45,7 @@ public class StartAgainstFuseTests
     private static FuseRating Blade(double amperes) => FuseSeries.RoadVehicleBlade.SmallestAtLeast(A(amperes));
 
     private static StartOutcome Check(FuseRating fuse, Load load, int starts = StartAgainstFuse.DefaultStarts) =>
-        StartAgainstFuse.Check(fuse, CircuitStart.Of(load, Volts, Ohms, double.PositiveInfinity), starts);
+        StartAgainstFuse.Check(fuse, CircuitStart.Of(LoadStart.Of(load), Volts, Ohms, double.PositiveInfinity), starts);
 
     private static Load Motor(double running, double peak, double seconds) => Load.Motor(A(running), A(peak), A(peak), S(seconds));
 
@@ -54,7 +54,7 @@ public class StartAgainstFuseTests
     public void Check_TwoMotorsOfUnequalStartAndARunningLoad_AddUp()
     {
         Load load = Load.Together(Motor(1, 4.5, 1), Motor(1, 4.5, 1.1), Load.ConstantCurrent(A(1.5)));
-        StartWaveform start = CircuitStart.Of(load, Volts, Ohms, double.PositiveInfinity);
+        StartWaveform start = CircuitStart.Of(LoadStart.Of(load), Volts, Ohms, double.PositiveInfinity);
         Assert.Equal(10.5, start.Peak.Amperes, 1e-12);
         Assert.Equal(10.5, start.CurrentAt(S(0.999)).Amperes, 1e-12);
         Assert.Equal(7, start.CurrentAt(S(1.05)).Amperes, 1e-12);
@@ -86,7 +86,7 @@ public class StartAgainstFuseTests
         Load Part(double watts, double millifarads) =>
             Load.ConstantPower(Power.FromWatts(watts)).WithInputCapacitor(ElectricCapacitance.FromMillifarads(millifarads));
         Load whole = Part(80, 40), split = Load.Together(Part(20, 10), Part(20, 10), Part(20, 10), Part(20, 10));
-        StartWaveform one = CircuitStart.Of(whole, Volts, Ohms, double.PositiveInfinity), four = CircuitStart.Of(split, Volts, Ohms, double.PositiveInfinity);
+        StartWaveform one = CircuitStart.Of(LoadStart.Of(whole), Volts, Ohms, double.PositiveInfinity), four = CircuitStart.Of(LoadStart.Of(split), Volts, Ohms, double.PositiveInfinity);
         foreach (double seconds in new[] { 0, 1e-4, 1e-3, 3e-3, 1e-2, 1 })
         {
             Assert.Equal(one.CurrentAt(S(seconds)).Amperes, four.CurrentAt(S(seconds)).Amperes, 1e-9);
@@ -114,8 +114,8 @@ public class StartAgainstFuseTests
         Load lamp = Load.Lamp(Power.FromWatts(40), ElectricPotential.FromVolts(12)), ten = Load.Lamp(Power.FromWatts(10), ElectricPotential.FromVolts(12));
         ElectricPotential rated = ElectricPotential.FromVolts(12);
         Load motor = Load.Motor(A(4), A(16), A(20), S(0.3), rated), half = Load.Motor(A(2), A(8), A(10), S(0.3), rated);
-        StartWaveform whole = CircuitStart.Of(Load.Together(lamp, motor), Volts, Ohms, double.PositiveInfinity);
-        StartWaveform split = CircuitStart.Of(Load.Together(half, ten, ten, half, ten, ten), Volts, Ohms, double.PositiveInfinity);
+        StartWaveform whole = CircuitStart.Of(LoadStart.Of(Load.Together(lamp, motor)), Volts, Ohms, double.PositiveInfinity);
+        StartWaveform split = CircuitStart.Of(LoadStart.Of(Load.Together(half, ten, ten, half, ten, ten)), Volts, Ohms, double.PositiveInfinity);
         foreach (double seconds in new[] { 0, 0.01, 0.1, 0.29, 0.31, 5 })
         {
             Assert.Equal(whole.CurrentAt(S(seconds)).Amperes, split.CurrentAt(S(seconds)).Amperes, 1e-9);

@@ -42,6 +42,36 @@ public sealed class CircuitScheduleOutputTests : ScheduleRunner
     }
 
     [Fact]
+    public void Run_Sheets_WritesAPageToSignForEachCircuitThatWasDesigned()
+    {
+        string sheets = Path.Combine(Folder, "sheets");
+        (int code, string output, _) = Run(Faults, "--sheets", sheets, "--date", "3 March 2027", "--paper", "letter");
+
+        string[] files = [.. Directory.GetFiles(sheets).Order(StringComparer.Ordinal)];
+        Assert.Equal(Program.BadInput, code);
+        Assert.Contains($"{files.Length} calculation sheets written to {sheets}", output, StringComparison.Ordinal);
+        Assert.Equal(ResultsBetween(";", Faults).Count(row => row["wire"].Length > 0), files.Length);
+        Assert.All(files, file =>
+        {
+            XElement page = XDocument.Parse(File.ReadAllText(file)).Root!;
+            Assert.Contains("ProgramCircuitScheduleVersion", page.Value, StringComparison.Ordinal);
+            Assert.Contains("Date3 March 2027", page.Value, StringComparison.Ordinal);
+            Assert.Contains("size:letter", page.Value, StringComparison.Ordinal);
+            Assert.Matches("^[0-9]{4}-[\\w-]+\\.html$", Path.GetFileName(file));
+        });
+    }
+
+    [Fact]
+    public void Run_SheetsWhereAFileStands_IsRefused()
+    {
+        string taken = Written("circuit\n");
+        (int code, _, string error) = Run("--sheets", taken);
+
+        Assert.Equal(Program.BadInput, code);
+        Assert.Contains(taken, error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Run_Redirected_IsAHundredColumnsWideWithoutColours()
     {
         (_, string output, _) = Run();

@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using LowVoltage.Calc.Teaching;
+using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Tests.Teaching;
 

@@ -24,6 +24,7 @@ public class FuseSeriesTablesTests
         ["Iec60127Sheet3"] = FuseSeries.Iec60127Sheet3,
         ["Iec60127Sheet5"] = FuseSeries.Iec60127Sheet5,
         ["IndustrialGg"] = FuseSeries.IndustrialGg,
+        ["IndustrialGgBladeContacts"] = FuseSeries.IndustrialGgBladeContacts,
         ["NationalElectricalCodeFuses"] = FuseSeries.NationalElectricalCodeFuses,
         ["NationalElectricalCodeBreakers"] = FuseSeries.NationalElectricalCodeBreakers,
     };

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Heating;
 using LowVoltage.Calc.References;
@@ -11,13 +12,16 @@ public class ThermalProblemsTests
 {
     private static readonly Lazy<Dictionary<string, JsonElement>> Problems = new(Load);
 
+    // 2581 cmil · √(log10(1058/259 + 1)/(33 · 5)) = 168.9 A by hand; the print took 234 − 25 for 234 + 25 and has 178 A.
+    private static readonly Dictionary<string, double> Misprinted = new(StringComparer.Ordinal) { ["th-096"] = 168.9 };
+
     public static TheoryData<string> Solved() => [.. Problems.Value.Where(p => p.Value.TryGetProperty("solvedAs", out _)).Select(p => p.Key)];
 
     [Fact]
     public void Problems_AreAllThere_AndSayWhenTheyDoNotApply()
     {
         Assert.Equal(32, Problems.Value.Count);
-        Assert.Equal(9, Solved().Count);
+        Assert.Equal(18, Solved().Count);
         Assert.All(Problems.Value.Values, p => Assert.True(p.TryGetProperty("solvedAs", out _) != p.TryGetProperty("doesNotApply", out _)));
     }
 
@@ -28,6 +32,13 @@ public class ThermalProblemsTests
         JsonElement problem = Problems.Value[id];
         double answer = problem.GetProperty("answer").GetDouble(), tolerance = problem.GetProperty("tolerance").GetDouble();
         double computed = Solve(id, problem.GetProperty("given"));
+
+        if (Misprinted.TryGetValue(id, out double right))
+        {
+            Assert.Equal(right, computed, tolerance);
+            Assert.True(Math.Abs(computed - answer) > tolerance);
+            return;
+        }
 
         // Our own rounding (quadrature 1e-8) matters only where the answer is exact by construction.
         Assert.InRange(computed, answer - tolerance - (1e-8 * answer), answer + tolerance + (1e-8 * answer));
@@ -44,6 +55,12 @@ public class ThermalProblemsTests
         "th-064" => AtCriticalRadius(given),
         "th-065" => RubberWire(given),
         "th-074" => EighthRootWire(given),
+        "th-046" => HeatFlux(given),
+        "th-090" => FusingEstimates.PreeceCurrent(PreeceMetal.Aluminium, Length.FromInches(Get(given, "d"))).Amperes,
+        "th-096" => FusingEstimates.OnderdonkCurrent(CircularMil.ToArea(Get(given, "area")), Duration.FromSeconds(Get(given, "t")), C(Get(given, "Ta"))).Amperes,
+        "th-098" => FaaConductorTemperature.Estimate(C(Get(given, "T1")), C(Get(given, "TR")), A(Get(given, "I2")), A(Get(given, "Imax"))).DegreesCelsius,
+        "th-101" or "th-104" or "th-112" or "th-114" or "th-116" =>
+            NecTable310Dash17.Table.Rating(AwgSize.Parse(given.GetProperty("AWG").GetString()!), C(Get(given, "insulation_class"))).Current.Amperes,
         _ => throw new InvalidOperationException(id),
     };
 
@@ -76,6 +93,14 @@ public class ThermalProblemsTests
         HeatBalanceState? state = HeatBalance.StateFor(wire, Given(Get(given, "T"), Get(given, "h")), C(Get(given, "Ts")));
         Assert.NotNull(state);
         return state.HeatPerLength.WattsPerMeter * Get(given, "L") * 1e-3;
+    }
+
+    // The flux, W/cm², is coefficient times rise, whatever the rise: 10 A of 15 Ω/m are the 1500 W/m of the problem.
+    private static double HeatFlux(JsonElement given)
+    {
+        double wattsPerMeter = Get(given, "P") / (Get(given, "L") * 1e-2);
+        Wire wire = Insulated(Get(given, "d") * 10, wattsPerMeter / 100, Length.Zero);
+        return HeatBalance.CoefficientFrom(wire, C(20), A(10), C(120)).WattsPerSquareMeterKelvin * 100 * 1e-4;
     }
 
     private static double CriticalGain(JsonElement given)

@@ -125,7 +125,7 @@ public class ExplanationProperties
     {
         WorkedSolution sheet = CircuitDesigner.Design(circuit.Requirements(), circuit.Rules).Explain();
         AssertEvaluates(sheet, circuit.ToString());
-        AssertReadsBack(sheet, circuit.ToString());
+        AssertReadsBack(sheet, circuit.ToString(), engineering: true);
         AssertOneMeaning(sheet, circuit.ToString());
         AssertReadsTheSame(sheet, circuit.ToString());
         Assert.NotNull(XDocument.Parse(sheet.ToHtmlPage()).Root);
@@ -149,7 +149,7 @@ public class ExplanationProperties
     }
 
     // The steps' lines, worked out by a reader who has nothing but the text.
-    internal static int AssertReadsBack(WorkedSolution solution, string name)
+    internal static int AssertReadsBack(WorkedSolution solution, string name, bool engineering = false)
     {
         int lines = 0;
         foreach (SolutionStep step in solution.Steps)
@@ -158,7 +158,7 @@ public class ExplanationProperties
             {
                 (string letter, string expression, string result) = PlainMath.Split(step.InNumbers);
                 Assert.Equal(step.Symbol!.Name, letter);
-                double shown = PlainMath.Evaluate(result), worked = PlainMath.Evaluate(expression);
+                double shown = PlainMath.Evaluate(result, engineering), worked = PlainMath.Evaluate(expression, engineering);
                 double play = PlainMath.LastOfFour(shown) * (step.Rounding == RoundingDirection.Nearest ? 0.5 : 1) * (1 + 1e-6);
                 Assert.True(Math.Abs(worked - shown) <= play + (1e-13 * Math.Abs(worked)), $"{name}: {step.InNumbers} works out as {worked:R}");
                 AssertSafeSide(step, shown);
@@ -168,7 +168,7 @@ public class ExplanationProperties
             {
                 string[] parts = step.InNumbers.Split(": ");
                 string[] sides = parts[0].Split([" ≤ ", " ≥ ", " < ", " > "], StringSplitOptions.None);
-                double left = PlainMath.Evaluate(sides[0]), right = PlainMath.Evaluate(sides[1]);
+                double left = PlainMath.Evaluate(sides[0], engineering), right = PlainMath.Evaluate(sides[1], engineering);
                 bool holds = parts[0].Contains('≤', StringComparison.Ordinal) ? left <= right : parts[0].Contains('≥', StringComparison.Ordinal) ? left >= right
                     : parts[0].Contains('<', StringComparison.Ordinal) ? left < right : left > right;
                 Assert.Equal(holds ? "holds" : "does not hold", parts[1]);
@@ -176,7 +176,7 @@ public class ExplanationProperties
             }
             else if (step.Kind == StepKind.LookUp)
             {
-                double shown = PlainMath.Evaluate(step.InNumbers.Split(" = ")[1]);
+                double shown = PlainMath.Evaluate(step.InNumbers.Split(" = ")[1], engineering);
                 Assert.Equal(step.Result!.Value, shown, 0.5e-4 * Math.Abs(shown) * (1 + 1e-9));
                 lines++;
             }

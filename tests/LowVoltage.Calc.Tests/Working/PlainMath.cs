@@ -12,15 +12,20 @@ internal sealed class PlainMath
     private const char Glue = '\u00A0';
     private const string Raised = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
+    private static readonly string[] Prefixed = ["V", "A", "Ω", "W", "s", "m", "Ω/m"];
+
     private readonly string text;
+    private readonly bool prefixes;
     private int at;
 
-    private PlainMath(string text) => this.text = text;
+    private PlainMath(string text, bool prefixes) => (this.text, this.prefixes) = (text, prefixes);
 
     /// <summary>The value of an expression with numbers and units.</summary>
-    public static double Evaluate(string expression)
+    /// <param name="expression">The expression.</param>
+    /// <param name="prefixes">Whether a milli or micro before a unit counts, as in a sheet that is written in engineering units; else the formula counts in the unit that stands there.</param>
+    public static double Evaluate(string expression, bool prefixes = false)
     {
-        PlainMath reader = new(expression);
+        PlainMath reader = new(expression, prefixes);
         double value = reader.Sum();
         Assert.True(reader.at == expression.Length, $"'{expression}' was read up to {reader.at}: '{expression[reader.at..]}'");
         return value;
@@ -154,8 +159,8 @@ internal sealed class PlainMath
             value *= Math.Pow(10, Exponent());
         }
 
-        Unit();
-        return value;
+        string unit = Unit();
+        return !prefixes || unit.Length < 2 || !Prefixed.Contains(unit[1..]) ? value : unit[0] switch { 'm' => value / 1e3, 'µ' => value / 1e6, _ => value };
     }
 
     private int Exponent()
@@ -171,19 +176,21 @@ internal sealed class PlainMath
     }
 
     // A unit may hold brackets of its own: J/(m³·K).
-    private void Unit()
+    private string Unit()
     {
         if (at >= text.Length || text[at] != Glue)
         {
-            return;
+            return "";
         }
 
-        int depth = 0;
+        int depth = 0, from = at + 1;
         while (at < text.Length && text[at] is not (' ' or ';') && (text[at] != ')' || depth > 0))
         {
             depth += text[at] == '(' ? 1 : text[at] == ')' ? -1 : 0;
             at++;
         }
+
+        return text[from..at];
     }
 
     private bool Take(string sign)

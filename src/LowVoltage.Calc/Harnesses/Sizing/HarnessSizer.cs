@@ -8,7 +8,8 @@ namespace LowVoltage.Calc.Harnesses.Sizing;
 /// <summary>Sizes wires and fuses together: options of each wire, the least cost that keeps every drop, currents worked out again, all of it verified, and what a check still refuses tightened.</summary>
 internal sealed class HarnessSizer
 {
-    private const int MostRounds = 60;
+    private const int MostRounds = 120;
+    private const int MostSteps = 8;
 
     private readonly Harness asked;
     private readonly Func<Conductor, double> costPerMeter;
@@ -17,6 +18,7 @@ internal sealed class HarnessSizer
     private readonly int[] fuses;
     private readonly int[] least;
     private readonly double[] tightened;
+    private readonly int[] steps;
     private int[] sizes;
     private FuseRating?[] ratings;
 
@@ -31,6 +33,7 @@ internal sealed class HarnessSizer
         sizes = [.. Enumerable.Repeat(series.Length - 1, wires.Length)];
         ratings = new FuseRating?[fuses.Length];
         tightened = new double[harness.LoadArray.Length];
+        steps = new int[harness.LoadArray.Length];
     }
 
     /// <summary>How often the currents were worked out.</summary>
@@ -173,9 +176,10 @@ internal sealed class HarnessSizer
             {
                 int load = asked.LoadIndex(check.Place);
                 bool volts = ReferenceEquals(check.Kind, CheckKind.VoltageDrop) || ReferenceEquals(check.Kind, CheckKind.LoadVoltage) || ReferenceEquals(check.Kind, CheckKind.StartVoltage);
-                if (volts && beyond > 0 && CanGrow(load))
+                if (volts && beyond > 0 && steps[load] < MostSteps && CanGrow(load))
                 {
-                    tightened[load] += (beyond * 1.0001) + 1e-9;
+                    // What one step did not cure the next cures with more; what eight do not is no matter of these wires.
+                    tightened[load] += ((beyond * 1.0001) + 1e-9) * (1 << steps[load]++);
                     moved = true;
                 }
             }

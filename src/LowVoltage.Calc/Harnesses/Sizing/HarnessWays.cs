@@ -16,11 +16,16 @@ internal sealed class HarnessWays
         {
             HarnessLoad load = harness.LoadArray[l];
             FeedWay feed = harness.Graph.WayFrom(harness.NodeIndex(load.Positive)), back = harness.Graph.WayFrom(harness.NodeIndex(load.Negative));
-            int[] rest = Shortest(duty, feed.EndNode, plus: true), restBack = Shortest(duty, back.EndNode, plus: false);
+            int source = duty.Nearest(l);
+            int[] rest = Rest(duty, feed.EndNode, source, plus: true), restBack = Rest(duty, back.EndNode, source, plus: false);
             ways[l] = [.. feed.Branches, .. rest, .. back.Branches, .. restBack];
             Fuse([.. feed.Branches, .. rest], back.Branches);
         }
     }
+
+    // Out from and back to the one source that the drop is counted from.
+    private static int[] Rest(CaseDuty duty, int node, int source, bool plus) => source < 0 ? [] :
+        NearestWay.To(duty, node, [duty.Harness.NodeIndex(plus ? duty.Harness.SourceArray[source].Positive : duty.Harness.SourceArray[source].Negative)], out _);
 
     internal HashSet<int> Of(int load) => ways[load];
 
@@ -51,52 +56,5 @@ internal sealed class HarnessWays
     {
         double amperes(int k) => k < 0 ? 0 : ((HarnessFuse)harness.BranchArray[k]).Rating?.Amperes ?? 0;
         fuses[branch] = amperes(fuse) >= amperes(fuses[branch]) ? fuse : fuses[branch];
-    }
-
-    private int[] Shortest(CaseDuty duty, int node, bool plus)
-    {
-        HashSet<int> ends = [.. harness.SourceArray.Select(s => harness.NodeIndex(plus ? s.Positive : s.Negative))];
-        double[] far = [.. Enumerable.Repeat(double.PositiveInfinity, harness.Nodes.Count)];
-        int[] by = [.. Enumerable.Repeat(-1, harness.Nodes.Count)];
-        bool[] done = new bool[harness.Nodes.Count];
-        far[node] = 0;
-        while (true)
-        {
-            int at = -1;
-            for (int k = 0; k < far.Length; k++)
-            {
-                at = !done[k] && !double.IsInfinity(far[k]) && (at < 0 || far[k] < far[at]) ? k : at;
-            }
-
-            if (at < 0)
-            {
-                return [];
-            }
-
-            if (ends.Contains(at))
-            {
-                List<int> way = [];
-                for (int k = at; by[k] >= 0; k = harness.Graph.Other(by[k], k))
-                {
-                    way.Insert(0, by[k]);
-                }
-
-                return [.. way];
-            }
-
-            done[at] = true;
-            for (int k = 0; k < harness.BranchArray.Length; k++)
-            {
-                if (harness.Graph.From[k] == at || harness.Graph.To[k] == at)
-                {
-                    int other = harness.Graph.Other(k, at);
-                    double distance = far[at] + duty.OhmsNow(k);
-                    if (distance < far[other])
-                    {
-                        (far[other], by[other]) = (distance, k);
-                    }
-                }
-            }
-        }
     }
 }

@@ -52,7 +52,7 @@ internal sealed class SizingModel
         {
             int k = wires[w];
             HarnessWire wire = (HarnessWire)now.BranchArray[k];
-            options[w] = WireOptions.Of(branches[hottest[k]], k, series, ways.FuseOf(k), least[w]);
+            options[w] = WireOptions.Of(branches[hottest[k]], k, series, ways.FuseOf(k) ?? TieFuse(now, duties[0], k), least[w]);
             int first = Math.Min(options[w].Least, series.Length - 1);
             lengths[w] = wire.Meters;
             cost[w] = [.. series.Skip(first).Select(s => costPerMeter(s) * wire.Meters * wire.Parallel)];
@@ -73,6 +73,13 @@ internal sealed class SizingModel
             {
                 allowance[l] -= on[wires[w]] * now.BranchArray[wires[w]].FixedOhms;
             }
+        }
+
+        // What even the largest sizes do not keep cannot be cured by copper: it fails, and holds no wire up.
+        for (int l = 0; l < allowance.Length; l++)
+        {
+            double smallest = Enumerable.Range(0, wires.Length).Where(w => ways.Of(l).Contains(wires[w])).Sum(w => drop[w][drop[w].Length - 1]);
+            allowance[l] = allowance[l] < smallest ? double.PositiveInfinity : allowance[l];
         }
 
         int[][] serves = [.. wires.Select(k => Enumerable.Range(0, allowance.Length).Where(l => !double.IsInfinity(allowance[l]) && ways.Of(l).Contains(k)).ToArray())];
@@ -146,6 +153,13 @@ internal sealed class SizingModel
         double more = problem.Drop[wire][option - 1] - problem.Drop[wire][option];
         int tight = problem.Loads[wire].OrderBy(l => left[l]).Where(l => left[l] < more).DefaultIfEmpty(-1).First();
         return tight >= 0 ? $"voltage drop of {loads[tight]}" : "a check of the whole way";
+    }
+
+    // Between sources: the larger of the fuses that stand alone at one of its ends.
+    private static HarnessFuse? TieFuse(Harness now, CaseDuty duty, int branch)
+    {
+        LetThrough[] ends = [LetThrough.At(duty, branch, duty.Graph.From[branch]), LetThrough.At(duty, branch, duty.Graph.To[branch])];
+        return ends.Where(e => !e.IsReturn && e.Fuses.Length == 1).Select(e => (HarnessFuse)now.BranchArray[e.Fuses[0]]).OrderByDescending(f => f.Rating?.Amperes ?? 0).FirstOrDefault();
     }
 
     private int First(int wire) => Math.Min(options[wire].Least, options[wire].Conductors.Length - 1);

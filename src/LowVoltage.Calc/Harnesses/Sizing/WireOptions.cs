@@ -29,10 +29,11 @@ internal sealed class WireOptions
     internal static WireOptions Of(HarnessBranches branches, int branch, Conductor[] series, HarnessFuse? fuse, int least)
     {
         CheckKind? held = null;
+        bool tied = branches.IsTie(branch) && Carries(branches, branch, series[series.Length - 1]);
         int at = least;
         for (; at < series.Length; at++)
         {
-            CheckKind? wrong = FirstFailure(branches, branch, series[at], fuse);
+            CheckKind? wrong = FirstFailure(branches, branch, series[at], fuse) ?? (tied && !Carries(branches, branch, series[at]) ? CheckKind.OvercurrentProtection : null);
             if (wrong is null)
             {
                 break;
@@ -43,6 +44,10 @@ internal sealed class WireOptions
 
         return new WireOptions(branch, series, at, held);
     }
+
+    // Between sources: what the fuses and supplies at its ends let through. Where not even the largest size carries that, no size is asked to.
+    private static bool Carries(HarnessBranches branches, int branch, Conductor conductor) =>
+        !((Check)CheckKind.OvercurrentProtection).TryAsk(branches.OfTie(branch, conductor), out CheckResult result) || result.Outcome == CheckOutcome.Pass;
 
     // Only what one wire decides: what hangs on the whole way to a fault is verified afterwards.
     private static CheckKind? FirstFailure(HarnessBranches branches, int branch, Conductor conductor, HarnessFuse? fuse)

@@ -25,11 +25,11 @@ internal static class AnswerAndChart
         double lay = VoltageDrop.Along(sold, outAndBack, current, warm).Volts;
         double whole = lay + (current.Amperes * 0.016); // fuse, holder and supply lead: 16 mΩ
 
-        Console.WriteLine($"read with 5 m instead of 10 m:                 {half:0.00} V");
-        Console.WriteLine($"the chart, copper of 20 °C:                    {chart:0.00} V");
-        Console.WriteLine($"1. the same copper at 60 °C:                   {temperature:0.00} V, {(temperature / chart) - 1:+0 %}");
-        Console.WriteLine($"2. as much as the standard allows 5 mm² cable: {lay:0.00} V, {(lay / temperature) - 1:+0 %}");
-        Console.WriteLine($"3. counted from the battery's terminals:       {whole:0.00} V, {(whole / lay) - 1:+0 %}");
+        Console.WriteLine($"{half:0.00} V  with 5 m put in for the 10 m");
+        Console.WriteLine($"{chart:0.00} V  by the chart: copper at 20 °C");
+        Console.WriteLine($"{temperature:0.00} V  1. at 60 °C ({(temperature / chart) - 1:+0 %})");
+        Console.WriteLine($"{lay:0.00} V  2. as cable is sold ({(lay / temperature) - 1:+0 %})");
+        Console.WriteLine($"{whole:0.00} V  3. from the battery's terminals ({(whole / lay) - 1:+0 %})");
         #endregion
     }
 
@@ -42,15 +42,16 @@ internal static class AnswerAndChart
         Wire wire = Wire.Create(cable, pvc, InsulationWall.UsualFor(cable));
         foreach ((string place, int wires, double ambient) in new[]
         {
-            ("one wire alone in air of 30 °C, as in many charts", 1, 30.0),
-            ("a pair, out and back side by side", 2, 30),
-            ("the pair in air of 50 °C", 2, 50),
-            ("six loaded wires in air of 50 °C", 6, 50),
+            ("one wire alone in air at 30 °C, as in many charts", 1, 30.0),
+            ("4. a pair, out and back side by side", 2, 30),
+            ("the pair in air at 50 °C", 2, 50),
+            ("six loaded wires in air at 50 °C", 6, 50),
         })
         {
-            Surroundings air = new() { Ambient = Temperature.FromDegreesCelsius(ambient), Emissivity = pvc.Emissivity };
-            ElectricCurrent most = BundleHeat.CurrentFor(WireBundle.Create(wire, wires, wires), air, pvc.ContinuousLimit) * (1 - HeatBalance.Margin);
-            Console.WriteLine($"{place}: {most.Amperes:0} A");
+            WireBundle bundle = WireBundle.Create(wire, wires, wires);
+            Surroundings air = new() { Ambient = Temperature.FromDegreesCelsius(ambient) };
+            ElectricCurrent most = BundleHeat.CurrentFor(bundle, air, pvc.ContinuousLimit);
+            Console.WriteLine($"{most.Amperes * (1 - HeatBalance.Margin):0} A  {place}");
         }
         #endregion
     }

@@ -37,12 +37,35 @@ internal static class ShowTheWorking
         CircuitDesign design = CircuitDesigner.Design(requirements, DesignRules.RoadVehicle);
         WorkedSolution sheet = design.Explain();
 
-        // Write sheet.ToHtmlPage() or sheet.ToMarkdown() to a file and sign it.
         SolutionStep fuse = sheet.Steps.First(step => step.Sought == "least rating of the fuse");
         Console.WriteLine($"{sheet.Steps.Count} steps; one of them: {fuse.Sought}");
         Console.WriteLine(fuse.InSymbols);
         Console.WriteLine(fuse.InNumbers);
         Console.WriteLine(fuse.Source);
+        #endregion
+    }
+
+    public static void APageToSign()
+    {
+        CircuitRequirements requirements = new()
+        {
+            Name = "cabin lamp",
+            Source = Battery.LeadAcid(coldCranking: ElectricCurrent.FromAmperes(600)),
+            Load = Load.Lamp(Power.FromWatts(21), ElectricPotential.FromVolts(12)),
+            Feed = Length.FromMeters(4),
+            Return = ReturnPath.Wire(Length.FromMeters(4)),
+            Upstream = ElectricResistance.FromMilliohms(14),
+            Place = new Place { Ambient = Temperature.FromDegreesCelsius(35) },
+            Insulation = InsulationMaterial.PolyvinylChloride,
+        };
+        CircuitDesign design = CircuitDesigner.Design(requirements, DesignRules.RoadVehicle);
+
+        #region a-page-to-sign
+        CalculationSheet sheet = CalculationSheet.Create(design, new SheetDetails(program: "my wiring tool", version: "1.0", date: "3 March 2027", paper: SheetPaper.A4));
+        string page = sheet.ToHtmlPage();
+
+        Console.WriteLine(sheet.Title);
+        Console.WriteLine(sheet.Diagram.Description);
         #endregion
     }
 }

@@ -154,5 +154,11 @@ internal sealed record CaseGiven(SourceGiven Source, LoadGiven Load, double Feed
     /// <summary>Wiring that exists and has no fuse.</summary>
     public bool Unfused { get; init; }
 
+    /// <summary>What protects the supply lead, from the source on.</summary>
+    public MainGiven[] Mains { get; init; } = [];
+
+    /// <summary>Resistance up to the fuse that protects the wire, where it is stated: of an unfused circuit the nearest main fuse.</summary>
+    public double? AtFuseOhms => Unfused && Mains.Length > 0 ? Mains[^1].Before : UpstreamOhms;
+
     public bool IsVerification => Fitted is not null || Unfused;
 }

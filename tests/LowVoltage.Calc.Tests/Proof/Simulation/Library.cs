@@ -3,6 +3,7 @@ using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
 
 namespace LowVoltage.Calc.Tests.Proof.Simulation;
@@ -34,7 +35,7 @@ internal static class Library
         VoltageBasis = RatingBasis.DirectCurrent,
         BreakingCapacity = ElectricCurrent.FromAmperes(6000),
         BreakingCapacityBasis = RatingBasis.DirectCurrent,
-        Curves = [.. BreakerAmperes.Select(a => TimeCurrentCurve.CreateCircuitBreaker(Points(OwnBreaker.Least, a), Points(OwnBreaker.Longest, a)))],
+        Curves = [.. BreakerAmperes.Select(BreakerCurve)],
     });
 
     public static FuseSeries GgDirectCurrent { get; } = FuseSeries.Create(new FuseSeriesDefinition
@@ -97,6 +98,7 @@ internal static class Library
         Return = Return(given.Back),
         Joints = given.JointOhms > 0 ? [Joint.Create("joints", ElectricResistance.FromOhms(given.JointOhms))] : [],
         Upstream = given.UpstreamOhms is { } ohms ? ElectricResistance.FromOhms(ohms) : null,
+        UpstreamProtection = [.. given.Mains.Select(Main)],
         FuseDistance = given.FuseMeters is { } meters ? Length.FromMeters(meters) : null,
         SheathedToFuse = given.Sheathed,
         FuseAmbient = given.FuseAmbient is { } air ? Temperature.FromDegreesCelsius(air) : null,
@@ -107,6 +109,18 @@ internal static class Library
         Intermittent = given.Intermittent,
         DropLimit = given.DropPercent is { } percent ? DropLimit.Percent(percent) : given.DropVolts is { } volts ? DropLimit.Volts(ElectricPotential.FromVolts(volts)) : null,
     };
+
+    public static TimeCurrentCurve BreakerCurve(double amperes) => TimeCurrentCurve.CreateCircuitBreaker(Points(OwnBreaker.Least, amperes), Points(OwnBreaker.Longest, amperes));
+
+    private static UpstreamProtection Main(MainGiven main) => UpstreamProtection.Fuse(main.Fuse.Value)
+        .WithUpstream(main.Before is { } ohms ? ElectricResistance.FromOhms(ohms) : null)
+        .WithDistance(main.Meters is { } meters ? Length.FromMeters(meters) : null, main.Sheathed)
+        .WithAmbient(main.Ambient is { } celsius ? Temperature.FromDegreesCelsius(celsius) : null)
+        .WithLead(main.Feed.Length > 0 ? CircuitPath.Create([.. main.Feed.Select(Segment)], Return(main.Back)) : null)
+        .WithLetThrough(Joules(main.LetThrough), Joules(main.Withstood))
+        .WithLeastMelting(Joules(main.Melting));
+
+    private static JouleIntegral? Joules(double? value) => value is { } joules ? JouleIntegral.FromAmpereSquaredSeconds(joules) : null;
 
     public static Place Place(PlaceGiven place) => new()
     {

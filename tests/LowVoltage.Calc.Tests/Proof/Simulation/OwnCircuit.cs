@@ -64,6 +64,7 @@ internal sealed class OwnCircuit
         Given = given;
         Source = new OwnSource(given.Source);
         Load = new OwnLoad(given.Load);
+        fuse ??= given.Unfused && given.Mains.Length > 0 ? given.Mains[^1].Fuse.Value : null;
         Fuse = fuse is null ? null : new OwnFuse(fuse);
         Named<Conductor> chosen = new("", wire);
         StretchGiven[] feed = given.Laid.Length > 0 ? given.Laid : [new(chosen, given.Feed)];

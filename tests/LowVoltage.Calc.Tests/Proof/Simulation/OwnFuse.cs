@@ -77,6 +77,10 @@ internal sealed class OwnFuse
             : On(least, amperes, 2);
     }
 
+    /// <summary>Least time to open that the stated points alone give, s: that of the next one at or above the current; zero beyond the last.</summary>
+    public double ProvenLeast(double amperes) =>
+        carried is { } held && amperes <= held.Amperes * (1 + 1e-9) ? held.Seconds : least.Where(point => point.Amperes >= amperes * (1 - 1e-9)).Select(point => point.Seconds).DefaultIfEmpty(0).First();
+
     /// <summary>The least I²t that opens it at a current or at a stated point below.</summary>
     public double LeastJoule(double amperes) =>
         least.Where(point => point.Amperes < amperes).Select(point => point.Amperes * point.Amperes * point.Seconds).Append(amperes * amperes * Least(amperes)).Min();

@@ -7,6 +7,10 @@ internal static class Plainer
 {
     private static readonly Func<CaseGiven, CaseGiven>[] Steps =
     [
+        c => c with { Mains = [] },
+        c => c with { Mains = [.. c.Mains.Take(1)] },
+        c => c with { Mains = [.. c.Mains.Skip(1)] },
+        c => c with { Mains = [.. c.Mains.Select(m => m with { LetThrough = null, Withstood = null, Melting = null, Ambient = null })] },
         c => c with { JointOhms = 0 },
         c => c with { WallMillimeters = null },
         c => c with { Intermittent = false, Sheathed = false },

@@ -29,7 +29,7 @@ internal sealed class ProofRun(int seed)
         return run;
     }
 
-    public static CaseGiven Case(int seed, int number, bool laid) => laid ? CaseMaker.Verification(seed, number) : CaseMaker.Design(seed, number);
+    public static CaseGiven Case(int seed, int number, bool laid) => MainFuseMaker.Maybe(laid ? CaseMaker.Verification(seed, number) : CaseMaker.Design(seed, number), seed, laid ? -1 - number : number);
 
     /// <summary>The table of counts, and the first cases of each disagreement, made as plain as they can be.</summary>
     public string Report()

@@ -14,7 +14,7 @@ internal sealed partial class Referee
     // Without a fuse nothing ends an overload: the supply must not be able to make one.
     private void NoFuse()
     {
-        double prospective = circuit.Source.Into(SupplyLevel.Maximum, given.UpstreamOhms ?? 0), high = circuit.Weakest(true), low = circuit.Weakest(false);
+        double prospective = circuit.Source.Into(SupplyLevel.Maximum, given.AtFuseOhms ?? 0), high = circuit.Weakest(true), low = circuit.Weakest(false);
         rulings["OvercurrentProtection"] = !circuit.IsRated ? new(Say.MustNotPass, prospective, 0, "not rated")
             : new(prospective > high * 1.01 ? Say.MustFail : prospective < low * 0.95 ? Say.MustPass : Say.CannotSay, prospective, high);
     }
@@ -27,7 +27,7 @@ internal sealed partial class Referee
         rulings["FuseCarriesLoad"] = Ruling.AtLeast(fuse.Amperes * share / (mostOn / rules.Loading), fuse.Amperes * share / (on / rules.Loading), 1, 0.002, "of what is needed");
         rulings["FuseProtectsWire"] = Protects(fuse, rules);
         rulings["FuseVoltage"] = fuse.Volts is { } volts ? Ruling.AtLeast(volts, volts, circuit.Source.MostVolts, 1e-6) : new(Say.MustNotPass, 0, circuit.Source.MostVolts, "not published");
-        double prospective = circuit.Source.Into(SupplyLevel.Maximum, given.UpstreamOhms ?? 0);
+        double prospective = circuit.Source.Into(SupplyLevel.Maximum, given.AtFuseOhms ?? 0);
         rulings["BreakingCapacity"] = Breaks(fuse, prospective);
         Distance();
         Start(fuse, runningVolts, mostOn);
@@ -56,7 +56,13 @@ internal sealed partial class Referee
             return new(Say.MustNotPass, prospective, fuse.Breaks ?? 0, "not known");
         }
 
-        return given.UpstreamOhms is null && prospective > capacity
+        MainGiven[] before = given.Unfused ? [.. given.Mains.Take(given.Mains.Length - 1)] : given.Mains;
+        if (prospective > capacity * (1 + 1e-6) && before.Length > 0)
+        {
+            return Backed(capacity, prospective, before);
+        }
+
+        return given.AtFuseOhms is null && prospective > capacity
             ? new(Say.MustNotPass, prospective, capacity, "at the terminals")
             : Ruling.AtMost(prospective, prospective, capacity, 1e-3);
     }
@@ -66,8 +72,10 @@ internal sealed partial class Referee
     {
         if (given.Rules.Preset == 1)
         {
-            double most = (given.Sheathed ? 40 : 7) * 0.0254;
-            rulings["FuseDistance"] = given.FuseMeters is { } meters ? Ruling.AtMost(meters, meters, most, 1e-6) : new(Say.MustNotPass, 0, most, "not stated");
+            // Behind a main fuse the conductor is protected: what lies before that counts.
+            bool sheathed = given.Mains.Length > 0 ? given.Mains[0].Sheathed : given.Sheathed;
+            double most = (sheathed ? 40 : 7) * 0.0254;
+            rulings["FuseDistance"] = (given.Mains.Length > 0 ? given.Mains[0].Meters : given.FuseMeters) is { } meters ? Ruling.AtMost(meters, meters, most, 1e-6) : new(Say.MustNotPass, 0, most, "not stated");
         }
     }
 

@@ -22,6 +22,7 @@ internal sealed partial class Referee
     {
         Referee referee = new(circuit);
         referee.All();
+        referee.Supply();
         if (!referee.CanClaimPasses)
         {
             foreach (string check in referee.rulings.Where(r => r.Value.Say == Say.MustPass).Select(r => r.Key).ToArray())
@@ -54,6 +55,7 @@ internal sealed partial class Referee
         Drop(cool, warm, sure);
         StartVolts();
         Heat(heating, mostHeating);
+        CarriesThisCircuit(leastOn, mostOn);
         if (circuit.Fuse is not null)
         {
             Fuse(leastOn, mostOn, heating, cool[(int)SupplyLevel.Maximum].Volts);

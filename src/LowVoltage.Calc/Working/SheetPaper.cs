@@ -1,4 +1,4 @@
-namespace LowVoltage.Calc.Teaching;
+namespace LowVoltage.Calc.Working;
 
 /// <summary>The paper that a sheet is printed on.</summary>
 public enum SheetPaper

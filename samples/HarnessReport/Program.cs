@@ -1,0 +1,47 @@
+using System.Text;
+using LowVoltage.Calc.Samples;
+using Spectre.Console;
+
+namespace HarnessReport;
+
+/// <summary>Reads a harness, verifies it, and prints what was found; sizes it and breaks it on demand.</summary>
+internal static class Program
+{
+    public const int AllPass = 0;
+    public const int SomethingFails = 1;
+    public const int BadInput = CommandLine.BadInput;
+    public const int SomethingUndetermined = 3;
+    public const int Stopped = CommandLine.Stopped;
+
+    public static int Main(string[] args)
+    {
+        // Some consoles start with a legacy code page, which has no Ω and no ².
+        Console.OutputEncoding = new UTF8Encoding(false);
+        return Run(args, Console.Out, Console.Error, Console.IsErrorRedirected ? null : AnsiConsole.Create(new AnsiConsoleSettings { Interactive = InteractionSupport.Yes, Out = new AnsiConsoleOutput(Console.Error) }));
+    }
+
+    /// <summary>The whole program.</summary>
+    /// <param name="args">The command line.</param>
+    /// <param name="output">Where the report is printed.</param>
+    /// <param name="error">Refusals.</param>
+    /// <param name="terminal">Where progress is shown; null where nobody watches.</param>
+    /// <param name="stop">Stops the run.</param>
+    /// <returns>The exit code.</returns>
+    public static int Run(IReadOnlyList<string> args, TextWriter output, TextWriter error, IAnsiConsole? terminal, CancellationToken stop = default)
+    {
+        try
+        {
+            return CommandLine.Run(ReportCommand.Create((options, token) => new Run(options, output, error, terminal, token).Go()), args, output, error, stop);
+        }
+        catch (OperationCanceledException)
+        {
+            error.WriteLine("Stopped. The report is incomplete.");
+            return Stopped;
+        }
+        catch (Exception problem) when (problem is HarnessFileException or IOException or UnauthorizedAccessException)
+        {
+            error.WriteLine(problem.Message);
+            return BadInput;
+        }
+    }
+}

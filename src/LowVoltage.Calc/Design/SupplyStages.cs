@@ -1,0 +1,58 @@
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Circuits;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Design;
+
+/// <summary>Lays out what protects the supply lead: each device with the lead behind it as a branch of its own.</summary>
+internal static class SupplyStages
+{
+    // A standard's own temperature for its resistances.
+    private const double StatedCelsius = 20;
+
+    internal static SupplyStage[] Of(CircuitRequirements asked, DesignRules rules)
+    {
+        UpstreamProtection[] row = asked.ProtectionArray;
+        if (row.Length == 0)
+        {
+            return [];
+        }
+
+        SupplyStage[] stages = new SupplyStage[row.Length];
+        for (int i = 0; i < row.Length; i++)
+        {
+            double? end = i + 1 < row.Length ? row[i + 1].UpstreamOhms : asked.UpstreamOhms;
+            stages[i] = Stage(asked, rules, row[i], end, stages.AsSpan(0, i).ToArray());
+        }
+
+        return stages;
+    }
+
+    private static SupplyStage Stage(CircuitRequirements asked, DesignRules rules, UpstreamProtection device, double? endOhms, SupplyStage[] before)
+    {
+        // The most that the device may carry continuously is what the lead carries in service, whatever hangs on it.
+        CircuitRequirements lead = new(asked)
+        {
+            Load = Load.ConstantCurrent(ElectricCurrent.FromAmperes(device.Rating.Amperes * rules.FusePractice.Loading)),
+            Upstream = device.Upstream,
+            UpstreamProtection = [],
+            FuseAmbient = device.Ambient,
+        };
+
+        // What is stated of the lead beyond its wire, holders and joints say, counts; it warms up with nothing.
+        double known = (device.UpstreamOhms ?? 0) + (device.Lead?.OhmsAt(StatedCelsius) ?? 0);
+        BranchState at = Branches.ForLead(lead, rules, device.Lead, Math.Max(0, (endOhms ?? 0) - known), before);
+        at.SetFuse(device.Rating);
+        return new SupplyStage
+        {
+            Device = device.Rating,
+            At = at,
+            IsWithoutLead = device.Lead is null && endOhms is { } end && device.UpstreamOhms is { } start && end <= start,
+            DistanceMeters = device.DistanceMeters,
+            Sheathed = device.Sheathed,
+            LetThrough = device.LetThrough?.AmpereSquaredSeconds,
+            WithstandBehind = device.WithstandBehind?.AmpereSquaredSeconds,
+            LeastMelting = device.LeastMelting?.AmpereSquaredSeconds,
+        };
+    }
+}

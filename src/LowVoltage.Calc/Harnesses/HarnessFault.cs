@@ -1,0 +1,84 @@
+using UnitsNet;
+
+namespace LowVoltage.Calc.Harnesses;
+
+/// <summary>One fault of a harness and what follows from it, in the load case where that is worst.</summary>
+/// <remarks>Immutable and thread-safe.</remarks>
+public sealed class HarnessFault
+{
+    internal HarnessFault(HarnessFaultKind kind, string place, string? to, string loadCase)
+    {
+        Kind = kind;
+        Place = place;
+        To = to;
+        LoadCase = loadCase;
+    }
+
+    /// <summary>What it is.</summary>
+    public HarnessFaultKind Kind { get; }
+
+    /// <summary>Name of the node that is shorted, or of the branch that is interrupted.</summary>
+    public string Place { get; }
+
+    /// <summary>Name of the node that a short touches; <c>null</c> for an interruption.</summary>
+    public string? To { get; }
+
+    /// <summary>Name of the load case.</summary>
+    public string LoadCase { get; }
+
+    /// <summary>How bad it is.</summary>
+    public FaultRank Rank { get; internal init; } = FaultRank.Harmless;
+
+    /// <summary>How a short ends.</summary>
+    public FaultEnding Ending { get; internal init; } = FaultEnding.NoCurrent;
+
+    /// <summary>The least current of a short at its beginning, weakest sources and hot wires; <c>null</c> for an interruption, or where it is not known.</summary>
+    public ElectricCurrent? LeastCurrent => LeastAmperes is { } amperes ? ElectricCurrent.FromAmperes(amperes) : null;
+
+    /// <summary>The greatest current of a short at its beginning, strongest sources and cool wires; <c>null</c> for an interruption, or where nothing bounds it.</summary>
+    public ElectricCurrent? GreatestCurrent => GreatestAmperes is { } amperes ? ElectricCurrent.FromAmperes(amperes) : null;
+
+    /// <summary>The current that keeps flowing in a short that is not cleared, at most; <c>null</c> for all others.</summary>
+    public ElectricCurrent? RemainingCurrent => RemainingAmperes is { } amperes ? ElectricCurrent.FromAmperes(amperes) : null;
+
+    /// <summary>The fuses that open, in the order of time.</summary>
+    public IReadOnlyList<FuseOpening> Openings { get; internal init; } = [];
+
+    /// <summary>The wires that carry a short, the one nearest to or farthest beyond its limit first.</summary>
+    public IReadOnlyList<FaultedWire> Wires { get; internal init; } = [];
+
+    /// <summary>Fuses that may open before the nearest one has, or do.</summary>
+    public IReadOnlyList<string> WrongFuses { get; internal init; } = [];
+
+    /// <summary>The loads that an interruption changes, or that a short loses with a fuse that should not have opened.</summary>
+    public IReadOnlyList<FaultedLoad> Loads { get; internal init; } = [];
+
+    /// <summary>Names of the loads that go dead with a fuse that is not the nearest to a short.</summary>
+    public IReadOnlyList<string> LostLoads { get; internal init; } = [];
+
+    /// <summary>Where a pulled fuse leaves its far end live: the branch through which; <c>null</c> for all others.</summary>
+    public string? LiveThrough { get; internal init; }
+
+    /// <summary>Why something could not be told; empty where everything could.</summary>
+    public string Reason { get; internal init; } = "";
+
+    /// <summary>Every place that it is about: nodes, branches and loads.</summary>
+    public IReadOnlyList<string> Places { get; internal init; } = [];
+
+    /// <summary>What happens, in a sentence that a person can act on.</summary>
+    public string Text { get; internal init; } = "";
+
+    internal double? LeastAmperes { get; init; }
+
+    internal double? GreatestAmperes { get; init; }
+
+    internal double? RemainingAmperes { get; init; }
+
+    /// <summary>Sets the order of faults of the same rank: the greater the worse.</summary>
+    internal double Weight { get; init; }
+
+    internal bool IsWorseThan(HarnessFault other) => Rank < other.Rank || (Rank == other.Rank && Weight > other.Weight);
+
+    /// <inheritdoc/>
+    public override string ToString() => Text;
+}

@@ -1,0 +1,118 @@
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Quantities;
+using static LowVoltage.Calc.Tests.Design.Ask;
+using static LowVoltage.Calc.Tests.Design.Upstream.Mains;
+
+namespace LowVoltage.Calc.Tests.Design.Upstream;
+
+/// <summary>A fuse that breaks less than the prospective current behind a device that breaks it: IEC 60364-4-43, 434.5.1, from memory.</summary>
+public class BackUpTests
+{
+    // 14.6 V over 0.4 mΩ + 5 mΩ: 2704 A, where a blade fuse breaks 1000 A.
+    private const double Prospective = 14.6 / 0.0054;
+
+    [Fact]
+    public void LetThroughStatedAndBorne_Passes()
+    {
+        CheckResult check = Ask(Device().WithLetThrough(Joules(9000), Joules(10_000)));
+        Assert.Equal(CheckOutcome.Pass, check.Outcome);
+        Near(Prospective, check.Value, 1e-9);
+        Assert.Equal(20_000, check.Limit);
+        Assert.Equal("behind the 63 A main device (as stated), which breaks it and lets 9000 A²s through; the fuse withstands 10000 A²s there", check.Note);
+        Assert.Equal("434.5.1", check.Reference.Locator);
+    }
+
+    [Fact]
+    public void LetThroughMoreThanTheFuseBears_Fails()
+    {
+        CheckResult check = Ask(Device().WithLetThrough(Joules(9000), Joules(8000)));
+        Assert.Equal((CheckOutcome.Fail, 1000.0), (check.Outcome, check.Limit));
+        Assert.EndsWith("the fuse withstands 8000 A²s there", check.Note, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhatTheFuseBearsNotStated_IsUndeterminedAndNamesIt() =>
+        Missing(Device().WithLetThrough(Joules(9000), null), "state the Joule integral that the 4 A blade fuse (ISO 8820-3 type C) withstands behind it");
+
+    [Fact]
+    public void LetThroughNotKnown_IsUndeterminedAndNamesIt() => Missing(Device(), "state the Joule integral that this lets through");
+
+    [Fact]
+    public void BreakingCapacityOfTheDeviceBeforeNotKnown_IsUndeterminedAndNamesIt() =>
+        Missing(UpstreamProtection.Device("main device", A(63), V(80), null).WithUpstream(MilliOhm(0.5)).WithLead(Lead(16, 2)), "no d.c. breaking capacity is known for the 63 A main device");
+
+    [Theory]
+    [InlineData(80, 2000, "no device before it breaks that current at 14.6 V, the best one 2000 A")]
+    [InlineData(12, 20_000, "no device before it breaks that current at 14.6 V, the best one 20000 A")]
+    public void NoDeviceBeforeBreaksIt_Fails(double volts, double breaks, string said)
+    {
+        CheckResult check = Ask(UpstreamProtection.Device("main device", A(63), V(volts), A(breaks)).WithUpstream(MilliOhm(0.5)).WithLead(Lead(16, 2)).WithLetThrough(Joules(1), Joules(1000)));
+        Assert.Equal(CheckOutcome.Fail, check.Outcome);
+        Assert.Equal(said, check.Note);
+    }
+
+    /// <summary>Adiabatic by hand: K²·S²·ln((160 + 234.5)/(70 + 234.5)) with K = 226 A·√s/mm² (IEC 60949), S = 17.241 Ωmm²/km over the standard's largest resistance of the wire chosen.</summary>
+    [Theory]
+    [InlineData(0.97, CheckOutcome.Pass)]
+    [InlineData(1.03, CheckOutcome.Fail)]
+    public void LetThroughAgainstTheWireBehind_PassesUpToWhatItBears(double share, CheckOutcome outcome)
+    {
+        CircuitDesign plain = CircuitDesigner.Design(Fan(5, Pack), DesignRules.RoadVehicle);
+        double section = 17.241 / plain.Wire.ResistancePerLength(C(20)).OhmsPerMeter / 1000;
+        double harmless = 226 * 226 * section * section * Math.Log((160 + 234.5) / (70 + 234.5));
+        CheckResult check = Ask(Device().WithLetThrough(Joules(share * harmless), Joules(1e9)));
+        Assert.Equal(outcome, check.Outcome);
+        if (outcome == CheckOutcome.Fail)
+        {
+            Assert.Contains("that takes the wire to", check.Note, StringComparison.Ordinal);
+        }
+    }
+
+    /// <summary>The published gates of 63 A gG end at 820 A and 0.1 s: 67 240 A²s, more than a thin wire withstands.</summary>
+    [Fact]
+    public void LetThroughByPublishedTimes_IsTakenFromTheCurve()
+    {
+        CheckResult check = Ask(UpstreamProtection.Fuse(Gg(63)).WithUpstream(MilliOhm(0.5)).WithLead(Lead(16, 2)));
+        Assert.Contains("lets 67240 A²s through", check.Note, StringComparison.Ordinal);
+        Assert.Equal(CheckOutcome.Fail, check.Outcome);
+    }
+
+    [Fact]
+    public void DeviceBeforeNeedNotOpen_Fails()
+    {
+        CheckResult check = Ask(UpstreamProtection.Fuse(Gg(800)).WithUpstream(MilliOhm(0.5)).WithLead(Lead(120, 2)));
+        Assert.Equal(CheckOutcome.Fail, check.Outcome);
+        Assert.Contains("which need not open below 1280 A", check.Note, StringComparison.Ordinal); // 1.6 times the rating
+    }
+
+    [Fact]
+    public void FuseThatBreaksTheCurrentItself_NeedsNoDeviceBefore()
+    {
+        CircuitRequirements asked = Fan(20, Pack).WithUpstreamProtection(Device());
+        CheckResult check = CircuitDesigner.Design(asked, DesignRules.RoadVehicle).Of(CheckKind.BreakingCapacity);
+        Assert.Equal((CheckOutcome.Pass, 1000.0, ""), (check.Outcome, Math.Round(check.Limit!.Value, 3), check.Note));
+    }
+
+    [Fact]
+    public void WithoutADeviceBefore_Fails() => Assert.Equal(CheckOutcome.Fail, CircuitDesigner.Design(Fan(5, Pack), DesignRules.RoadVehicle).Of(CheckKind.BreakingCapacity).Outcome);
+
+    private static void Missing(UpstreamProtection main, string what)
+    {
+        CheckResult check = Ask(main);
+        Assert.Equal(CheckOutcome.Undetermined, check.Outcome);
+        Assert.Contains(what, check.Note, StringComparison.Ordinal);
+    }
+
+    private static UpstreamProtection Device() => UpstreamProtection.Device("main device", A(63), V(80), A(20_000)).WithUpstream(MilliOhm(0.5)).WithLead(Lead(16, 2));
+
+    private static JouleIntegral Joules(double value) => JouleIntegral.FromAmpereSquaredSeconds(value);
+
+    private static CheckResult Ask(UpstreamProtection main)
+    {
+        CircuitDesign plain = CircuitDesigner.Design(Fan(5, Pack), DesignRules.RoadVehicle), design = CircuitDesigner.Design(Fan(5, Pack).WithUpstreamProtection(main), DesignRules.RoadVehicle);
+        Assert.Equal((plain.Wire, plain.Fuse), (design.Wire, design.Fuse));
+        return design.Of(CheckKind.BreakingCapacity);
+    }
+}
