@@ -18,7 +18,7 @@ public class HarnessResultDocumentTests
         Assert.Equal(verification.Verdict, back.Verdict);
         Assert.Equal(
             verification.Checks.Select(check => (check.Place, check.Wire, check.Toward, check.LoadCase, check.Kind, check.Outcome, check.Result.Value, check.Result.Limit, check.Result.Note)),
-            back.Checks.Select(check => (check.Place, check.Wire, check.Toward, check.LoadCase, (Checks.CheckKind?)check.Check.Kind, check.Check.Outcome, check.Check.Value, check.Check.Limit, check.Check.Note)));
+            back.Checks.Select(check => (check.Place, check.Wire, check.Toward, check.LoadCase, (Calc.Checks.CheckKind?)check.Check.Kind, check.Check.Outcome, check.Check.Value, check.Check.Limit, check.Check.Note)));
         Assert.Equal(verification.Findings.Select(finding => (finding.Severity, finding.Text)), back.Findings.Select(finding => (finding.Severity, finding.Text)));
         Assert.Equal(verification.Cautions, back.Cautions);
         Assert.Equal(verification.Assumptions, back.Assumptions);
