@@ -17,6 +17,9 @@ internal readonly struct PathTemperature
         this.frozenAmperes = frozenAmperes;
     }
 
+    /// <summary>The current that the temperatures were frozen at, A; NaN where they follow it.</summary>
+    internal double FrozenAmperes => frozenAmperes;
+
     /// <summary>Whether their temperature depends on the current.</summary>
     internal bool DependsOnCurrent
     {
@@ -36,9 +39,6 @@ internal readonly struct PathTemperature
             return any && double.IsNaN(frozenAmperes);
         }
     }
-
-    /// <summary>The current that the temperatures were frozen at, A; NaN where they follow it.</summary>
-    internal double FrozenAmperes => frozenAmperes;
 
     /// <summary>Their resistance with no current, Ω.</summary>
     internal double Ohms

@@ -93,7 +93,7 @@ internal static class CheckCase
         Assert.Equal(result.Outcome == CheckOutcome.Pass, step.Holds);
         Assert.Equal(result.Reference, step.Source);
         ExplanationProperties.AssertEvaluates(sheet, kind.Name);
-        ExplanationProperties.AssertReadsBack(sheet, kind.Name);
+        ExplanationProperties.AssertReadsBack(sheet, kind.Name, engineering: true);
         ExplanationProperties.AssertOneMeaning(sheet, kind.Name);
         return sheet;
     }

@@ -16,8 +16,9 @@ public class CheckKindTests
 
         // The wire's come first: the mechanical minimum, whether there is any point, what is lost. What asks of having no fuse stands with the fuse's.
         Assert.Equal([CheckKind.MechanicalMinimum, CheckKind.PowerDelivery, CheckKind.VoltageDrop], CheckKind.All.Take(3));
-        Assert.Equal(7, CheckKind.All.Count(kind => ((Check)kind).Group == CheckGroup.Wire));
-        Assert.True(((Check)CheckKind.FuseCarriesLoad).Group == CheckGroup.Fuse && ((Check)CheckKind.OvercurrentProtection).Group == CheckGroup.Fuse);
+        Assert.All(CheckKind.All, kind => Assert.Equal(((Check)kind).Order < Check.FirstOfFuse, ((Check)kind).Group == CheckGroup.Wire));
+        Assert.All(CheckKind.All, kind => Assert.Equal(((Check)kind).Order >= Check.FirstOfSupply, ((Check)kind).Group == CheckGroup.Supply));
+        Assert.Equal((CheckGroup.Fuse, CheckGroup.Fuse), (((Check)CheckKind.FuseCarriesLoad).Group, ((Check)CheckKind.OvercurrentProtection).Group));
         Assert.Equal(Check.FirstOfFuse, ((Check)CheckKind.FuseCarriesLoad).Order);
         Assert.Equal(CheckGroup.Wire, ((Check)CheckKind.ConductorTemperature).Group);
     }
