@@ -1,6 +1,7 @@
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Quantities;
 
@@ -48,25 +49,26 @@ public static partial class CircuitDesigner
         return single;
     }
 
-    // What the wires alone fail no fuse mends, and a fuse too large for them is not mended by a larger one.
+    // What the wires alone fail no fuse mends; a fuse is verified in full only where the checks that a size or rating decides let it through.
     private static CircuitDesign? SmallestFuse(CircuitRequirements requirements, CircuitPath path, DesignRules rules)
     {
+        BranchState at = Branches.ForPath(requirements, rules, path);
+        CheckTally wires = default;
+        if (!wires.WirePasses(at))
+        {
+            return null;
+        }
+
         foreach (FuseRating fuse in rules.Fuses.Ratings)
         {
-            CircuitDesign tried = Verify(requirements, path, fuse, rules);
-            if (tried.Verdict == Verdict.Pass)
+            at.SetFuse(fuse);
+            CheckTally asked = default;
+            if (asked.QuickFusePasses(at) && asked.RestOfFusePasses(at) && Verify(requirements, path, fuse, rules) is { Verdict: Verdict.Pass } found)
             {
-                return tried;
-            }
-
-            if (Fails(tried, CheckKind.VoltageDrop) || Fails(tried, CheckKind.ContinuousCurrent) || Fails(tried, CheckKind.MechanicalMinimum) || Fails(tried, CheckKind.FuseProtectsWire))
-            {
-                return null;
+                return found;
             }
         }
 
         return null;
     }
-
-    private static bool Fails(CircuitDesign design, CheckKind kind) => design.Find(kind) is { Outcome: CheckOutcome.Fail };
 }

@@ -44,8 +44,8 @@ internal sealed class MeasuredLoad : Load
         double[] u = new double[voltages.Count], i = new double[currents.Count];
         for (int k = 0; k < u.Length; k++)
         {
-            u[k] = Accept.Volts(voltages[k], nameof(voltages));
-            i[k] = Accept.Amperes(currents[k], nameof(currents));
+            u[k] = Row(Accept.Raw(voltages[k]), Accept.MostVolts, "V", nameof(voltages), k);
+            i[k] = Row(Accept.Raw(currents[k]), Accept.MostAmperes, "A", nameof(currents), k);
             if (k > 0 && !(u[k] > u[k - 1]))
             {
                 throw new ArgumentException($"voltages[{Accept.Text(k)}] must be above the one before it, {Accept.Text(u[k - 1])} V; it was {Accept.Text(u[k])} V.", nameof(voltages));
@@ -61,6 +61,12 @@ internal sealed class MeasuredLoad : Load
 
         return new MeasuredLoad(u, i);
     }
+
+    // The argument is the list; the message names the row.
+    private static double Row(double value, double most, string unit, string name, int row) => value >= Accept.Least && value <= most
+        ? value
+        : throw new ArgumentOutOfRangeException(
+            name, value, $"{name}[{Accept.Text(row)}] must be greater than zero and at most {Accept.Text(most)} {unit}; it was {Accept.Text(value)} {unit}.");
 
     internal override LoadLaw LawAt(LoadState state) => new(0, 0, 0, false);
 

@@ -9,6 +9,8 @@ namespace LowVoltage.Calc.Harnesses;
 /// </remarks>
 public sealed class HarnessComparison
 {
+    private const double UsualLeast = 0.001;
+
     private HarnessComparison(IReadOnlyList<HarnessDifference> differences) => Differences = differences;
 
     /// <summary>What differs: changed conditions and outcomes first, then numbers by their share.</summary>
@@ -17,6 +19,20 @@ public sealed class HarnessComparison
     /// <summary>Whether nothing differs.</summary>
     public bool IsSame => Differences.Count == 0;
 
+    /// <summary>Compares two solutions, of one harness or of two; numbers that differ by a thousandth or more are told.</summary>
+    /// <param name="before">The one.</param>
+    /// <param name="after">The other.</param>
+    /// <returns>What differs.</returns>
+    /// <exception cref="ArgumentNullException">A solution is null.</exception>
+    public static HarnessComparison Between(HarnessSolution before, HarnessSolution after) => Between(before, after, UsualLeast);
+
+    /// <summary>Compares two verifications, of one harness or of two; numbers that differ by a thousandth or more are told.</summary>
+    /// <param name="before">The one.</param>
+    /// <param name="after">The other.</param>
+    /// <returns>What differs: checks that changed their outcome or value, and those that only one of the two has.</returns>
+    /// <exception cref="ArgumentNullException">A verification is null.</exception>
+    public static HarnessComparison Between(HarnessVerification before, HarnessVerification after) => Between(before, after, UsualLeast);
+
     /// <summary>Compares two solutions, of one harness or of two.</summary>
     /// <param name="before">The one.</param>
     /// <param name="after">The other.</param>
@@ -24,7 +40,7 @@ public sealed class HarnessComparison
     /// <returns>What differs.</returns>
     /// <exception cref="ArgumentNullException">A solution is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The share is outside its range.</exception>
-    public static HarnessComparison Between(HarnessSolution before, HarnessSolution after, double least = 0.001)
+    public static HarnessComparison Between(HarnessSolution before, HarnessSolution after, double least)
     {
         _ = before ?? throw new ArgumentNullException(nameof(before));
         _ = after ?? throw new ArgumentNullException(nameof(after));
@@ -55,7 +71,7 @@ public sealed class HarnessComparison
     /// <returns>What differs: checks that changed their outcome or value, and those that only one of the two has.</returns>
     /// <exception cref="ArgumentNullException">A verification is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The share is outside its range.</exception>
-    public static HarnessComparison Between(HarnessVerification before, HarnessVerification after, double least = 0.001)
+    public static HarnessComparison Between(HarnessVerification before, HarnessVerification after, double least)
     {
         _ = before ?? throw new ArgumentNullException(nameof(before));
         _ = after ?? throw new ArgumentNullException(nameof(after));

@@ -49,7 +49,7 @@ public static class HarnessDesigner
 
     private static double Price(double price) => price >= 0 && !double.IsInfinity(price)
         ? price
-        : throw new ArgumentException($"A price must be zero or greater; it was {Accept.Text(price)}.", "pricePerMeter");
+        : throw new ArgumentException($"A price must be zero or greater; it was {Accept.Text(price)}.", nameof(price));
 
     internal static void Refuse(Harness harness)
     {

@@ -15,8 +15,20 @@ public static class HarnessDrawing
     /// <param name="faults">Names of parts to be marked; <c>null</c> for none.</param>
     /// <returns>The SVG document.</returns>
     /// <exception cref="ArgumentNullException">The harness is null.</exception>
-    public static string Svg(Harness harness, IEnumerable<string>? faults = null) =>
+    public static string Svg(Harness harness, IEnumerable<string>? faults) =>
         Write(new HarnessLayout(harness ?? throw new ArgumentNullException(nameof(harness))), null, DrawingColour.None, faults);
+
+    /// <summary>Draws a harness without a solution: names and sizes only.</summary>
+    /// <param name="harness">The harness.</param>
+    /// <returns>The SVG document.</returns>
+    /// <exception cref="ArgumentNullException">The harness is null.</exception>
+    public static string Svg(Harness harness) => Svg(harness, null);
+
+    /// <summary>Draws a solved harness, its wires coloured by temperature.</summary>
+    /// <param name="solution">The solution; where there is none, names and sizes are drawn.</param>
+    /// <returns>The SVG document.</returns>
+    /// <exception cref="ArgumentNullException">The solution is null.</exception>
+    public static string Svg(HarnessSolution solution) => Svg(solution, DrawingColour.Temperature, null);
 
     /// <summary>Draws a solved harness.</summary>
     /// <param name="solution">The solution; where there is none, names and sizes are drawn.</param>
@@ -24,7 +36,7 @@ public static class HarnessDrawing
     /// <param name="faults">Names of parts to be marked, such as those of failed checks; <c>null</c> for none.</param>
     /// <returns>The SVG document.</returns>
     /// <exception cref="ArgumentNullException">The solution is null.</exception>
-    public static string Svg(HarnessSolution solution, DrawingColour colour = DrawingColour.Temperature, IEnumerable<string>? faults = null)
+    public static string Svg(HarnessSolution solution, DrawingColour colour, IEnumerable<string>? faults)
     {
         _ = solution ?? throw new ArgumentNullException(nameof(solution));
         return Write(new HarnessLayout(solution.Harness), solution.Exists ? solution.State : null, colour, faults);

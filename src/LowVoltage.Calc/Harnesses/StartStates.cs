@@ -72,7 +72,7 @@ internal sealed class StartStates
     }
 
     // One for each of the three levels; a level that the case does not have repeats the nearest that it has.
-    private LoopPoint[] Points(HarnessState[] states, int load)
+    private static LoopPoint[] Points(HarnessState[] states, int load)
     {
         LoopPoint[] points = new LoopPoint[3];
         for (SupplyLevel level = SupplyLevel.Minimum; level <= SupplyLevel.Maximum; level++)
@@ -83,7 +83,7 @@ internal sealed class StartStates
         return points;
     }
 
-    private LoopPoint Point(HarnessState state, int load)
+    private static LoopPoint Point(HarnessState state, int load)
     {
         LoadCondition condition = state.ConditionOf(load);
         if (condition == LoadCondition.Running)

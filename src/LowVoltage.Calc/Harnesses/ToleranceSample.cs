@@ -42,18 +42,18 @@ public sealed class ToleranceSample
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <exception cref="InvalidOperationException">A wire has no conductor, or a fuse no rating.</exception>
     /// <exception cref="OperationCanceledException">The call was ended.</exception>
-    public static ToleranceSample Of(
+    public static ToleranceSample OfHarness(
         Harness harness, Tolerances tolerances, int count, int seed, int threads = 0, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
         _ = harness ?? throw new ArgumentNullException(nameof(harness));
         HarnessDesigner.Refuse(harness);
         harness.RequireSized();
         harness.RequireFused();
-        return Run(tolerances, count, seed, threads, progress, cancellation, draw =>
+        return Run(tolerances, count, seed, threads, progress, draw =>
         {
             Harness drawn = DrawnHarness.Of(harness, draw);
             return [.. new HarnessVerifier(drawn).Run(cancellation).Select(c => (c.Place + (c.Wire is null || c.Wire == c.Place ? "" : ", wire " + c.Wire), c.Result))];
-        });
+        }, cancellation);
     }
 
     /// <summary>Samples a circuit: the wire and fuse of a design, in parts as they come.</summary>
@@ -69,7 +69,7 @@ public sealed class ToleranceSample
     /// <exception cref="ArgumentException">The design verified wiring of several stretches: say that as a harness.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <exception cref="OperationCanceledException">The call was ended.</exception>
-    public static ToleranceSample Of(
+    public static ToleranceSample OfCircuit(
         CircuitDesign design, Tolerances tolerances, int count, int seed, int threads = 0, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
         _ = design ?? throw new ArgumentNullException(nameof(design));
@@ -78,15 +78,15 @@ public sealed class ToleranceSample
             throw new ArgumentException("Wiring of several stretches is sampled as a harness.", nameof(design));
         }
 
-        return Run(tolerances, count, seed, threads, progress, cancellation, draw =>
-            [.. CircuitDesigner.Verify(DrawnCircuit.Of(design.Requirements, draw), design.Wire, design.Fuse, design.Rules).Checks.Select(c => ("", c))]);
+        return Run(tolerances, count, seed, threads, progress, draw =>
+            [.. CircuitDesigner.Verify(DrawnCircuit.Of(design.Requirements, draw), design.Wire, design.Fuse, design.Rules).Checks.Select(c => ("", c))], cancellation);
     }
 
     /// <inheritdoc/>
     public override string ToString() => $"{Accept.Text(Count)} samples: {Accept.Text(Whole.Failed)} fail, at most {Accept.Short(100 * (double)Whole.AtMost().DecimalFractions)} % of the batch with 95 % confidence";
 
     private static ToleranceSample Run(
-        Tolerances tolerances, int count, int seed, int threads, IProgress<double>? progress, CancellationToken cancellation, Func<ToleranceDraw, List<(string Place, CheckResult Result)>> ask)
+        Tolerances tolerances, int count, int seed, int threads, IProgress<double>? progress, Func<ToleranceDraw, List<(string Place, CheckResult Result)>> ask, CancellationToken cancellation)
     {
         _ = tolerances ?? throw new ArgumentNullException(nameof(tolerances));
         _ = Accept.Count(count, 1, 10_000_000, nameof(count));
@@ -140,7 +140,7 @@ public sealed class ToleranceSample
             Failing += failing ? 1 : 0;
         }
 
-        internal IReadOnlyList<SampledCheck> Checks(int count) => Array.AsReadOnly([.. entries.Values
+        internal System.Collections.ObjectModel.ReadOnlyCollection<SampledCheck> Checks(int count) => Array.AsReadOnly([.. entries.Values
             .OrderByDescending(e => e.Failed).ThenBy(e => e.Place, StringComparer.Ordinal).ThenBy(e => e.Kind.Id, StringComparer.Ordinal)
             .Select(e => new SampledCheck(e.Place, e.Kind.Name, e.Kind.Unit, count, e.Failed, e.Undetermined, Sorted(e.Values)))]);
 

@@ -86,8 +86,8 @@ public class MeasuredLoadTests
     [InlineData(new double[] { 9, 12, 14 }, new double[] { 1, 2 }, "currents", "3 voltages and 2 currents")]
     [InlineData(new double[] { 9, 9, 14 }, new double[] { 1, 2, 3 }, "voltages", "voltages[1] must be above the one before it, 9 V; it was 9 V")]
     [InlineData(new double[] { 9, 12, 14 }, new double[] { 3, 2, 3 }, "currents", "currents[1] must not be below the one before it, 3 A; it was 2 A")]
-    [InlineData(new double[] { -9, 12, 14 }, new double[] { 1, 2, 3 }, "voltages[0]", "")]
-    [InlineData(new double[] { 9, 12, 14 }, new double[] { 0, 2, 3 }, "currents[0]", "")]
+    [InlineData(new double[] { -9, 12, 14 }, new double[] { 1, 2, 3 }, "voltages", "voltages[0] must be")]
+    [InlineData(new double[] { 9, 12, 14 }, new double[] { 0, 2, 3 }, "currents", "currents[0] must be")]
     public void Measured_BadPoints_AreRefusedWithRowAndReason(double[] volts, double[] amperes, string name, string reason)
     {
         ArgumentException refused = Assert.ThrowsAny<ArgumentException>(() => Of(volts, amperes));

@@ -16,15 +16,15 @@ public class ToleranceSampleTests
     [Fact]
     public void Of_SameSeed_SaysTheSameOnAnyNumberOfThreads()
     {
-        string[] one = Lines(ToleranceSample.Of(Two, Some, 300, 7, threads: 1)), four = Lines(ToleranceSample.Of(Two, Some, 300, 7, threads: 4));
+        string[] one = Lines(ToleranceSample.OfHarness(Two, Some, 300, 7, threads: 1)), four = Lines(ToleranceSample.OfHarness(Two, Some, 300, 7, threads: 4));
         Assert.Equal(one, four);
-        Assert.NotEqual(one, Lines(ToleranceSample.Of(Two, Some, 300, 8)));
+        Assert.NotEqual(one, Lines(ToleranceSample.OfHarness(Two, Some, 300, 8)));
     }
 
     [Fact]
     public void Of_FirstSamplesOfALongerRun_AreThoseOfTheShorterOne()
     {
-        SampledCheck few = Drop(ToleranceSample.Of(Two, Some, 1, 7)), many = Drop(ToleranceSample.Of(Two, Some, 256, 7));
+        SampledCheck few = Drop(ToleranceSample.OfHarness(Two, Some, 1, 7)), many = Drop(ToleranceSample.OfHarness(Two, Some, 256, 7));
         Assert.InRange(few.Percentile(50)!.Value, many.Percentile(0)!.Value, many.Percentile(100)!.Value);
     }
 
@@ -36,7 +36,7 @@ public class ToleranceSampleTests
     public void Percentile_UniformJoint_IsTheClosedForm(double percent, double u)
     {
         const int count = 4000;
-        SampledCheck drop = Drop(ToleranceSample.Of(OneResistance, Tolerances.None.WithJoints(Ratio.FromPercent(50)), count, 11), "lamp");
+        SampledCheck drop = Drop(ToleranceSample.OfHarness(OneResistance, Tolerances.None.WithJoints(Ratio.FromPercent(50)), count, 11), "lamp");
 
         // Five standard errors of an order statistic: √(p·(1 − p)/n) over the density 1/(0.1 V).
         double p = percent / 100, error = 0.1 * Math.Sqrt(p * (1 - p) / count);
@@ -47,7 +47,7 @@ public class ToleranceSampleTests
     public void Percentile_NormalJoint_IsTheTruncatedNormal()
     {
         const int count = 4000;
-        SampledCheck drop = Drop(ToleranceSample.Of(OneResistance, Tolerances.None.WithJoints(Ratio.FromPercent(60)).WithShape(ToleranceShape.Normal), count, 13), "lamp");
+        SampledCheck drop = Drop(ToleranceSample.OfHarness(OneResistance, Tolerances.None.WithJoints(Ratio.FromPercent(60)).WithShape(ToleranceShape.Normal), count, 13), "lamp");
         double low = Normal.CDF(0, 1, -3), z = Normal.InvCDF(0, 1, low + (0.9 * (1 - (2 * low))));
 
         // σ is a third of 60 % of 0.1 V; the density at the 90th percentile is some 0.18/σ.
@@ -105,7 +105,7 @@ public class ToleranceSampleTests
             Upstream = ElectricResistance.FromMilliohms(15),
         };
         CircuitDesign design = CircuitDesigner.Design(asked, DesignRules.RoadVehicle);
-        ToleranceSample none = ToleranceSample.Of(design, Tolerances.None, 20, 1), wide = ToleranceSample.Of(design, Some.WithLengths(Ratio.FromPercent(60)), 400, 1);
+        ToleranceSample none = ToleranceSample.OfCircuit(design, Tolerances.None, 20, 1), wide = ToleranceSample.OfCircuit(design, Some.WithLengths(Ratio.FromPercent(60)), 400, 1);
 
         Assert.Equal(0, none.Whole.Failed);
         Assert.True(wide.Whole.Failed > 0);
@@ -118,14 +118,14 @@ public class ToleranceSampleTests
     {
         using CancellationTokenSource source = new();
         source.Cancel();
-        Assert.ThrowsAny<OperationCanceledException>(() => ToleranceSample.Of(Two, Some, 1000, 1, cancellation: source.Token));
+        Assert.ThrowsAny<OperationCanceledException>(() => ToleranceSample.OfHarness(Two, Some, 1000, 1, cancellation: source.Token));
     }
 
     [Fact]
     public void Of_Progress_EndsAtOne()
     {
         List<double> told = [];
-        _ = ToleranceSample.Of(Two, Some, 600, 1, progress: new Told(told));
+        _ = ToleranceSample.OfHarness(Two, Some, 600, 1, progress: new Told(told));
         Assert.Equal([256.0 / 600, 512.0 / 600, 1], told);
     }
 

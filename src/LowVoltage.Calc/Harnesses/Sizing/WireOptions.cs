@@ -50,7 +50,7 @@ internal sealed class WireOptions
         !((Check)CheckKind.OvercurrentProtection).TryAsk(branches.OfTie(branch, conductor), out CheckResult result) || result.Outcome == CheckOutcome.Pass;
 
     // Only what one wire decides: what hangs on the whole way to a fault is verified afterwards.
-    private static CheckKind? FirstFailure(HarnessBranches branches, int branch, Conductor conductor, HarnessFuse? fuse)
+    private static Check? FirstFailure(HarnessBranches branches, int branch, Conductor conductor, HarnessFuse? fuse)
     {
         BranchState at = branches.OfCandidate(branch, conductor, fuse);
         foreach (Check check in CheckKind.Catalogue)

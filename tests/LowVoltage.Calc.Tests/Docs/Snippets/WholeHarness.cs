@@ -89,7 +89,7 @@ internal static class WholeHarness
             .WithSupply(Ratio.FromPercent(2)).WithLengths(Ratio.FromPercent(5)).WithJoints(Ratio.FromPercent(50))
             .WithLoads(Ratio.FromPercent(10)).WithAmbient(TemperatureDelta.FromKelvins(5));
 
-        ToleranceSample sample = ToleranceSample.Of(Boat(), tolerances, count: 1000, seed: 1);
+        ToleranceSample sample = ToleranceSample.OfHarness(Boat(), tolerances, count: 1000, seed: 1);
         Console.WriteLine(sample);
         foreach (SampledCheck check in sample.Checks.Where(c => c.Failed > 0))
         {
