@@ -134,7 +134,7 @@ internal sealed partial class ShortSteps(FaultCase at, ShortStates states, int n
             HarnessNetwork network = at.NetworkOf(scenario, open, null);
             network.SetOhms(ohms);
             HarnessState without = network.Solve(scenario.Level);
-            story.Own = [.. state.Amperes.Select((through, k) => Math.Abs(through - (without.Exists ? without.Amperes[k] : 0)))];
+            story.Own = [.. state.Amperes.Select((through, k) => Math.Min(Math.Abs(through), Math.Abs(through - (without.Exists ? without.Amperes[k] : 0))))];
         }
 
         return story;
