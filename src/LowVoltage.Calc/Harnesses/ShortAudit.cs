@@ -62,6 +62,7 @@ internal sealed class ShortAudit(FaultCase at)
         else
         {
             AddStaying(result, latest);
+            AddHeat(result, latest, onlyTooHot: true);
         }
 
         return result;
@@ -86,7 +87,7 @@ internal sealed class ShortAudit(FaultCase at)
         result.Openings.Sort((a, b) => (a.LongestSeconds ?? double.PositiveInfinity).CompareTo(b.LongestSeconds ?? double.PositiveInfinity));
     }
 
-    private void AddHeat(ShortResult result, List<ShortStory> latest)
+    private void AddHeat(ShortResult result, List<ShortStory> latest, bool onlyTooHot = false)
     {
         double limit = at.Harness.Rules.FusePractice.FaultSeconds;
         for (int k = 0; k < at.Harness.BranchArray.Length; k++)
@@ -104,9 +105,11 @@ internal sealed class ShortAudit(FaultCase at)
                 (hottest, amperes) = celsius > hottest ? (celsius, story.Most[k]) : (hottest, amperes);
             }
 
-            if (amperes > 0)
+            FaultedWire heated = FaultHeat.New(at, k, hottest, at.LimitCelsius(k), amperes, stays: false);
+            if (amperes > 0 && (!onlyTooHot || (heated.IsTooHot && !result.Wires.Exists(w => w.Wire == heated.Wire && w.IsTooHot))))
             {
-                result.Wires.Add(FaultHeat.New(at, k, hottest, at.LimitCelsius(k), amperes, stays: false));
+                _ = result.Wires.RemoveAll(w => w.Wire == heated.Wire);
+                result.Wires.Add(heated);
             }
         }
     }

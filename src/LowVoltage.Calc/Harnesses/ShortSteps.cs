@@ -5,14 +5,11 @@ namespace LowVoltage.Calc.Harnesses;
 
 /// <summary>Follows a short from one opening fuse to the next, whatever feeds it: solved, the next fuse found, solved again with that fuse open.</summary>
 /// <remarks>
-/// <para>In a stage the current through every fuse counts as constant. At the latest it is the one that flows when the stage ends: the wires, heated without loss by what flows at its beginning, are
-/// as hot then, and that is repeated until the moment no longer changes. More current before only opens a fuse sooner. At the soonest the first, largest current counts.</para>
+/// <para>At the soonest the first, largest current of a stage counts. At the latest the wires heat without loss and the current falls: where that moves the moment, the stage is gone through in steps, each heated by
+/// the current at its beginning, while a fuse is credited with the one at its end. It has opened when it has had the Joule integral that it would need at the current that flows then (<see cref="FaultClearing"/>).</para>
 /// </remarks>
-internal sealed class ShortSteps(FaultCase at, ShortStates states, int node, int to)
+internal sealed partial class ShortSteps(FaultCase at, ShortStates states, int node, int to)
 {
-    private const int MostRounds = 12;
-    private const double Settled = 1e-3;
-
     /// <summary>A share of the first current, and a current in A, below which a fault is over.</summary>
     private const double Over = 1e-6;
 
@@ -51,9 +48,11 @@ internal sealed class ShortSteps(FaultCase at, ShortStates states, int node, int
             (story.RemainingAmperes, story.LastThrough) = (amperes, state.Amperes);
             Note(story, state);
             int next = Next(state, melting, story.Seconds, soonest, out double seconds);
+            Stage? stage = null;
             if (next >= 0 && !soonest && scenario.Hot && seconds <= at.Harness.Rules.FusePractice.FaultSeconds)
             {
-                next = Settle(scenario, open, state, melting, story, ref network, ref seconds);
+                stage = new Stage(scenario, open, state, melting, story);
+                next = Settle(stage, ref network, next, ref seconds);
             }
 
             if (next < 0)
@@ -61,7 +60,7 @@ internal sealed class ShortSteps(FaultCase at, ShortStates states, int node, int
                 return End(story, state, scenario, open, ohms);
             }
 
-            Pass(story, state, melting, seconds, heats: scenario.Hot && !soonest, ohms);
+            Pass(story, state, melting, seconds, stage, heats: scenario.Hot && !soonest, ohms);
             story.Opened.Add((next, story.Seconds, Math.Abs(state.Amperes[next])));
             _ = open.Add(next);
         }
@@ -94,42 +93,6 @@ internal sealed class ShortSteps(FaultCase at, ShortStates states, int node, int
         network ??= at.NetworkOf(scenario, node, to, open);
         network?.SetOhms(ohms);
         return network?.Solve(scenario.Level);
-    }
-
-    // The wires as hot as they are when the stage ends, until that moment no longer moves. −1 where by then no fuse need open.
-    private int Settle(FaultScenario scenario, HashSet<int> open, HarnessState first, Dictionary<int, FuseMelting> melting, ShortStory story, ref HarnessNetwork? network, ref double seconds)
-    {
-        int next = -1;
-        for (int round = 0; round < MostRounds; round++)
-        {
-            double[] warmer = OhmsAfter(story, first, seconds, out bool melts);
-            if (melts)
-            {
-                story.Reason = "A wire melts before a fuse has opened for sure.";
-                return -1;
-            }
-
-            if (With(scenario, open, warmer, ref network) is not { Exists: true } later)
-            {
-                return -1;
-            }
-
-            double before = seconds;
-            next = Next(later, melting, story.Seconds, soonest: false, out seconds);
-            if (next < 0)
-            {
-                story.Reason = "As the wires heat, the current falls below what opens a fuse for sure.";
-                return -1;
-            }
-
-            if (Math.Abs(seconds - before) <= Settled * before || seconds > at.Harness.Rules.FusePractice.FaultSeconds)
-            {
-                return next;
-            }
-        }
-
-        story.Reason = "As the wires heat, the current falls faster than the moment of opening can be found.";
-        return -1;
     }
 
     private int Next(HarnessState state, Dictionary<int, FuseMelting> melting, double now, bool soonest, out double seconds)
@@ -171,40 +134,48 @@ internal sealed class ShortSteps(FaultCase at, ShortStates states, int node, int
             HarnessNetwork network = at.NetworkOf(scenario, open, null);
             network.SetOhms(ohms);
             HarnessState without = network.Solve(scenario.Level);
-            story.Own = [.. state.Amperes.Select((through, k) => Math.Abs(through - (without.Exists ? without.Amperes[k] : 0)))];
+            story.Own = [.. state.Amperes.Select((through, k) => Math.Min(Math.Abs(through), Math.Abs(through - (without.Exists ? without.Amperes[k] : 0))))];
         }
 
         return story;
     }
 
-    private void Pass(ShortStory story, HarnessState state, Dictionary<int, FuseMelting> melting, double seconds, bool heats, double[] ohms)
+    private void Pass(ShortStory story, HarnessState state, Dictionary<int, FuseMelting> melting, double seconds, Stage? stage, bool heats, double[] ohms)
     {
         foreach (int k in fuses)
         {
             if (CurveOf(k) is { } curve && state.Amperes[k] != 0)
             {
                 FuseMelting of = melting.TryGetValue(k, out FuseMelting known) ? known : default;
-                of.Pass(curve, Math.Abs(state.Amperes[k]), seconds);
+                if (stage?.Last is { } end && !curve.IsBreaker)
+                {
+                    of.PassFalling(curve, Math.Abs(end.Amperes[k]), stage.Had[k]);
+                }
+                else
+                {
+                    of.Pass(curve, Math.Abs(state.Amperes[k]), seconds);
+                }
+
                 melting[k] = of;
             }
         }
 
-        if (heats)
-        {
-            OhmsAfter(story, state, seconds, out _).CopyTo(ohms, 0);
-        }
-
         for (int k = 0; k < ohms.Length; k++)
         {
-            story.Joules[k] += state.Amperes[k] * state.Amperes[k] * seconds;
+            story.Joules[k] += stage?.Joules?[k] ?? (state.Amperes[k] * state.Amperes[k] * seconds);
+        }
+
+        if (heats)
+        {
+            OhmsAfter(story.Joules, out _).CopyTo(ohms, 0);
         }
 
         story.Seconds += seconds;
     }
 
-    private double[] OhmsAfter(ShortStory story, HarnessState state, double seconds, out bool melts)
+    private double[] OhmsAfter(double[] joules, out bool melts)
     {
-        double[] ohms = new double[state.Amperes.Length];
+        double[] ohms = new double[joules.Length];
         melts = false;
         for (int k = 0; k < ohms.Length; k++)
         {
@@ -215,8 +186,7 @@ internal sealed class ShortSteps(FaultCase at, ShortStates states, int node, int
             }
 
             ref readonly SegmentState wire = ref at.Wires[k];
-            double joules = story.Joules[k] + (state.Amperes[k] * state.Amperes[k] * seconds);
-            double celsius = at.HeatedCelsius(k, joules, wire.UnratedCelsius);
+            double celsius = at.HeatedCelsius(k, joules[k], wire.UnratedCelsius);
             melts |= celsius >= wire.Conductor.Material.MeltingPointCelsius;
             ohms[k] += wire.OhmsAt(celsius);
         }

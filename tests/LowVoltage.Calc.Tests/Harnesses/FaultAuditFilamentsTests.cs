@@ -3,7 +3,7 @@ using static LowVoltage.Calc.Tests.Harnesses.FaultParts;
 
 namespace LowVoltage.Calc.Tests.Harnesses;
 
-/// <summary>Two rear lamps, each with a tail and a brake filament on one ground wire: eight faults by hand.</summary>
+/// <summary>Two rear lamps, each with a tail and a brake filament on one ground wire: ten faults by hand.</summary>
 /// <remarks>12 V behind 0.01 Ω. Tail filaments 24 Ω, brake filaments 6 Ω; every wire and ground 0.05 Ω. The brake switch is open.</remarks>
 public class FaultAuditFilamentsTests
 {
@@ -102,4 +102,24 @@ public class FaultAuditFilamentsTests
     // With the brake switch open nothing reaches the brake lamp: a short there is no fault that shows.
     [Fact]
     public void ShortAtBrakeLamp_SwitchOpen_NoCurrent() => Assert.DoesNotContain(Audit.Faults, f => f.Place == "brake left +" && f.Ending != FaultEnding.NoCurrent);
+
+    // Both tail lamps hang on their switch; the brake filaments had no voltage to lose.
+    [Fact]
+    public void TailSwitchOpen_BothTailsDead() => Assert.Equal(["tail left", "tail right"], Audit.Open("tail switch").Loads.Select(l => l.Load));
+
+    [Fact]
+    public void BrokenBrakeWire_Braking_OneBrakeLampDead() => Assert.Equal(["brake right"], Braking.Open("brake right wire").Loads.Select(l => l.Load));
+
+    // The grounds of both tail lamps come together at minus: nothing but the battery's 0.01 Ω is left.
+    [Fact]
+    public void ShortAtTails_ReturnsComeTogetherAtMinus()
+    {
+        Assert.Equal("minus", Audit.Short("tails").To);
+        Near(1200, Audit.Short("tails").GreatestCurrent!.Value.Amperes);
+        Assert.Equal(FaultEnding.Cleared, Audit.Short("tails").Ending);
+    }
+
+    // A tail lamp: 12 V over 0.01, 0.05 and 0.05 Ω.
+    [Fact]
+    public void ShortAtTailLamp_WireAndStrapAreInTheLoop() => Near(12 / 0.11, Audit.Short("tail right +").GreatestCurrent!.Value.Amperes);
 }

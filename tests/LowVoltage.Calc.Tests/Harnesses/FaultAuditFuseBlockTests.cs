@@ -103,4 +103,22 @@ public class FaultAuditFuseBlockTests
         Near(1200, fault.RemainingCurrent!.Value.Amperes);
         Assert.Empty(fault.Openings);
     }
+
+    [Fact]
+    public void PulledFB_FarEndIsLiveThroughFA() => Assert.Equal("FA", On.Open("FB").LiveThrough);
+
+    // A short at bar B: 0.01 Ω, then 0.02 Ω beside 0.03 Ω over the radio's fuses: 12/0.022 = 545.5 A, main B 327.3 A, the radio's fuses 218.2 A. FA has opened after 360/218.2² = 7.56 ms;
+    // main B has had 7.56/30.25 = 1/4 of its melting by then, and takes 3/4 of 3240/400² s at the 12/0.03 = 400 A that are left.
+    [Fact]
+    public void ShortAtBarB_RadioFuseFirstThenMainB()
+    {
+        HarnessFault fault = Off.Short("bar B");
+        double first = 360 / Math.Pow(0.4 * 12 / 0.022, 2), share = first / (3240 / Math.Pow(0.6 * 12 / 0.022, 2));
+
+        Assert.Equal("minus", fault.To);
+        Assert.Equal(["FA", "main B"], fault.Openings.Where(o => o.IsSure).Select(o => o.Fuse));
+        Assert.Equal(0.25, share, 12);
+        Assert.Equal(first, fault.Openings[0].Longest!.Value.Seconds, 1e-12);
+        Assert.Equal(first + (0.75 * 3240 / (400.0 * 400)), fault.Openings[1].Longest!.Value.Seconds, 1e-12);
+    }
 }

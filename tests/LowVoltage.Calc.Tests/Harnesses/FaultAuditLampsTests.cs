@@ -3,7 +3,7 @@ using static LowVoltage.Calc.Tests.Harnesses.FaultParts;
 
 namespace LowVoltage.Calc.Tests.Harnesses;
 
-/// <summary>Two lamps on one ground stud, a pilot lamp on the right one's feed: nine faults by hand.</summary>
+/// <summary>Two lamps on one ground stud, a pilot lamp on the right one's feed: ten faults by hand.</summary>
 /// <remarks>12 V behind 0.02 Ω, one fuse of 10 A, chassis 0.01 Ω. The lamps have 6 Ω, the pilot 12 Ω.</remarks>
 public class FaultAuditLampsTests
 {
@@ -121,4 +121,20 @@ public class FaultAuditLampsTests
         Near(600, fault.RemainingCurrent!.Value.Amperes);
         Assert.Contains("cover it", fault.Text, StringComparison.Ordinal);
     }
+
+    // The right lamp's terminal: its own other terminal is the stud, the same 0.03 Ω.
+    [Fact]
+    public void ShortAtRightLamp_IsTheSameLoop()
+    {
+        Assert.Equal("stud", AllOn.Short("right +").To);
+        Near(400, AllOn.Short("right +").GreatestCurrent!.Value.Amperes);
+    }
+
+    // With its switch open no source reaches it but through lamps.
+    [Fact]
+    public void ShortAtRightLamp_SwitchOpen_NoCurrent() => Assert.Equal(FaultEnding.NoCurrent, LeftOnly.Short("right +").Ending);
+
+    // The right switch feeds the right lamp and the pilot.
+    [Fact]
+    public void RightSwitchOpen_RightAndPilotDead() => Assert.Equal(["pilot", "right"], AllOn.Open("right switch").Loads.Where(l => l.Effect == LoadEffect.Dead).Select(l => l.Load));
 }

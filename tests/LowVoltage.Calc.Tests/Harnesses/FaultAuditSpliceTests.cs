@@ -114,4 +114,16 @@ public class FaultAuditSpliceTests
 
     [Fact]
     public void BrokenNearWire_NearDead() => Assert.Equal(["near"], Ten.Open("near wire").Loads.Select(l => l.Load));
+
+    // 1 m of 1.5 mm² more than at the splice.
+    [Fact]
+    public void ShortAtNearLamp_GreatestCurrent() => Assert.Equal(12 / (0.022 + (0.0635 * Cool)), Ten.Short("near +").GreatestCurrent!.Value.Amperes, 1e-6);
+
+    // At the splice a 30 A fuse sees some 137 A at least, between 105 A (0.5 s) and 180 A (0.1 s).
+    [Fact]
+    public void ShortAtSplice_ThirtyAmperes_OpensBetweenItsPoints() => Assert.InRange(Thirty.Short("splice").Openings[0].Longest!.Value.Seconds, 0.1, 0.5);
+
+    // The shared ground lost: both lamps hang between the splice and a frame that floats at the splice's voltage.
+    [Fact]
+    public void LostGround_BothDead() => Assert.Equal(["far", "near"], Ten.Open("chassis").Loads.Where(l => l.Effect == LoadEffect.Dead).Select(l => l.Load));
 }

@@ -305,7 +305,7 @@ public class FaultAuditTests
                 Calc.Heating.FaultPath.Create(ElectricPotential.FromVolts(12), Ohms(ohms), Calc.Heating.FaultSegment.Create(wire, Length.FromMeters(meters), Temperature.FromDegreesCelsius(90))), Blade(rating));
             Assert.Equal(FaultOutcome.Opens, own.Outcome);
             double seconds = own.State!.Time.Seconds;
-            Assert.InRange(fault.Openings.Single(o => o.Fuse == fuse).Longest!.Value.Seconds, seconds * (1 - 2e-3), seconds * 1.6);
+            Assert.InRange(fault.Openings.Single(o => o.Fuse == fuse).Longest!.Value.Seconds, seconds * (1 - 2e-3), seconds * 1.15);
         }
     }
 

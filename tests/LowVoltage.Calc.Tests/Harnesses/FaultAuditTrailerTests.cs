@@ -6,7 +6,7 @@ using static LowVoltage.Calc.Tests.Harnesses.FaultParts;
 
 namespace LowVoltage.Calc.Tests.Harnesses;
 
-/// <summary>A trailer behind its coupling, and a towing vehicle with a charger at the far end of its bar: nine faults by hand.</summary>
+/// <summary>A trailer behind its coupling, and a towing vehicle with a charger at the far end of its bar: ten faults by hand.</summary>
 /// <remarks>
 /// Battery 12 V behind 0.01 Ω, main fuse 40 A, charger of 14 V that holds 25 A without a fuse of its own. Coupling contacts 0.02 Ω. Tail lamp 12 Ω and brake lamp 6 Ω on the trailer's ground, brake lamp
 /// 6 Ω and dome lamp 12 Ω on the vehicle; the brake switch is open. The hitch joins the trailer to the frame with 8 Ω.
@@ -125,4 +125,28 @@ public class FaultAuditTrailerTests
     // The tail fuse pulled: the tail lamp is dead, and nothing on the brake side can feed it.
     [Fact]
     public void PulledTailFuse_TailDead() => Assert.Equal(["tail"], Without.Open("tail fuse").Loads.Select(l => l.Load));
+
+    // Without the charger's 25 A the bar falls from 12.25 V to 12 V over the same resistances: by 2.04 %.
+    [Fact]
+    public void BrokenChargerLead_LoadsFallToTheBattery()
+    {
+        HarnessFault fault = Without.Open("charger lead");
+
+        Assert.Equal(FaultRank.LoadDim, fault.Rank);
+        Assert.Equal(12 / 12.25, fault.On("dome").After.Volts / fault.On("dome").Before.Volts, 1e-9);
+    }
+
+    // The charger's own terminal: its 25 A stay whatever opens; the battery's part comes over the main fuse, which ends that.
+    [Fact]
+    public void ShortAtCharger_ItsOwnCurrentStays()
+    {
+        HarnessFault fault = Without.Short("charger +");
+
+        Assert.Equal(FaultEnding.NotCleared, fault.Ending);
+        Near(25, fault.RemainingCurrent!.Value.Amperes);
+        Assert.Contains(fault.Openings, o => o.Fuse == "main");
+    }
+
+    [Fact]
+    public void BrokenCouplingTail_TailDead() => Assert.Equal(["tail"], Without.Open("coupling tail").Loads.Select(l => l.Load));
 }
