@@ -69,7 +69,7 @@ internal static partial class CsvTables
             : Value(cell.Trim());
     }
 
-    private static JsonNode Value(string cell) =>
+    private static JsonValue Value(string cell) =>
         double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) ? JsonValue.Create(number)
         : cell is "true" or "false" ? JsonValue.Create(cell == "true")
         : JsonValue.Create(cell);

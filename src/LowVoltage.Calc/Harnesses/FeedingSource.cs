@@ -91,21 +91,21 @@ internal sealed class FeedingSource
 
     private double ShortAmperes(int a, int b, double ohms)
     {
-        HarnessNetwork network = new(duty.Harness, duty.Used, new HarnessChange { LoadsOff = true, Ohms = cool, Short = (a, b, ohms) });
+        HarnessNetwork network = new(duty.Harness, duty.Used, new HarnessChange { LoadsOff = true, Ohms = cool, Short = (a, b, ohms), SourcesStay = true });
         HarnessState state = network.Solve(SupplyLevel.Maximum);
         return state.Exists ? Math.Abs(state.ShortAmperes) : 0;
     }
 
     private (double Volts, double Ohms)? Least(int a, int b)
     {
-        HarnessNetwork open = new(duty.Harness, duty.Used, new HarnessChange { Ohms = hot, BatteriesOnly = true, LoadsStayOn = true });
+        HarnessNetwork open = new(duty.Harness, duty.Used, new HarnessChange { Ohms = hot, BatteriesOnly = true, LoadsStayOn = true, SourcesStay = true });
         HarnessState loaded = open.Solve(SupplyLevel.Minimum);
         if (!loaded.Exists || loaded.Grounds[a] != loaded.Grounds[b])
         {
             return null;
         }
 
-        HarnessNetwork without = new(duty.Harness, duty.Used, new HarnessChange { LoadsOff = true, Ohms = hot, BatteriesOnly = true });
+        HarnessNetwork without = new(duty.Harness, duty.Used, new HarnessChange { LoadsOff = true, Ohms = hot, BatteriesOnly = true, SourcesStay = true });
         (_, double ohms) = without.Thevenin(SupplyLevel.Minimum, a, b);
         double volts = loaded.Volts[a] - loaded.Volts[b];
         return volts > 0 && ohms >= 0 ? (volts, ohms) : null;

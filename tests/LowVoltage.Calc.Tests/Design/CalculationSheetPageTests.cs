@@ -67,11 +67,13 @@ public partial class CalculationSheetPageTests
         Assert.Contains(design.Undetermined[0].Note, row.Value, StringComparison.OrdinalIgnoreCase);
     }
 
+    private static readonly string[] Order = ["class=\"verdict", "class=\"facts", "<svg", "class=\"checks", "Assumptions, to be", "class=\"cautions", "class=\"signatures", "class=\"working", "id=\"step-1\""];
+
     [Fact]
     public void Page_ReadsInTheOrderOfASignature()
     {
         string page = CalculationSheet.Create(Passing, Stated).ToHtmlPage();
-        int[] places = [.. new[] { "class=\"verdict", "class=\"facts", "<svg", "class=\"checks", "Assumptions, to be", "class=\"cautions", "class=\"signatures", "class=\"working", "id=\"step-1\"" }
+        int[] places = [.. Order
             .Select(mark => page.IndexOf(mark, page.IndexOf("<body>", StringComparison.Ordinal), StringComparison.Ordinal))];
         Assert.DoesNotContain(-1, places);
         Assert.Equal(places.Order(), places);

@@ -6,6 +6,8 @@ namespace LowVoltage.Calc.Tests.Samples;
 /// <summary>The sample, run in this process: the shipped scenarios, a file of one's own, tables, drawings, refusals.</summary>
 public sealed class HarnessReportTests : IDisposable
 {
+    private static readonly string[] Promised = ["--size", "--faults", "--tolerance", "--svg", "--csv", "Exit codes"];
+
     private readonly string folder = Directory.CreateTempSubdirectory("harness-report").FullName;
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
@@ -112,7 +114,7 @@ public sealed class HarnessReportTests : IDisposable
     {
         (int code, string output, _) = Run("--help");
         Assert.Equal(0, code);
-        Assert.All(new[] { "--size", "--faults", "--svg", "--csv", "Exit codes" }, word => Assert.Contains(word, output, StringComparison.Ordinal));
+        Assert.All(Promised, word => Assert.Contains(word, output, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -98,7 +98,7 @@ internal static class Library
         Return = Return(given.Back),
         Joints = given.JointOhms > 0 ? [Joint.Create("joints", ElectricResistance.FromOhms(given.JointOhms))] : [],
         Upstream = given.UpstreamOhms is { } ohms ? ElectricResistance.FromOhms(ohms) : null,
-        UpstreamProtection = [.. given.Mains.Select(Main)],
+        UpstreamProtection = [.. given.Mains.Select(MainFuse)],
         FuseDistance = given.FuseMeters is { } meters ? Length.FromMeters(meters) : null,
         SheathedToFuse = given.Sheathed,
         FuseAmbient = given.FuseAmbient is { } air ? Temperature.FromDegreesCelsius(air) : null,
@@ -112,7 +112,7 @@ internal static class Library
 
     public static TimeCurrentCurve BreakerCurve(double amperes) => TimeCurrentCurve.CreateCircuitBreaker(Points(OwnBreaker.Least, amperes), Points(OwnBreaker.Longest, amperes));
 
-    private static UpstreamProtection Main(MainGiven main) => UpstreamProtection.Fuse(main.Fuse.Value)
+    private static UpstreamProtection MainFuse(MainGiven main) => UpstreamProtection.Fuse(main.Fuse.Value)
         .WithUpstream(main.Before is { } ohms ? ElectricResistance.FromOhms(ohms) : null)
         .WithDistance(main.Meters is { } meters ? Length.FromMeters(meters) : null, main.Sheathed)
         .WithAmbient(main.Ambient is { } celsius ? Temperature.FromDegreesCelsius(celsius) : null)

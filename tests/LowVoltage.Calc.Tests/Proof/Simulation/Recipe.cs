@@ -12,7 +12,7 @@ internal static class Recipe
         parts.Add($"Insulation = {c.Insulation.Code}");
         Add(parts, c.JointOhms > 0, $"Joints = [Joint.Create(\"joints\", MilliOhm({N(c.JointOhms * 1000)}))]");
         Add(parts, c.UpstreamOhms is not null, $"Upstream = MilliOhm({N((c.UpstreamOhms ?? 0) * 1000)})");
-        Add(parts, c.Mains.Length > 0, $"UpstreamProtection = [{string.Join(", ", c.Mains.Select(Main))}]");
+        Add(parts, c.Mains.Length > 0, $"UpstreamProtection = [{string.Join(", ", c.Mains.Select(MainFuse))}]");
         Add(parts, c.FuseMeters is not null, $"FuseDistance = M({N(c.FuseMeters ?? 0)})");
         Add(parts, c.FuseAmbient is not null, $"FuseAmbient = C({N(c.FuseAmbient ?? 0)})");
         Add(parts, c.Starts is not null, $"Starts = {c.Starts}");
@@ -78,7 +78,7 @@ internal static class Recipe
         return text + (l.CapacitorFarads is { } farads ? $".WithInputCapacitor(ElectricCapacitance.FromFarads({N(farads)}))" : "");
     }
 
-    private static string Main(MainGiven m) =>
+    private static string MainFuse(MainGiven m) =>
         $"Main({m.Fuse.Code})" + (m.Before is { } ohms ? $".WithUpstream(MilliOhm({N(ohms * 1000)}))" : "")
         + (m.Feed.Length > 0 ? $".WithLead(CircuitPath.Create([{string.Join(", ", m.Feed.Select(Segment))}], {Back(m.Back)}))" : "")
         + $".WithLetThrough({m.LetThrough}, {m.Withstood}).WithLeastMelting({m.Melting}).WithDistance({m.Meters}, {m.Sheathed}).WithAmbient({m.Ambient})";
