@@ -35,7 +35,7 @@ public class FaultAuditBenchmarks
     [Benchmark(Description = "Audit every fault of a harness")]
     public FaultAudit Audit() => FaultAudit.Run(harness, [LoadCase.AllOn]);
 
-    private static Harness Make(int branches, int batteries)
+    internal static Harness Make(int branches, int batteries)
     {
         Place place = Place.Create(Temperature.FromDegreesCelsius(40));
         Conductor Wire(double size) => Conductor.Iso6722(MetricSize.FromSquareMillimeters(size));
