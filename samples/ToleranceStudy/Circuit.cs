@@ -1,38 +1,33 @@
+using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
-using LowVoltage.Calc.Heating;
+using LowVoltage.Calc.Harnesses;
+using LowVoltage.Calc.Protection;
 
 namespace LowVoltage.Calc.Samples.ToleranceStudy;
 
-/// <summary>The circuit, invented for this sample: a converter of some 120 W on 2.5 mm², a few metres out and back through a warm compartment.</summary>
-internal sealed class Circuit
+/// <summary>The circuit and what varies about it, invented for this sample: a converter of 70 W on 10 mm², out and back through a warm compartment.</summary>
+internal static class Circuit
 {
     internal const string Caution =
-        "CAUTION: an invented circuit with invented spreads. A real wire is judged with the spreads of its own site,\nits fuse, and the rules that hold there.";
+        "CAUTION: an invented circuit with invented tolerances. A real batch is judged\nwith the tolerances of its own parts, and by the rules that hold there.";
 
-    internal Circuit()
-    {
-        ElectricCurrent rated = HeatBalance.CurrentFor(
-            Wire, new Surroundings { Ambient = Temperature.FromDegreesCelsius(BaseCelsius) }, Temperature.FromDegreesCelsius(MostCelsius));
-        RatedAmperes = rated.Amperes;
-        OhmsPerMeter20 = Wire.Conductor.ResistancePerLength(Temperature.FromDegreesCelsius(20)).OhmsPerMeter;
-    }
+    internal static Tolerances Tolerances { get; } = Tolerances.None
+        .WithSupply(Ratio.FromPercent(4)).WithLengths(Ratio.FromPercent(9)).WithResistances(Ratio.FromPercent(3), common: true)
+        .WithJoints(Ratio.FromPercent(60)).WithLoads(Ratio.FromPercent(15)).WithAmbient(TemperatureDelta.FromKelvins(15));
 
-    internal Wire Wire { get; } = Wire.Create(
-        Conductor.Iso6722(MetricSize.FromSquareMillimeters(2.5)), InsulationMaterial.PolyvinylChloride, Length.FromMillimeters(0.7));
-
-    internal ConductorMaterial Metal => Wire.Conductor.Material;
-
-    internal double OhmsPerMeter20 { get; }
-
-    /// <summary>Ambient for which the wire is rated, °C: where the spread has its middle.</summary>
-    internal double BaseCelsius { get; } = 45;
-
-    /// <summary>The current that brings the wire from there to its limit in still air, A: the square law hangs on it.</summary>
-    internal double RatedAmperes { get; }
-
-    /// <summary>Least voltage at which the load works.</summary>
-    internal double LeastVolts { get; } = 10.5;
-
-    /// <summary>Highest conductor temperature for the insulation, °C.</summary>
-    internal double MostCelsius { get; } = 70;
+    internal static CircuitDesign Design() => CircuitDesigner.Verify(
+        new CircuitRequirements
+        {
+            Source = Source.Ideal(ElectricPotential.FromVolts(12.3)),
+            Load = Load.ConstantPower(Power.FromWatts(70), minimumVoltage: ElectricPotential.FromVolts(11.4)),
+            Feed = Length.FromMeters(3.5),
+            Return = ReturnPath.Wire(Length.FromMeters(3.5)),
+            Joints = [Joint.Create("crimps and fuse holder", ElectricResistance.FromMilliohms(10))],
+            Upstream = ElectricResistance.FromMilliohms(25),
+            Place = new Place { Ambient = Temperature.FromDegreesCelsius(45), LoadedConductors = 6 },
+            Insulation = InsulationMaterial.PolyvinylChloride,
+        },
+        Conductor.Iso6722(MetricSize.FromSquareMillimeters(10)),
+        FuseSeries.RoadVehicleBlade.SmallestAtLeast(ElectricCurrent.FromAmperes(10)),
+        DesignRules.RoadVehicle);
 }

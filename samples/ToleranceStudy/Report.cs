@@ -1,48 +1,33 @@
-using System.Globalization;
+using LowVoltage.Calc.Harnesses;
 
 namespace LowVoltage.Calc.Samples.ToleranceStudy;
 
-/// <summary>Percentiles and shares, as text.</summary>
+/// <summary>The checks that have a number, with their percentiles; then how often anything fails.</summary>
 internal static class Report
 {
     private static readonly double[] Percents = [1, 5, 50, 95, 99];
 
-    internal static void Write(Circuit circuit, Cases cases, ulong seed, TextWriter output)
+    internal static void Write(CircuitDesign design, ToleranceSample sample, TextWriter output)
     {
         output.WriteLine(Circuit.Caution.ReplaceLineEndings(output.NewLine));
         output.WriteLine();
-        output.WriteLine($"{circuit.Wire}, out and back, into a constant-power load");
-        output.WriteLine(Invariant($"rated {circuit.RatedAmperes:0.0} A in still air of {circuit.BaseCelsius:0} °C for {circuit.MostCelsius:0} °C (heat balance)"));
-        output.WriteLine(Cases.Spreads.ReplaceLineEndings(output.NewLine));
+        output.WriteLine($"{design}, as drawn");
+        output.WriteLine($"varies by {sample.Tolerances}");
         output.WriteLine();
-        output.WriteLine(Invariant($"{cases.Count} draws, seed {seed}"));
-        output.WriteLine("percentile          " + string.Concat(Percents.Select(percent => Invariant($"{percent,8:0} %"))));
-        Row(output, "volts at the load", cases.LoadVolts, "0.00");
-        Row(output, "current, A", cases.Amperes, "0.00");
-        Row(output, "wire, °C", cases.WireCelsius, "0.0");
+        output.WriteLine(Invariant($"{sample.Count} circuits, seed {sample.Seed}"));
+        output.WriteLine($"{"percentile",-38}{string.Concat(Percents.Select(percent => Invariant($"{percent,9:0} %")))}");
+        foreach (SampledCheck check in sample.Checks.Where(c => c.Percentile(1) < c.Percentile(99)))
+        {
+            string values = string.Concat(Percents.Select(percent => Invariant($"{check.Percentile(percent),11:G4}")));
+            output.WriteLine($"{check.Name + ", " + check.Unit,-38}{values}");
+        }
+
         output.WriteLine();
-        Func<int, bool> none = i => cases.LoadVolts[i] == 0, low = i => cases.LoadVolts[i] < circuit.LeastVolts, hot = i => cases.WireCelsius[i] > circuit.MostCelsius;
-        Share(output, Invariant($"below {circuit.LeastVolts:0.0} V at the load"), cases, low);
-        Share(output, Invariant($"wire above {circuit.MostCelsius:0} °C"), cases, hot);
-        Share(output, "fails either", cases, i => low(i) || hot(i));
-        Share(output, "of these without any operating point", cases, none);
-    }
-
-    /// <summary>The value that this per cent of the draws do not exceed: the nearest rank, so always one that was drawn.</summary>
-    internal static double Percentile(double[] sorted, double percent) =>
-        sorted[Math.Max(0, (int)Math.Ceiling(percent / 100 * sorted.Length) - 1)];
-
-    private static void Row(TextWriter output, string name, double[] values, string format)
-    {
-        double[] sorted = [.. values];
-        Array.Sort(sorted);
-        output.WriteLine($"{name,-20}" + string.Concat(Percents.Select(percent => Percentile(sorted, percent).ToString(format, CultureInfo.InvariantCulture).PadLeft(10))));
-    }
-
-    private static void Share(TextWriter output, string name, Cases cases, Func<int, bool> fails)
-    {
-        int count = Enumerable.Range(0, cases.Count).Count(fails);
-        output.WriteLine(Invariant($"{name,-38}{100.0 * count / cases.Count,8:0.00} %"));
+        output.WriteLine($"{"fails",-38}{"circuits",10}{"share",11}   of the batch, 95 % confidence");
+        foreach (SampledCheck check in sample.Checks.Where(c => c.Failed > 0).Append(sample.Whole))
+        {
+            output.WriteLine(Invariant($"{check.Name,-38}{check.Failed,10}{check.FailedShare.Percent,9:0.00} %   at most {check.AtMost().Percent:0.00} %"));
+        }
     }
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);

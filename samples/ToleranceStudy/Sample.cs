@@ -1,12 +1,13 @@
 using System.CommandLine;
+using LowVoltage.Calc.Harnesses;
 using Spectre.Console;
 
 namespace LowVoltage.Calc.Samples.ToleranceStudy;
 
-/// <summary>Reads the command line, draws and solves the cases, prints the report, draws the histograms that were asked for.</summary>
+/// <summary>Reads the command line, samples the circuit, prints the report, draws the charts that were asked for.</summary>
 public static class Sample
 {
-    private const int MostDraws = 10_000_000;
+    private const int MostDraws = 1_000_000;
 
     /// <summary>Runs the sample.</summary>
     /// <param name="args">The command line.</param>
@@ -17,11 +18,11 @@ public static class Sample
     /// <returns>0, or 2 for a bad argument; 130 when stopped.</returns>
     public static int Run(string[] args, TextWriter output, TextWriter error, IAnsiConsole? progress = null, CancellationToken stop = default)
     {
-        Option<long> seed = CommandLine.WholeNumber("--seed", "The draws to make: the same seed gives the same answer on every machine", 0, long.MaxValue, 1);
+        Option<long> seed = CommandLine.WholeNumber("--seed", "The draws to make: the same seed gives the same answer on every machine", 0, int.MaxValue, 1);
         Option<long> draws = CommandLine.WholeNumber("--draws", "How many circuits to draw", 1000, MostDraws, 100_000);
         Option<string?> volts = CommandLine.OutputFile("--chart", "Draw the voltage at the load, as .png or .svg", ChartFile.Endings);
         Option<string?> heat = CommandLine.OutputFile("--temperature-chart", "Draw the wire temperature, as .png or .svg", ChartFile.Endings);
-        RootCommand command = CommandLine.Create("Draws many circuits around one design and says how often the load gets too little voltage or the wire too hot.", MoreHelp);
+        RootCommand command = CommandLine.Create("Draws many circuits around one design and says how often a check fails.", MoreHelp);
         foreach (Option option in new Option[] { seed, draws, volts, heat })
         {
             command.Options.Add(option);
@@ -31,12 +32,11 @@ public static class Sample
         command.SetAction((parsed, token) => Task.Run(
             () =>
             {
-                Circuit circuit = new();
-                Cases cases = Cases.Draw(circuit, (ulong)parsed.GetValue(seed), (int)parsed.GetValue(draws));
-                Solve(circuit, cases, progress, token);
-                Report.Write(circuit, cases, (ulong)parsed.GetValue(seed), output);
-                Draw(Histogram.Volts(circuit, cases), parsed.GetValue(volts), "Voltage at the load", output);
-                Draw(Histogram.Temperature(circuit, cases), parsed.GetValue(heat), "Wire temperature", output);
+                CircuitDesign design = Circuit.Design();
+                ToleranceSample sample = Solve(design, (int)parsed.GetValue(draws), (int)parsed.GetValue(seed), progress, token);
+                Report.Write(design, sample, output);
+                Draw(() => Curve.Draw(design, sample, "voltage at the load"), parsed.GetValue(volts), "Voltage at the load", output);
+                Draw(() => Curve.Draw(design, sample, "conductor temperature"), parsed.GetValue(heat), "Conductor temperature", output);
                 return 0;
             },
             CancellationToken.None));
@@ -56,18 +56,17 @@ public static class Sample
         }
     }
 
-    private static void Solve(Circuit circuit, Cases cases, IAnsiConsole? progress, CancellationToken stop)
+    private static ToleranceSample Solve(CircuitDesign design, int count, int seed, IAnsiConsole? progress, CancellationToken stop)
     {
         if (progress is null)
         {
-            Study.Solve(circuit, cases, _ => { }, stop);
-            return;
+            return ToleranceSample.OfCircuit(design, Circuit.Tolerances, count, seed, cancellation: stop);
         }
 
-        progress.Progress().AutoClear(true).Start(context =>
+        return progress.Progress().AutoClear(true).Start(context =>
         {
-            ProgressTask task = context.AddTask("Solving the draws", maxValue: cases.Count);
-            Study.Solve(circuit, cases, done => task.Value = done, stop);
+            ProgressTask task = context.AddTask("Solving the draws", maxValue: 1);
+            return ToleranceSample.OfCircuit(design, Circuit.Tolerances, count, seed, progress: new Told(task), cancellation: stop);
         });
     }
 
@@ -86,4 +85,10 @@ public static class Sample
           2    bad arguments
           130  stopped by Ctrl-C
         """);
+
+    // Told as the study goes: the library's progress is not queued anywhere.
+    private sealed class Told(ProgressTask task) : IProgress<double>
+    {
+        public void Report(double value) => task.Value = value;
+    }
 }

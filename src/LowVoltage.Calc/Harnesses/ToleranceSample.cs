@@ -119,25 +119,21 @@ public sealed class ToleranceSample
 
         internal void Add(List<(string Place, CheckResult Result)> sample)
         {
-            bool failing = false;
-            foreach ((string place, CheckResult result) in sample)
+            // A kind may stand at one place more than once, a main fuse after another: a sample counts once, by the worst of them.
+            foreach (IGrouping<(string Place, string Id), (string Place, CheckResult Result)> group in sample.GroupBy(s => (s.Place, s.Result.Kind!.Id)))
             {
-                (string, string) key = (place, result.Kind!.Id);
-                if (!entries.TryGetValue(key, out Entry? entry))
+                if (!entries.TryGetValue(group.Key, out Entry? entry))
                 {
-                    entries.Add(key, entry = new Entry(place, result.Kind));
+                    entries.Add(group.Key, entry = new Entry(group.Key.Place, group.First().Result.Kind!));
                 }
 
-                entry.Failed += result.Outcome == CheckOutcome.Fail ? 1 : 0;
-                entry.Undetermined += result.Outcome == CheckOutcome.Undetermined ? 1 : 0;
-                failing |= result.Outcome == CheckOutcome.Fail;
-                if (result.Value is { } value)
-                {
-                    entry.Values.Add(value);
-                }
+                bool fails = group.Any(s => s.Result.Outcome == CheckOutcome.Fail);
+                entry.Failed += fails ? 1 : 0;
+                entry.Undetermined += !fails && group.Any(s => s.Result.Outcome == CheckOutcome.Undetermined) ? 1 : 0;
+                entry.Values.AddRange(group.Select(s => s.Result.Value).OfType<double>());
             }
 
-            Failing += failing ? 1 : 0;
+            Failing += sample.Any(s => s.Result.Outcome == CheckOutcome.Fail) ? 1 : 0;
         }
 
         internal System.Collections.ObjectModel.ReadOnlyCollection<SampledCheck> Checks(int count) => Array.AsReadOnly([.. entries.Values
