@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using LowVoltage.Calc.Documents;
 using LowVoltage.Calc.Harnesses;
+using static LowVoltage.Calc.Tests.Harnesses.FaultParts;
 
 namespace LowVoltage.Calc.Tests.Documents;
 
@@ -17,7 +18,7 @@ public class FaultAuditDocumentTests
         Same(audit, back);
     }
 
-    // Every kind of consequence that the invented camper has: wires too hot, currents that stay, wrong fuses, lost and fed-back loads.
+    // Every kind of consequence that the invented camper has: wires too hot, currents that stay, dead loads.
     [Fact]
     public void Write_AndRead_OfAWholeVehicle_LosesNothing()
     {
@@ -29,9 +30,35 @@ public class FaultAuditDocumentTests
         Assert.True(back.Faults.Count > 100);
         Assert.Contains(back.Faults, fault => fault.Wires.Any(wire => wire.IsTooHot));
         Assert.Contains(back.Faults, fault => fault.RemainingCurrent is not null);
-        Assert.Contains(back.Faults, fault => fault.WrongFuses.Count > 0);
         Assert.Contains(back.Faults, fault => fault.Loads.Count > 0);
         Same(audit, back);
+    }
+
+    // A main fuse as small as the two behind it: it may open first, and the other lamp goes dark.
+    [Fact]
+    public void Write_AndRead_OfAWrongFuse_KeepsItAndWhatIsLost()
+    {
+        Harness harness = new HarnessBuilder("two lamps", DesignRules.RoadVehicle)
+            .Terminals("plus", "minus", "left +", "right +").Busbars("bar")
+            .Source("battery", "plus", "minus", Battery(12, 0.05))
+            .Fuse("main", "plus", "bar", Blade(10)).Fuse("left fuse", "bar", "left +", Blade(10)).Fuse("right fuse", "bar", "right +", Blade(10))
+            .Load("left", "left +", "minus", Lamp(6)).Load("right", "right +", "minus", Lamp(6)).Build();
+        FaultAudit audit = FaultAudit.Run(harness);
+        FaultAuditDocument back = FaultAuditDocument.Read(FaultAuditDocument.Create(audit).Write());
+        DocumentedHarnessFault fault = back.Faults.First(f => f.Place == "left +");
+        Assert.Equal((HarnessFaultKind.ShortToReturn, FaultRank.WrongFuseFirst, FaultEnding.Cleared), (fault.Kind, fault.Rank, fault.Ending));
+        Assert.Equal(["main"], fault.WrongFuses);
+        Assert.Equal(["right"], fault.LostLoads);
+        Same(audit, back);
+    }
+
+    [Fact]
+    public void Write_OfADocumentByHand_HasEveryMemberAgain()
+    {
+        JsonNode document = JsonNode.Parse(HarnessPieces.Audit())!;
+        JsonNode written = JsonNode.Parse(FaultAuditDocument.Read(document.ToJsonString()).Write())!;
+        Assert.True(JsonNode.DeepEquals(document["faults"], written["faults"]));
+        Assert.True(JsonNode.DeepEquals(document["load_cases"], written["load_cases"]));
     }
 
     [Fact]
