@@ -24,6 +24,6 @@ internal sealed record Options
 
     public string? CsvFolder { get; init; }
 
-    /// <summary>Where the sized harness is written as a JSON document.</summary>
+    /// <summary>Where the sized harness is written as a JSON document; the sizing and the faults go beside it.</summary>
     public string? JsonPath { get; init; }
 }

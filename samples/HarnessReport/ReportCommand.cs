@@ -25,7 +25,7 @@ internal static class ReportCommand
         Option<bool> faults = new("--faults") { Description = "Break the harness in every place, one at a time, and tell the ten worst" };
         Option<long> samples = CommandLine.WholeNumber("--tolerance", "Sample so many harnesses of a batch: supply ±2 %, lengths ±5 %, resistances ±3 %, joints ±50 %, loads ±10 %, air ±5 K", 1, 1_000_000, 0);
         Option<string?> svg = CommandLine.OutputFile("--svg", "Write a drawing for any browser", ".svg");
-        Option<string?> json = CommandLine.OutputFile("--json", "Write the harness, sized, as a JSON document", ".json");
+        Option<string?> json = CommandLine.OutputFile("--json", "Write the harness, sized, as a JSON document; beside it the same name with .sizing.json (--size) and .faults.json (--faults)", ".json");
         Option<string?> csv = new("--csv") { Description = "Write the tables of the report as CSV files into a folder", HelpName = "DIR" };
         RootCommand command = CommandLine.Create("Checks a whole wiring harness (extra-low-voltage DC, up to 60 V) and reports what was found.", MoreHelp);
         command.Arguments.Add(file);

@@ -20,9 +20,11 @@ internal sealed class Run(Options options, TextWriter output, TextWriter error, 
         Harness harness = HarnessFile.Read(options.InputPath);
         Report report = new(output);
         HarnessVerification verified;
+        HarnessDesign? design;
         try
         {
-            verified = Verified(harness, report);
+            design = Sized(harness, report);
+            verified = design?.Verification ?? HarnessDesigner.Verify(harness, stop);
         }
         catch (Exception refused) when (refused is InvalidOperationException or ArgumentException)
         {
@@ -44,21 +46,21 @@ internal sealed class Run(Options options, TextWriter output, TextWriter error, 
         }
 
         report.Totals(verified);
-        Write(verified, audit);
+        Write(verified, design, audit);
         return verified.Verdict switch { LowVoltage.Calc.Checks.Verdict.Pass => Program.AllPass, LowVoltage.Calc.Checks.Verdict.Fail => Program.SomethingFails, _ => Program.SomethingUndetermined };
     }
 
-    private HarnessVerification Verified(Harness harness, Report report)
+    private HarnessDesign? Sized(Harness harness, Report report)
     {
         if (!options.Size)
         {
-            return HarnessDesigner.Verify(harness, stop);
+            return null;
         }
 
         Harness asked = options.SizeAll ? Bare(harness) : harness;
         HarnessDesign design = Slow("sizing", _ => HarnessDesigner.Design(asked, null, stop));
         report.Sizing(design, options.SizeAll ? harness : null);
-        return design.Verification;
+        return design;
     }
 
     private static Harness Bare(Harness harness)
@@ -101,7 +103,7 @@ internal sealed class Run(Options options, TextWriter output, TextWriter error, 
         return result!;
     }
 
-    private void Write(HarnessVerification verified, FaultAudit? audit)
+    private void Write(HarnessVerification verified, HarnessDesign? design, FaultAudit? audit)
     {
         if (options.SvgPath is { } svg)
         {
@@ -112,6 +114,15 @@ internal sealed class Run(Options options, TextWriter output, TextWriter error, 
         if (options.JsonPath is { } json)
         {
             File.WriteAllText(json, HarnessDocument.Create(verified.Harness).Write());
+            if (design is not null)
+            {
+                File.WriteAllText(Path.ChangeExtension(json, ".sizing.json"), HarnessDesignDocument.Create(design).Write());
+            }
+
+            if (audit is not null)
+            {
+                File.WriteAllText(Path.ChangeExtension(json, ".faults.json"), FaultAuditDocument.Create(audit).Write());
+            }
         }
 
         if (options.CsvFolder is { } folder)

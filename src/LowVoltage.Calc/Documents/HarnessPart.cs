@@ -26,6 +26,15 @@ internal static class HarnessPart
 
     internal static Member[] Members { get; } = [Name, Rules, Place, Insulation, Nodes, Reference, Sources, Branches, Loads, Cases];
 
+    internal static ObjectForm Form { get; } = new("harness", "A harness.", Make, Members, new HarnessNamesRule());
+
+    internal static void Write(Utf8JsonWriter json, HarnessDocument harness)
+    {
+        json.WriteStartObject();
+        WriteMembers(json, harness.Harness);
+        json.WriteEndObject();
+    }
+
     internal static void WriteMembers(Utf8JsonWriter json, Harness harness)
     {
         json.PutIf(Name, harness.Name);

@@ -13,8 +13,7 @@ namespace LowVoltage.Calc.Documents;
 public sealed class HarnessResultDocument
 {
     private static readonly Member<int> Version = DocumentText.VersionOf("lowvoltage_harness_result");
-    private static readonly ObjectForm HarnessForm = new("harness", "A harness.", HarnessPart.Make, HarnessPart.Members, new HarnessNamesRule());
-    private static readonly Member<HarnessDocument> HarnessMember = Member.Needed<HarnessDocument>("harness", HarnessForm, "The harness that was asked about.");
+    private static readonly Member<HarnessDocument> HarnessMember = Member.Needed<HarnessDocument>("harness", HarnessPart.Form, "The harness that was asked about.");
     private static readonly Member<Verdict> VerdictMember = Member.Needed<Verdict>("verdict", CheckPart.Verdicts, "Pass, undetermined or fail.");
     private static readonly Member<DocumentedHarnessCheck[]> ChecksMember = Member.Needed<DocumentedHarnessCheck[]>("checks", new ListForm<DocumentedHarnessCheck>(HarnessCheckPart.Form), "Every check.");
     private static readonly Member<DocumentedFinding[]> FindingsMember = Member.Needed<DocumentedFinding[]>("findings", new ListForm<DocumentedFinding>(HarnessCheckPart.FindingForm), "What was found beside the checks.");
@@ -23,11 +22,9 @@ public sealed class HarnessResultDocument
     private static readonly Member<string[]> CautionsMember = Texts("cautions", "Part of the result: whoever shows it shows them.");
     private static readonly Member<string[]> AdviceMember = Texts("advice", "What would help where something fails or is undetermined.");
 
-    private static readonly ObjectForm Form = new(
-        "harness_result_document",
-        "The verification of a harness by LowVoltage.Calc.",
-        Make,
-        [Version, DocumentText.Schema, HarnessMember, VerdictMember, ChecksMember, FindingsMember, SolutionsMember, AssumptionsMember, CautionsMember, AdviceMember]);
+    private static readonly Member[] Members = [HarnessMember, VerdictMember, ChecksMember, FindingsMember, SolutionsMember, AssumptionsMember, CautionsMember, AdviceMember];
+
+    private static readonly ObjectForm Form = new("harness_result_document", "The verification of a harness by LowVoltage.Calc.", Make, [Version, DocumentText.Schema, .. Members]);
 
     private HarnessResultDocument(HarnessDocument harness) => Harness = harness;
 
@@ -59,6 +56,9 @@ public sealed class HarnessResultDocument
     public IReadOnlyList<string> Advice { get; private init; } = [];
 
     internal static Form Root => Form;
+
+    /// <summary>A verification within another document.</summary>
+    internal static ObjectForm Inner { get; } = new("harness_result", "The verification of a harness.", Make, Members);
 
     /// <summary>The document of a verification.</summary>
     /// <param name="verification">The verification.</param>
@@ -123,14 +123,19 @@ public sealed class HarnessResultDocument
     /// <exception cref="InvalidOperationException">A wire has no conductor yet.</exception>
     public HarnessVerification Verify() => HarnessDesigner.Verify(Harness.Harness);
 
+    internal static void WriteInner(Utf8JsonWriter json, HarnessResultDocument result)
+    {
+        json.WriteStartObject();
+        WriteMembers(json, result);
+        json.WriteEndObject();
+    }
+
     private static DocumentedHarnessCheck Documented(HarnessCheck check) =>
         new(DocumentedCheck.From(check.Result)) { Place = check.Place, Wire = check.Wire, Toward = check.Toward, LoadCase = check.LoadCase };
 
     private static void WriteMembers(Utf8JsonWriter json, HarnessResultDocument result)
     {
-        json.WriteStartObject(HarnessMember.Encoded);
-        HarnessPart.WriteMembers(json, result.Harness.Harness);
-        json.WriteEndObject();
+        json.Put(HarnessMember, result.Harness, HarnessPart.Write);
         json.WriteString(VerdictMember.Encoded, CheckPart.Verdicts.WordOf(result.Verdict));
         json.PutAll(ChecksMember, result.Checks, HarnessCheckPart.Write);
         json.PutAll(FindingsMember, result.Findings, HarnessCheckPart.Write);

@@ -79,7 +79,7 @@ public class SurfaceTests
     };
 
     // Their lists must rise, or their six numbers belong to one metal, which random ones do not; their own tests give them answers.
-    private static readonly string[] NeedMatchingArguments = ["TimeCurrentCurve.Create", "AmbientRerating.Create", "ConductorMaterial.Create", "CircuitDocument.Read", "DesignDocument.Read", "HarnessDocument.Read", "HarnessResultDocument.Read"];
+    private static readonly string[] NeedMatchingArguments = ["TimeCurrentCurve.Create", "AmbientRerating.Create", "ConductorMaterial.Create", "CircuitDocument.Read", "DesignDocument.Read", "HarnessDocument.Read", "HarnessResultDocument.Read", "FaultAuditDocument.Read", "HarnessDesignDocument.Read"];
 
     // What a quantity is usually like, for those whose unit is far from one.
     private static readonly Dictionary<Type, double> Usual = new()

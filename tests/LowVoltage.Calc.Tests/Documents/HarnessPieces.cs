@@ -79,4 +79,38 @@ internal static class HarnessPieces
             yield return document.ToJsonString();
         }
     }
+
+    /// <summary>An audit cut down to a short that stays, one in which a fuse may open, and an interruption, and every member at least once.</summary>
+    internal static string Audit()
+    {
+        JsonObject document = JsonNode.Parse(FaultAuditDocument.Create(FaultAudit.Run(HarnessDocument.Read(Van).Harness)).Write())!.AsObject();
+        document["$schema"] = "fault-audit.json";
+        JsonObject[] all = [.. document["faults"]!.AsArray().Select(fault => fault!.AsObject())];
+        JsonObject[] kept =
+        [
+            all.First(fault => fault.ContainsKey("remaining_current_A") && fault["wires"]!.AsArray().Count > 0),
+            all.First(fault => fault["openings"]!.AsArray().Count > 0),
+            all.First(fault => fault["loads"]!.AsArray().Count > 0),
+        ];
+        kept[0]["wires"]![0]!["melts"] = true;
+        kept[0]["wires"]![0]!["stays"] = true;
+        kept[0]["reason"] = "The trailer is not there.";
+        kept[1]["openings"]![0]!["longest_s"] = 2.5;
+        kept[1]["wrong_fuses"] = new JsonArray("main");
+        kept[1]["lost_loads"] = new JsonArray("pump");
+        kept[2]["loads"]![0]!["through"] = "shunt";
+        kept[2]["live_through"] = "shunt";
+        document["faults"] = new JsonArray([.. kept.Select(fault => fault.DeepClone())]);
+        return document.ToJsonString();
+    }
+
+    /// <summary>A sized harness.</summary>
+    internal static string Design()
+    {
+        Harness asked = HarnessDocument.Read(ToBeSized).Harness;
+        HarnessDesign design = HarnessDesigner.Design(asked);
+        JsonObject document = JsonNode.Parse(HarnessDesignDocument.Create(design, design.Harness.Solve()).Write())!.AsObject();
+        document["$schema"] = "harness-design.json";
+        return document.ToJsonString();
+    }
 }

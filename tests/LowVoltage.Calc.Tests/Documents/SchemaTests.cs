@@ -13,12 +13,16 @@ public class SchemaTests
     private static readonly JsonSchema Design = JsonSchema.FromText(DesignDocument.Schema);
     private static readonly JsonSchema Harness = JsonSchema.FromText(HarnessDocument.Schema);
     private static readonly JsonSchema Result = JsonSchema.FromText(HarnessResultDocument.Schema);
+    private static readonly JsonSchema Audit = JsonSchema.FromText(FaultAuditDocument.Schema);
+    private static readonly JsonSchema HarnessDesign = JsonSchema.FromText(HarnessDesignDocument.Schema);
 
     [Theory]
     [InlineData("circuit.json")]
     [InlineData("design.json")]
     [InlineData("harness.json")]
     [InlineData("harness-result.json")]
+    [InlineData("fault-audit.json")]
+    [InlineData("harness-design.json")]
     public void Docs_HoldTheSchemaOfTheLibrary(string file)
     {
         string own = Own(file) + "\n", path = Path.Combine(DocsFolder.Docs, "schemas", file);
@@ -37,6 +41,8 @@ public class SchemaTests
     [InlineData("design.json")]
     [InlineData("harness.json")]
     [InlineData("harness-result.json")]
+    [InlineData("fault-audit.json")]
+    [InlineData("harness-design.json")]
     public void Schema_IsAValidSchema(string file)
     {
         string own = Own(file);
@@ -129,6 +135,40 @@ public class SchemaTests
         Assert.All(HarnessPieces.Results(), json => Assert.True(Valid(Result, json), json));
     }
 
+    [Fact]
+    public void Schema_OfAFaultAudit_RefusesWhatTheReaderRefuses()
+    {
+        int refused = 0;
+        string json = HarnessPieces.Audit();
+        foreach (string spoilt in Mutations.Of(json, "").Where((_, i) => i % 3 == 0).Concat(Mutations.Of(json, "faults")))
+        {
+            FaultAuditDocument.TryRead(spoilt, out _, out IReadOnlyList<DocumentFault> faults);
+            bool shape = faults.Any(fault => fault.IsOfShape);
+            Assert.True(Valid(Audit, spoilt) == !shape, $"{spoilt}\n{string.Join('\n', faults)}");
+            refused += shape ? 1 : 0;
+        }
+
+        Assert.True(refused > 700, $"{refused} refused");
+        Assert.True(Valid(Audit, json));
+    }
+
+    [Fact]
+    public void Schema_OfASizedHarness_RefusesWhatTheReaderRefuses()
+    {
+        int refused = 0;
+        string json = HarnessPieces.Design();
+        foreach (string spoilt in Mutations.Of(json, "").Where((_, i) => i < 300 || i % 5 == 0))
+        {
+            HarnessDesignDocument.TryRead(spoilt, out _, out IReadOnlyList<DocumentFault> faults);
+            bool shape = faults.Any(fault => fault.IsOfShape);
+            Assert.True(Valid(HarnessDesign, spoilt) == !shape, $"{spoilt}\n{string.Join('\n', faults)}");
+            refused += shape ? 1 : 0;
+        }
+
+        Assert.True(refused > 300, $"{refused} refused");
+        Assert.True(Valid(HarnessDesign, json));
+    }
+
     /// <summary>No rule of the reader is without a case: every member of every object is in a piece.</summary>
     [Fact]
     public void Pieces_HoldEveryMemberOfEveryObject()
@@ -150,7 +190,9 @@ public class SchemaTests
             Coverage.Walk(HarnessResultDocument.Root, JsonNode.Parse(json), seen);
         }
 
-        Form[] roots = [CircuitDocument.Root, DesignDocument.Root, HarnessDocument.Root, HarnessResultDocument.Root];
+        Coverage.Walk(FaultAuditDocument.Root, JsonNode.Parse(HarnessPieces.Audit()), seen);
+        Coverage.Walk(HarnessDesignDocument.Root, JsonNode.Parse(HarnessPieces.Design()), seen);
+        Form[] roots = [CircuitDocument.Root, DesignDocument.Root, HarnessDocument.Root, HarnessResultDocument.Root, FaultAuditDocument.Root, HarnessDesignDocument.Root];
         string[] all = [.. roots.SelectMany(Coverage.Members).Distinct()];
         Assert.True(all.Length > 150, $"{all.Length} members");
         Assert.True(!all.Except(seen).Any(), string.Join(", ", all.Except(seen)));
@@ -161,6 +203,8 @@ public class SchemaTests
         "circuit.json" => CircuitDocument.Schema,
         "design.json" => DesignDocument.Schema,
         "harness.json" => HarnessDocument.Schema,
+        "fault-audit.json" => FaultAuditDocument.Schema,
+        "harness-design.json" => HarnessDesignDocument.Schema,
         _ => HarnessResultDocument.Schema,
     };
 

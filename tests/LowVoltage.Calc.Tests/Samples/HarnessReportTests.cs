@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using LowVoltage.Calc.Documents;
 
 namespace LowVoltage.Calc.Tests.Samples;
 
@@ -59,6 +60,25 @@ public sealed class HarnessReportTests : IDisposable
         Assert.NotEqual(HarnessReport.Program.BadInput, code);
         Assert.Contains("kg of metal in the wires that were sized", output, StringComparison.Ordinal);
         Assert.Equal(code, Run(Path.Combine(folder, "sized.json")).Code);
+    }
+
+    [Fact]
+    public void Run_JsonWithSizingAndFaults_WritesWhatWasFoundBesideTheHarness()
+    {
+        string file = Path.Combine(AppContext.BaseDirectory, "two-lamps.json"), written = Path.Combine(folder, "found.json");
+        _ = Run(file, "--size", "--faults", "--json", written);
+        HarnessDesignDocument sized = HarnessDesignDocument.Read(File.ReadAllText(Path.Combine(folder, "found.sizing.json")));
+        FaultAuditDocument faults = FaultAuditDocument.Read(File.ReadAllText(Path.Combine(folder, "found.faults.json")));
+        string harness = File.ReadAllText(written);
+        Assert.Equal(["feed", "left", "right"], sized.HeldBy.Keys);
+        Assert.NotEmpty(faults.Faults);
+        Assert.Equal(harness, sized.Harness.Write());
+        Assert.Equal(harness, faults.Harness.Write());
+
+        string alone = Path.Combine(folder, "alone.json");
+        _ = Run(written, "--json", alone);
+        Assert.True(File.Exists(alone));
+        Assert.Empty(Directory.GetFiles(folder, "alone.*.json"));
     }
 
     [Fact]
