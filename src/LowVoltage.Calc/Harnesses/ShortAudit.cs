@@ -25,6 +25,9 @@ internal sealed class ShortAudit(FaultCase at)
         ShortStory strongest = steps.Run(FaultScenario.Greatest, soonest: true);
         List<ShortStory> latest = [steps.Run(FaultScenario.Greatest, soonest: false)];
         latest.AddRange(at.Scenarios.Select(s => steps.Run(s, soonest: false)));
+
+        // The currents at the beginning are those of a harness whose fuses are all whole.
+        ShortStory[] whole = [.. latest.Where(s => s.Ending != FaultEnding.NoCurrent)];
         if (strongest.First is { } state && steps.UnknownFuses(state) is { Length: > 0 } unknown)
         {
             // A fuse whose times are not known opens never, as above, or at once: whenever it does, the truth lies between.
@@ -44,7 +47,7 @@ internal sealed class ShortAudit(FaultCase at)
             return result;
         }
 
-        result.Least = latest.Min(s => s.FirstAmperes);
+        result.Least = (whole.Length > 0 ? whole : [.. latest]).Min(s => s.FirstAmperes);
         ShortStory? stays = latest.Where(s => s.Ending == FaultEnding.NotCleared).OrderByDescending(s => s.RemainingAmperes).FirstOrDefault();
         result.Ending = stays is not null ? FaultEnding.NotCleared
             : latest.Exists(s => s.Ending == FaultEnding.Undetermined) ? FaultEnding.Undetermined : FaultEnding.Cleared;
