@@ -9,7 +9,7 @@ namespace LowVoltage.Calc.Tests.Harnesses.Ngspice;
 
 /// <summary>A harness at its nominal supply with every load on, as a netlist for ngspice: node n0, n1 … in the order of the harness, the reference is 0.</summary>
 /// <remarks>
-/// A wire is the closed form of U = A·I + B·I³ (by sinh), a lamp I₀·u·(u² + 1e-12)^(−0.225), a constant power P/U from its least voltage on (0.5 V without one) and a resistance below, a constant current
+/// A wire is the closed form of U = A·I + B·I³ (by sinh), a lamp I₀·u^0.55 from a tenth of its voltage on and a resistance below, a constant power P/U from its least voltage on (0.5 V without one) and a resistance below, a constant current
 /// is one at any voltage.
 /// </remarks>
 internal sealed class NgspiceNetlist
@@ -113,7 +113,7 @@ internal sealed class NgspiceNetlist
         if (load.Load is LampLoad lamp)
         {
             string share = $"({across}/{Text(lamp.RatedVolts)})";
-            Line($"B{++count} {plus} {minus} I={Text(lamp.RatedCurrent.Amperes)}*{share}*({share}*{share}+1e-12)^(-0.225)");
+            Line($"B{++count} {plus} {minus} I={Text(lamp.RatedCurrent.Amperes)}*{share}*max({share},0.1)^(-0.45)");
         }
         else if (!law.Exact)
         {
