@@ -163,7 +163,7 @@ def main():
 def write_data(data, version, today):
     shutil.rmtree(os.path.join(DATA, "ngspice"), ignore_errors=True)
     os.makedirs(os.path.join(DATA, "ngspice"))
-    with open(os.path.join(DATA, "ngspice-answers.csv"), "w", encoding="utf-8", newline="\n") as file:
+    with open(os.path.join(DATA, "solved-by-ngspice.csv"), "w", encoding="utf-8", newline="\n") as file:
         file.write(f"""# Node voltages of twelve random harnesses of 8 to 52 branches as ngspice {version} gives them; written {today} by bash .ci/ngspice --data.
 # Netlists in the folder ngspice beside this file, run with {OPTIONS.strip()}
 # rounding: as printed, 15 digits; ngspice stops where no voltage moves by more than 1e-10 of itself.
@@ -186,7 +186,7 @@ def write_page(rows, nearest, version, today):
 
 ngspice {version} and `Harness.Solve` on the same random harnesses, {today}, on a shared machine of two cores; `bash .ci/ngspice` measures it again. *Straight*: every wire and load a resistance. *Mixed*: wires that warm up, lamps, constant
 powers and currents as behavioural sources. *A process*: wall time of ngspice started on the netlist, less that of ngspice started beside it on one resistance, {PROCESSES} times a harness, median of all of the row; it reads the netlist, which `Solve` does not. *Once more*: one more operating point in a
-process that has found it before. *Solve*: median of 201 calls in a warm process, the order of elimination found anew in each. These two are medians over the harnesses of the row. ngspice ran with reltol 1e-10 and gmin 1e-18. The straight harnesses are also worked out in 50 decimal digits:
+process that has found it before. *Solve*: median of 201 calls in a warm process, the order of elimination found anew in each. Both are medians over the harnesses of the row. ngspice ran with reltol 1e-10 and gmin 1e-18. The straight harnesses are also worked out in 50 decimal digits:
 `Solve` is within {nearest:.1e} V of that everywhere; the rest of the difference is the simulator's.
 <!-- end ngspice -->
 """

@@ -5,7 +5,7 @@ using LowVoltage.Calc.Harnesses;
 namespace LowVoltage.Calc.Tests.Harnesses.Ngspice;
 
 /// <summary>
-/// Solve against ngspice: its answers to twelve small harnesses are in <c>PublishedData/ngspice-answers.csv</c>, their netlists beside it. <c>bash .ci/ngspice</c> writes both anew (for that this class
+/// Solve against ngspice: its answers to twelve small harnesses are in <c>PublishedData/solved-by-ngspice.csv</c>, their netlists beside it. <c>bash .ci/ngspice</c> writes both anew (for that this class
 /// writes netlists, answers and times to the folder that LOWVOLTAGE_NGSPICE names) and makes the study of 10, 100 and 1 000 branches.
 /// </summary>
 public class NgspiceTests
@@ -17,7 +17,7 @@ public class NgspiceTests
     private const int OfASize = 5;
     private const int Trials = 201;
 
-    public static TheoryData<string> Ids => [.. PublishedTable.Load("ngspice-answers.csv").Rows.Select(r => r.Text("case")).Distinct()];
+    public static TheoryData<string> Ids => [.. PublishedTable.Load("solved-by-ngspice.csv").Rows.Select(r => r.Text("case")).Distinct()];
 
     [Fact]
     public void Cases_AreTwelve() => Assert.Equal(12, Ids.Count);
@@ -25,7 +25,7 @@ public class NgspiceTests
     [Theory, MemberData(nameof(Ids))]
     public void Solve_SmallHarness_AgreesWithNgspice(string id)
     {
-        PublishedTable.Row[] rows = [.. PublishedTable.Load("ngspice-answers.csv").Rows.Where(r => r.Text("case") == id)];
+        PublishedTable.Row[] rows = [.. PublishedTable.Load("solved-by-ngspice.csv").Rows.Where(r => r.Text("case") == id)];
         Harness harness = NgspiceNetlist.Make(rows[0].Text("loads") == "straight", (int)rows[0].Number("seed"), (int)rows[0].Number("branches"));
         HarnessSolution at = harness.Solve();
 
