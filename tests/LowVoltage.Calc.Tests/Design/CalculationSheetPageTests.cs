@@ -114,7 +114,7 @@ public partial class CalculationSheetPageTests
     {
         CircuitDesign design = Passing;
         Assert.Equal(
-            $"Circuit: battery (lead-acid battery, 12 V); out through wire (supply lead, 20 mΩ), fuse ({design.Fuse!.Current.Amperes} A, blade fuse), wire ({design.Wire.Size}, 3 m), joint (plug, 3 mΩ); to device (constant current); back through chassis (4 mΩ).",
+            FormattableString.Invariant($"Circuit: battery (lead-acid battery, 12 V); out through wire (supply lead, 20 mΩ), fuse ({design.Fuse!.Current.Amperes} A, blade fuse), wire ({design.Wire.Size}, 3 m), joint (plug, 3 mΩ); to device (constant current); back through chassis (4 mΩ)."),
             design.Diagram.Description);
         Assert.Same(design.Diagram, design.Diagram);
         string[] labels = [.. XElement.Parse(design.Diagram.ToSvg("x")).Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value)];
