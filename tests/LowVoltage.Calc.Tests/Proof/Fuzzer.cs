@@ -13,7 +13,8 @@ internal sealed class Fuzzer(int seed)
 {
     private static readonly KeyValuePair<string, MethodInfo>[] Methods = [.. SurfaceTests.AllMethods().OrderBy(pair => pair.Key, StringComparer.Ordinal)];
 
-    private static readonly TimeSpan Slow = TimeSpan.FromSeconds(1);
+    // Endless calls are looked for; what a call costs is the matter of the benchmarks.
+    private static readonly TimeSpan Slow = TimeSpan.FromSeconds(10);
     private static readonly TimeSpan Hangs = TimeSpan.FromSeconds(60);
 
     private readonly SortedDictionary<string, string> defects = new(StringComparer.Ordinal);
@@ -75,7 +76,7 @@ internal sealed class Fuzzer(int seed)
             {
                 start = Stopwatch.GetTimestamp();
                 method.Invoke(self, arguments);
-                Assert.True(Stopwatch.GetElapsedTime(start) < Slow, "takes more than a second");
+                Assert.True(Stopwatch.GetElapsedTime(start) < Slow, "takes more than ten seconds");
             }
 
             SurfaceTests.CheckFinite(answer, name, 0);
