@@ -14,7 +14,7 @@ public sealed class FaultAuditDocument
     private static readonly Member<int> Version = DocumentText.VersionOf("lowvoltage_fault_audit");
     private static readonly Member<HarnessDocument> HarnessMember = Member.Needed<HarnessDocument>("harness", HarnessPart.Form, "The harness that was broken.");
     private static readonly Member<LoadCase[]> CasesMember = Member.Needed<LoadCase[]>("load_cases", new ListForm<LoadCase>(LoadCasePart.Form, 1), "The load cases that were looked at; what starts counts as running.");
-    private static readonly Member<DocumentedHarnessFault[]> FaultsMember = Member.Needed<DocumentedHarnessFault[]>("faults", new ListForm<DocumentedHarnessFault>(HarnessFaultPart.Form), "Every fault, the worst first.");
+    private static readonly Member<HarnessFault[]> FaultsMember = Member.Needed<HarnessFault[]>("faults", new ListForm<HarnessFault>(HarnessFaultPart.Form), "Every fault, the worst first.");
     private static readonly Member<string[]> AssumptionsMember = Texts("assumptions", "What was assumed, to be confirmed.");
     private static readonly Member<string[]> CautionsMember = Texts("cautions", "Part of the result: whoever shows it shows them.");
 
@@ -36,7 +36,7 @@ public sealed class FaultAuditDocument
     public IReadOnlyList<LoadCase> LoadCases { get; private init; } = [];
 
     /// <summary>Every fault, the worst first.</summary>
-    public IReadOnlyList<DocumentedHarnessFault> Faults { get; private init; } = [];
+    public IReadOnlyList<HarnessFault> Faults { get; private init; } = [];
 
     /// <summary>What was assumed, to be confirmed by whoever installs the harness.</summary>
     public IReadOnlyList<string> Assumptions { get; private init; } = [];
@@ -56,7 +56,7 @@ public sealed class FaultAuditDocument
         return new FaultAuditDocument(HarnessDocument.Create(audit.Harness))
         {
             LoadCases = audit.LoadCases,
-            Faults = Array.AsReadOnly([.. audit.Faults.Select(DocumentedHarnessFault.From)]),
+            Faults = audit.Faults,
             Assumptions = audit.Assumptions,
             Cautions = audit.Cautions,
         };

@@ -82,7 +82,7 @@ internal static class HarnessFaultPart
         Make,
         [Kind, Place, To, Case, Rank, Ending, LeastAmperes, GreatestAmperes, RemainingAmperes, Openings, Wires, WrongFuses, Loads, LostLoads, LiveThrough, Reason, Places, Text]);
 
-    internal static void Write(Utf8JsonWriter json, DocumentedHarnessFault fault)
+    internal static void Write(Utf8JsonWriter json, HarnessFault fault)
     {
         json.WriteStartObject();
         json.WriteString(Kind.Encoded, Kinds.WordOf(fault.Kind));
@@ -143,9 +143,8 @@ internal static class HarnessFaultPart
 
     private static Member<string[]> Names(string name, string says) => Member.Needed<string[]>(name, new ListForm<string>(TextForm.Name), says);
 
-    private static DocumentedHarnessFault Make(Values at) => new(at.Get(Kind), at.Get(Place), at.Get(Case))
+    private static HarnessFault Make(Values at) => new(at.Get(Kind), at.Get(Place), at.OrNull(To), at.Get(Case))
     {
-        To = at.OrNull(To),
         Rank = at.Get(Rank),
         Ending = at.Get(Ending),
         LeastAmperes = at.Maybe(LeastAmperes),

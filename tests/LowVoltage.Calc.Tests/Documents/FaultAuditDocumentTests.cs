@@ -45,7 +45,7 @@ public class FaultAuditDocumentTests
             .Load("left", "left +", "minus", Lamp(6)).Load("right", "right +", "minus", Lamp(6)).Build();
         FaultAudit audit = FaultAudit.Run(harness);
         FaultAuditDocument back = FaultAuditDocument.Read(FaultAuditDocument.Create(audit).Write());
-        DocumentedHarnessFault fault = back.Faults.First(f => f.Place == "left +");
+        HarnessFault fault = back.Faults.First(f => f.Place == "left +");
         Assert.Equal((HarnessFaultKind.ShortToReturn, FaultRank.WrongFuseFirst, FaultEnding.Cleared), (fault.Kind, fault.Rank, fault.Ending));
         Assert.Equal(["main"], fault.WrongFuses);
         Assert.Equal(["right"], fault.LostLoads);
@@ -123,7 +123,7 @@ public class FaultAuditDocumentTests
         Assert.Equal(audit.Cautions, back.Cautions);
         Assert.Equal(audit.LoadCases.Select(used => used.Name), back.LoadCases.Select(used => used.Name));
         Assert.Equal(audit.Faults.Count, back.Faults.Count);
-        foreach ((HarnessFault own, DocumentedHarnessFault read) in audit.Faults.Zip(back.Faults))
+        foreach ((HarnessFault own, HarnessFault read) in audit.Faults.Zip(back.Faults))
         {
             Assert.Equal(
                 (own.Kind, own.Place, own.To, own.LoadCase, own.Rank, own.Ending, own.LiveThrough, own.Reason, own.Text),
