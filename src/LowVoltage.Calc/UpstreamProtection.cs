@@ -46,7 +46,7 @@ public sealed class UpstreamProtection
     /// <summary>Temperature of the air around the device; <c>null</c> means that of the circuit's place.</summary>
     public Temperature? Ambient => AmbientCelsius is { } celsius ? Temperature.FromDegreesCelsius(celsius) : null;
 
-    /// <summary>The part of the supply lead behind the device, out and back, up to the next device or to the circuit's fuse; <c>null</c> when not known.</summary>
+    /// <summary>The part of the supply lead behind the device, out and back, up to the next device or to the circuit's fuse; <c>null</c> when not known, or where there is none: there is none where the resistance stated before both is the same.</summary>
     public CircuitPath? Lead { get; private init; }
 
     /// <summary>The greatest Joule integral that the device lets through, at any fault current behind it; <c>null</c> means by its curve, where it has one.</summary>

@@ -101,7 +101,7 @@ internal static class TableRules
             : Hard(table, $"figure 11-6 has no factor for {Accept.Text(place.AltitudeMeters)} m");
     }
 
-    /// <summary>FAA Table 11-9, which contains 70 °C, 60 000 ft and a bundle: for every size where the place is no harder than the table's bundle of nine wires at 20 %.</summary>
+    /// <summary>FAA Table 11-9, which contains 70 °C, 60 000 ft and a bundle: it holds for all sizes where the place is no harder than the table's bundle of nine wires at 20 %.</summary>
     /// <remarks>Sizes 24 to 10 hold for 33 wires: <c>AmpacityBasis.AircraftTable</c> tells the two apart.</remarks>
     internal static PlacedTable FaaDerated(AmpacityTable table, in TablePlace place) => !Column(table, place, out double column, out PlacedTable? none) ? none
         : place.AmbientCelsius > table.BaseAmbientCelsius || place.AltitudeMeters > 60_000 * MetersPerFoot ? Hard(table, "the table holds up to 70 °C and 60 000 ft")

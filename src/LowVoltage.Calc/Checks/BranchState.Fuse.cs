@@ -31,7 +31,7 @@ internal sealed partial class BranchState
         return covered;
     }
 
-    /// <summary>The current while the load starts, at the highest voltage through the least resistance; the same for every fuse on this wire.</summary>
+    /// <summary>The current while the load starts, at the highest voltage through the least resistance. It does not depend on the fuse.</summary>
     internal StartWaveform Start
     {
         get

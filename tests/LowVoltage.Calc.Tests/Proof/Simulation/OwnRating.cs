@@ -29,6 +29,9 @@ internal static class OwnRating
     // Two wires touching carry at least a tenth less than one alone (FAA figure 11-5 and method F against G, IEC 60364-5-52: 13 % to 17 %).
     private const double PairAtMost = 0.9;
 
+    // Sections of IEC 60228: those of them that the table has are its rows.
+    private static readonly double[] Rows = [0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120];
+
     public static RatingBand Of(OwnWire wire, BasisType basis, PlaceGiven place, int n, double nominalVolts) => basis switch
     {
         BasisType.RoadVehicle => RoadVehicle(wire, place, n).Lower(Balance(wire, place, n)),
@@ -57,13 +60,13 @@ internal static class OwnRating
 
     private static RatingBand RoadVehicle(OwnWire wire, PlaceGiven place, int n)
     {
-        if (!TryCell(RoadVehicleSingleCore.Ambient30, wire, 70, out double cell) || wire.Continuous is < 70 or >= 80 || place.Ambient >= 70 || !TryGroup(n, out double group))
+        if (!TryCellOrBetween(RoadVehicleSingleCore.Ambient30, wire, 70, out double below, out double cell) || wire.Continuous is < 70 or >= 80 || place.Ambient >= 70 || !TryGroup(n, out double group))
         {
             return default;
         }
 
-        double air = Math.Max(place.Ambient, 30), amperes = cell * Math.Sqrt((70 - air) / 40) * group;
-        return new(amperes * (n > 1 ? 0.75 : 1), amperes * (n > 1 ? PairAtMost : 1), 70, air);
+        double air = Math.Max(place.Ambient, 30), warm = Math.Sqrt((70 - air) / 40) * group, amperes = cell * warm;
+        return new(below * warm * (n > 1 ? 0.75 : 1), amperes * (n > 1 ? PairAtMost : 1), 70, air);
     }
 
     private static RatingBand SmallCraft(OwnWire wire, PlaceGiven place, int n, double nominalVolts)
@@ -127,6 +130,38 @@ internal static class OwnRating
         bool found = wire.Conductor.Size is { } size && table.TryRating(size, Celsius(column), out rating);
         amperes = found ? rating!.Current.Amperes : 0;
         return found;
+    }
+
+    // A section between two rows carries at least what the chord between them says, for the current grows ever more slowly with the section, and at most
+    // what one power of the section through both rows does.
+    private static bool TryCellOrBetween(AmpacityTable table, OwnWire wire, double column, out double low, out double high)
+    {
+        bool found = TryCell(table, wire, column, out low);
+        high = low;
+        if (found || wire.Conductor.Size is not { } size || !size.TryGetMetric(out MetricSize metric))
+        {
+            return found;
+        }
+
+        double square = metric.NominalArea.SquareMillimeters;
+        List<(double Square, double Amperes)> rows = [];
+        foreach (double row in Rows)
+        {
+            if (table.TryRating(MetricSize.FromSquareMillimeters(row), Celsius(column), out TableRating? rating))
+            {
+                rows.Add((row, rating.Current.Amperes));
+            }
+        }
+
+        if (rows.Count == 0 || square < rows[0].Square || square > rows[^1].Square)
+        {
+            return false;
+        }
+
+        (double Square, double Amperes) under = rows.Last(row => row.Square < square), over = rows.First(row => row.Square > square);
+        low = under.Amperes + ((over.Amperes - under.Amperes) * (square - under.Square) / (over.Square - under.Square));
+        high = under.Amperes * Math.Exp(Math.Log(over.Amperes / under.Amperes) * Math.Log(square / under.Square) / Math.Log(over.Square / under.Square));
+        return true;
     }
 
     private static int Number(Conductor conductor) =>

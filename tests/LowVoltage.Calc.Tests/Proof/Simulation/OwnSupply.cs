@@ -28,10 +28,15 @@ internal static class OwnSupply
 {
     private const double Warm = 20;
 
+    public static bool NothingBetween(CaseGiven given, int index) =>
+        End(given, index) is { } end && given.Mains[index].Before is { } start && Math.Abs(end - start) <= 1e-12;
+
+    private static double? End(CaseGiven given, int index) => index + 1 < given.Mains.Length ? given.Mains[index + 1].Before : given.UpstreamOhms;
+
     public static OwnCircuit Lead(CaseGiven given, int index)
     {
         MainGiven main = given.Mains[index];
-        double? end = index + 1 < given.Mains.Length ? given.Mains[index + 1].Before : given.UpstreamOhms;
+        double? end = End(given, index);
         StretchGiven[] home = main.Back.Type == BackType.Wire && main.Feed.Length > 0 ? [main.Feed[0] with { Meters = main.Back.Meters }] : main.Back.Stretches;
         double wire = main.Feed.Concat(home).Sum(s => new OwnWire(s.Conductor.Value, given.Insulation.Value, given.WallMillimeters).OhmsAt(Warm) * s.Meters / s.Parallel) + main.Back.Ohms;
         CaseGiven lead = given with

@@ -17,7 +17,7 @@ internal sealed partial class Referee
         for (int i = 0; i < given.Mains.Length; i++)
         {
             Referee lead = new(OwnSupply.Lead(given, i));
-            lead.AsLead();
+            lead.AsLead(OwnSupply.NothingBetween(given, i));
             foreach ((string asked, string name) in Names)
             {
                 if (lead.rulings.TryGetValue(asked, out Ruling ruling))
@@ -42,7 +42,7 @@ internal sealed partial class Referee
     }
 
     // The checks of a lead with its device, in service at the most that the device may carry.
-    private void AsLead()
+    private void AsLead(bool nothingBetween)
     {
         OwnFuse fuse = circuit.Fuse!;
         double prospective = circuit.Source.Into(SupplyLevel.Maximum, given.UpstreamOhms ?? 0), service = fuse.Amperes * given.Rules.Loading;
@@ -50,7 +50,12 @@ internal sealed partial class Referee
         rulings["BreakingCapacity"] = Breaks(fuse, prospective);
         if (given.Laid.Length == 0)
         {
-            rulings["FuseProtectsWire"] = new(Say.MustNotPass, fuse.Amperes, 0, "the lead is not stated");
+            // Two devices with the same resistance before them, as stated, have no wire between them.
+            if (!nothingBetween)
+            {
+                rulings["FuseProtectsWire"] = new(Say.MustNotPass, fuse.Amperes, 0, "the lead is not stated");
+            }
+
             return;
         }
 

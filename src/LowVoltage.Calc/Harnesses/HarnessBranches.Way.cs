@@ -1,0 +1,129 @@
+using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Protection;
+using UnitsNet;
+
+namespace LowVoltage.Calc.Harnesses;
+
+/// <content>The way to one end of a zone and back: what is in a row, what is shared, what feeds it.</content>
+internal sealed partial class HarnessBranches
+{
+    private (SegmentState[] Stretches, int Own, double[] Heating) Stretches(ZoneEnd end, double[] behind)
+    {
+        List<SegmentState> own = [], shared = [];
+        List<double> ownHeat = [], sharedHeat = [];
+        foreach (int k in Enumerable.Reverse(end.Path).Concat(end.Back).Where(IsWire))
+        {
+            SegmentState wire = duty.WireOf(k);
+            wire.OtherAmperes = Others(k, behind);
+            (wire.OtherAmperes > 0 ? shared : own).Add(wire);
+            (wire.OtherAmperes > 0 ? sharedHeat : ownHeat).Add(duty.Heat[k]);
+        }
+
+        return ([.. own, .. shared], own.Count, [.. ownHeat, .. sharedHeat]);
+    }
+
+    private double Others(int branch, double[] behind)
+    {
+        double others = sumHeat[branch] - behind[branch];
+        return others > 1e-12 * sumHeat[branch] ? others : 0;
+    }
+
+    private (double Ohms, double Volts) Fixed(ZoneEnd end, double[] behind)
+    {
+        double ohms = end.Fuse >= 0 ? Harness.BranchArray[end.Fuse].FixedOhms : 0, volts = 0;
+        foreach (int k in end.Path)
+        {
+            ohms += Harness.BranchArray[k].FixedOhms;
+        }
+
+        foreach (int k in end.Back)
+        {
+            ohms += Harness.BranchArray[k].FixedOhms;
+            volts += Harness.BranchArray[k].FixedOhms * Others(k, behind);
+        }
+
+        return (ohms, volts);
+    }
+
+    private static (double Ohms, double Volts) Shared(SegmentState[] stretches, int own)
+    {
+        double ohms = 0, volts = 0;
+        for (int i = own; i < stretches.Length; i++)
+        {
+            double its = stretches[i].OhmsAt(stretches[i].HotCelsius(stretches[i].OtherAmperes));
+            ohms += its;
+            volts += its * stretches[i].OtherAmperes;
+        }
+
+        return (ohms, volts);
+    }
+
+    // The source with what lies between it and the fuse in a row; others draw through that too.
+    private SourceNumbers Before(in SourceNumbers source, ZoneEnd end, double[] behind)
+    {
+        double hot = 0, cool = 0, taken = 0;
+        foreach (int k in end.Upstream)
+        {
+            hot += feeding.HotOhms(k);
+            cool += feeding.CoolOhms(k);
+            taken += feeding.HotOhms(k) * Others(k, behind);
+        }
+
+        return source with
+        {
+            MinimumVolts = Math.Max(LeastVolts, source.MinimumVolts - taken),
+            LeastOhms = source.LeastOhms + cool,
+            NominalOhms = source.NominalOhms + (0.5 * (hot + cool)),
+            GreatestOhms = source.GreatestOhms + hot,
+        };
+    }
+
+    // Metres of conductor that no fuse protects between the source and this one; null where they are not known.
+    private double? Unprotected(ZoneEnd end)
+    {
+        double meters = 0;
+        foreach (int k in end.Upstream)
+        {
+            switch (Harness.BranchArray[k])
+            {
+                case HarnessFuse:
+                    return 0;
+                case HarnessWire wire:
+                    meters += wire.Meters;
+                    break;
+                case HarnessResistance { FixedOhms: > 0 }:
+                    return null;
+            }
+        }
+
+        return end.Feed.End == FeedEnd.Source ? meters : null;
+    }
+
+    // Whether current can come from a source to a node without passing a fuse.
+    private bool ReachesSource(int node)
+    {
+        HashSet<int> terminals = [.. Harness.SourceArray.Select(s => Harness.NodeIndex(s.Positive))], seen = [node];
+        Queue<int> waiting = new([node]);
+        while (waiting.Count > 0)
+        {
+            int at = waiting.Dequeue();
+            if (terminals.Contains(at))
+            {
+                return true;
+            }
+
+            for (int k = 0; k < Harness.BranchArray.Length; k++)
+            {
+                bool here = duty.Graph.From[k] == at || duty.Graph.To[k] == at;
+                if (here && Harness.BranchArray[k] is not HarnessFuse && !duty.Open.Contains(k) && seen.Add(duty.Graph.Other(k, at)))
+                {
+                    waiting.Enqueue(duty.Graph.Other(k, at));
+                }
+            }
+        }
+
+        return false;
+    }
+}
