@@ -7,9 +7,6 @@ namespace LowVoltage.Calc.Design;
 /// <summary>Lays out what protects the supply lead: each device with the lead behind it as a branch of its own.</summary>
 internal static class SupplyStages
 {
-    // Two statements of one resistance may differ by the rounding of units.
-    private const double SameShare = 1e-9;
-
     // A standard's own temperature for its resistances.
     private const double StatedCelsius = 20;
 
@@ -50,9 +47,7 @@ internal static class SupplyStages
         {
             Device = device.Rating,
             At = at,
-
-            // The same resistance before both: nothing lies between them. Less before the latter is no statement of that, and stays unjudged.
-            IsWithoutLead = device.Lead is null && endOhms is { } end && device.UpstreamOhms is { } start && Math.Abs(end - start) <= SameShare * start,
+            IsWithoutLead = device.Lead is null && endOhms is { } end && device.UpstreamOhms is { } start && end <= start,
             DistanceMeters = device.DistanceMeters,
             Sheathed = device.Sheathed,
             LetThrough = device.LetThrough?.AmpereSquaredSeconds,
