@@ -1,7 +1,5 @@
-using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
-using LowVoltage.Calc.Protection;
 using UnitsNet;
 
 namespace LowVoltage.Calc.Harnesses;

@@ -1,5 +1,3 @@
-using LowVoltage.Calc.Ampacity;
-using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Networks;

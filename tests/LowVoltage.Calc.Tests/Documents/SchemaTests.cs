@@ -87,85 +87,33 @@ public class SchemaTests
     }
 
     [Fact]
-    public void Schema_OfADesign_RefusesWhatTheReaderRefuses()
-    {
-        int refused = 0;
-        string json = Pieces.Designs().First();
-        foreach (string spoilt in Mutations.Of(json, ""))
-        {
-            DesignDocument.TryRead(spoilt, out _, out IReadOnlyList<DocumentFault> faults);
-            bool shape = faults.Any(fault => fault.IsOfShape);
-            Assert.True(Valid(Design, spoilt) == !shape, $"{spoilt}\n{string.Join('\n', faults)}");
-            refused += shape ? 1 : 0;
-        }
-
-        Assert.True(refused > 500, $"{refused} refused");
-    }
+    public void Schema_OfADesign_RefusesWhatTheReaderRefuses() => Agree(Design, Faults.OfDesign, Mutations.Of(Pieces.Designs().First(), ""), 500);
 
     [Theory]
     [InlineData(HarnessPieces.Van)]
     [InlineData(HarnessPieces.ToBeSized)]
-    public void Schema_OfAHarness_RefusesWhatTheReaderRefuses(string json)
-    {
-        int refused = 0;
-        foreach (string spoilt in Mutations.Of(json, ""))
-        {
-            HarnessDocument.TryRead(spoilt, out _, out IReadOnlyList<DocumentFault> faults);
-            bool shape = faults.Any(fault => fault.IsOfShape);
-            Assert.True(Valid(Harness, spoilt) == !shape, $"{spoilt}\n{string.Join('\n', faults)}");
-            refused += shape ? 1 : 0;
-        }
-
-        Assert.True(refused > 400, $"{refused} refused");
-    }
+    public void Schema_OfAHarness_RefusesWhatTheReaderRefuses(string json) => Agree(Harness, Faults.OfHarness, Mutations.Of(json, ""), 400);
 
     [Fact]
     public void Schema_OfAHarnessResult_RefusesWhatTheReaderRefuses()
     {
-        int refused = 0;
-        foreach (string spoilt in HarnessPieces.Results().SelectMany(json => Mutations.Of(json, "").Where((_, i) => i % 5 == 0)))
-        {
-            HarnessResultDocument.TryRead(spoilt, out _, out IReadOnlyList<DocumentFault> faults);
-            bool shape = faults.Any(fault => fault.IsOfShape);
-            Assert.True(Valid(Result, spoilt) == !shape, $"{spoilt}\n{string.Join('\n', faults)}");
-            refused += shape ? 1 : 0;
-        }
-
-        Assert.True(refused > 300, $"{refused} refused");
+        Agree(Result, Faults.OfResult, HarnessPieces.Results().SelectMany(json => Mutations.Of(json, "").Where((_, i) => i % 5 == 0)), 300);
         Assert.All(HarnessPieces.Results(), json => Assert.True(Valid(Result, json), json));
     }
 
     [Fact]
     public void Schema_OfAFaultAudit_RefusesWhatTheReaderRefuses()
     {
-        int refused = 0;
         string json = HarnessPieces.Audit();
-        foreach (string spoilt in Mutations.Of(json, "").Where((_, i) => i % 3 == 0).Concat(Mutations.Of(json, "faults")))
-        {
-            FaultAuditDocument.TryRead(spoilt, out _, out IReadOnlyList<DocumentFault> faults);
-            bool shape = faults.Any(fault => fault.IsOfShape);
-            Assert.True(Valid(Audit, spoilt) == !shape, $"{spoilt}\n{string.Join('\n', faults)}");
-            refused += shape ? 1 : 0;
-        }
-
-        Assert.True(refused > 700, $"{refused} refused");
+        Agree(Audit, Faults.OfAudit, Mutations.Of(json, "").Where((_, i) => i % 3 == 0).Concat(Mutations.Of(json, "faults")), 700);
         Assert.True(Valid(Audit, json));
     }
 
     [Fact]
     public void Schema_OfASizedHarness_RefusesWhatTheReaderRefuses()
     {
-        int refused = 0;
         string json = HarnessPieces.Design();
-        foreach (string spoilt in Mutations.Of(json, "").Where((_, i) => i < 300 || i % 5 == 0))
-        {
-            HarnessDesignDocument.TryRead(spoilt, out _, out IReadOnlyList<DocumentFault> faults);
-            bool shape = faults.Any(fault => fault.IsOfShape);
-            Assert.True(Valid(HarnessDesign, spoilt) == !shape, $"{spoilt}\n{string.Join('\n', faults)}");
-            refused += shape ? 1 : 0;
-        }
-
-        Assert.True(refused > 300, $"{refused} refused");
+        Agree(HarnessDesign, Faults.OfHarnessDesign, Mutations.Of(json, "").Where((_, i) => i < 300 || i % 5 == 0), 300);
         Assert.True(Valid(HarnessDesign, json));
     }
 
@@ -245,5 +193,54 @@ public class SchemaTests
     {
         using JsonDocument document = JsonDocument.Parse(json);
         return schema.Evaluate(document.RootElement).IsValid;
+    }
+
+    // Schema and reader agree on each document, and more than so many of them are refused.
+    private static void Agree(JsonSchema schema, Func<string, IReadOnlyList<DocumentFault>> read, IEnumerable<string> spoilt, int least)
+    {
+        int refused = 0;
+        foreach (string json in spoilt)
+        {
+            IReadOnlyList<DocumentFault> faults = read(json);
+            bool shape = faults.Any(fault => fault.IsOfShape);
+            Assert.True(Valid(schema, json) == !shape, $"{json}\n{string.Join('\n', faults)}");
+            refused += shape ? 1 : 0;
+        }
+
+        Assert.True(refused > least, $"{refused} refused");
+    }
+
+    /// <summary>What each reader finds wrong.</summary>
+    private static class Faults
+    {
+        internal static IReadOnlyList<DocumentFault> OfDesign(string json)
+        {
+            _ = DesignDocument.TryRead(json, out _, out IReadOnlyList<DocumentFault> faults);
+            return faults;
+        }
+
+        internal static IReadOnlyList<DocumentFault> OfHarness(string json)
+        {
+            _ = HarnessDocument.TryRead(json, out _, out IReadOnlyList<DocumentFault> faults);
+            return faults;
+        }
+
+        internal static IReadOnlyList<DocumentFault> OfResult(string json)
+        {
+            _ = HarnessResultDocument.TryRead(json, out _, out IReadOnlyList<DocumentFault> faults);
+            return faults;
+        }
+
+        internal static IReadOnlyList<DocumentFault> OfAudit(string json)
+        {
+            _ = FaultAuditDocument.TryRead(json, out _, out IReadOnlyList<DocumentFault> faults);
+            return faults;
+        }
+
+        internal static IReadOnlyList<DocumentFault> OfHarnessDesign(string json)
+        {
+            _ = HarnessDesignDocument.TryRead(json, out _, out IReadOnlyList<DocumentFault> faults);
+            return faults;
+        }
     }
 }
