@@ -24,7 +24,7 @@ public partial class WordsTests
         Assert.DoesNotMatch(Dropped(), "The fuse opens. The circuit is open. Undetermined is not a pass.");
     }
 
-    private static Regex Dropped() => new($@"(?<!\w)({string.Join('|', List().Select(word => Regex.Escape(word).Replace(@"\ ", @"\s+(?:///\s+)?", StringComparison.Ordinal)))})(?!\w)", RegexOptions.IgnoreCase);
+    private static Regex Dropped() => new($@"(?<!\w)({string.Join('|', List().Select(word => Regex.Escape(word).Replace(@"\ ", @"\s+(?:///\s+)?", StringComparison.Ordinal)))})(?!\w)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static IEnumerable<string> List()
     {
