@@ -74,9 +74,19 @@ internal sealed class LowerPrepared(PreparedRating first, PreparedRating second)
 
     internal override double RatedAmbientFor(Conductor conductor) => Deciding(conductor).RatedAmbientFor(conductor);
 
+    // The lower current is not always the worse cooling: it may stand for warmer air, or for a cooler conductor.
+    internal override PreparedRating CooledLeast(Conductor conductor)
+    {
+        Ask(conductor);
+        return one == 0 || other == 0 ? Deciding(conductor) : Conductance(first, one, conductor) <= Conductance(second, other, conductor) ? first : second;
+    }
+
     internal override Reference ReferenceFor(Conductor conductor) => Deciding(conductor).ReferenceFor(conductor);
 
     internal override DeratedAmpacity? Derate(Conductor conductor) => Deciding(conductor).Derate(conductor);
+
+    /// <summary>The symbol of the rating by one of the two, once <see cref="Write"/> has written both.</summary>
+    internal Symbol? SymbolOf(PreparedRating basis, RatingLetters letters) => letters.Board.Find(letters.Named(ReferenceEquals(basis, first) ? "I_za" : "I_zb"));
 
     internal override Symbol Write(RatingLetters letters, Conductor conductor, string name)
     {
@@ -106,6 +116,13 @@ internal sealed class LowerPrepared(PreparedRating first, PreparedRating second)
     }
 
     internal override IEnumerable<string> Remarks(Conductor conductor) => first.Remarks(conductor).Concat(second.Remarks(conductor));
+
+    // W/K per metre that a rating stands for.
+    private static double Conductance(PreparedRating basis, double amperes, Conductor conductor)
+    {
+        double limit = basis.LimitCelsiusFor(conductor);
+        return amperes * amperes * conductor.OhmsPerMeterAt(limit) / (limit - basis.RatedAmbientFor(conductor));
+    }
 
     private PreparedRating Deciding(Conductor conductor)
     {

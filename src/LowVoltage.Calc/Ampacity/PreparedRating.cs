@@ -27,6 +27,9 @@ internal abstract class PreparedRating
     /// <summary>Ambient temperature that the rating of one conductor is for, °C.</summary>
     internal virtual double RatedAmbientFor(Conductor conductor) => RatedAmbientCelsius;
 
+    /// <summary>The basis by whose rating a conductor is cooled least: what an overload is counted with.</summary>
+    internal virtual PreparedRating CooledLeast(Conductor conductor) => this;
+
     /// <summary>Continuous current of a conductor here, A; false when the basis says nothing of it.</summary>
     internal abstract bool TryAmperes(Conductor conductor, out double amperes);
 

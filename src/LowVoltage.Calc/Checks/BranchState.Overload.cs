@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Heating;
 using LowVoltage.Calc.Protection;
@@ -13,7 +14,7 @@ internal sealed partial class BranchState
 
     /// <summary>A stretch cooled so that its continuous current brings it to the temperature that the current is rated for, in the air that it is rated for; never better than free in air.</summary>
     /// <remarks>
-    /// The cooling that the rating stands for is then counted in the air where the wire runs. In a shared return the others' current is taken from what the wire
+    /// Of two bases the one that cools it least counts: the lower current is not always the worse cooling, for it may belong to warmer air. The cooling that the rating stands for is then counted in the air where the wire runs. In a shared return the others' current is taken from what the wire
     /// carries: at any current beyond the rest, that leaves the wire hotter than it is.
     /// </remarks>
     internal ref readonly WireLimits LimitsOf(int stretch, OverloadAllowance allowance)
@@ -37,7 +38,8 @@ internal sealed partial class BranchState
         ref readonly SegmentState s = ref stretches[stretch];
         Wire wire = s.Site.WireOf(s.Conductor);
         HeatBalanceKernel free = HeatBalanceKernel.For(wire, s.Site.StillAir());
-        double ratedAmbient = s.Site.Rating.RatedAmbientFor(s.Conductor);
+        (double left, PreparedRating basis) = s.Cooling();
+        double ratedAmbient = basis.RatedAmbientFor(s.Conductor);
         HeatBalanceKernel rated = ratedAmbient.Equals(s.Site.AmbientCelsius) ? free : HeatBalanceKernel.For(wire, s.Site.StillAirAt(ratedAmbient));
         if (s.Parallel > 1)
         {
@@ -46,7 +48,7 @@ internal sealed partial class BranchState
         }
 
         // Where others fill a shared wire nothing is left, which the rating check fails; the least current there is keeps the arithmetic alive.
-        HeatBalanceKernel cooled = WireLimits.Cooled(free, rated, Math.Max(Accept.Least, s.LeftAmperes), s.Site.Rating.LimitCelsiusFor(s.Conductor));
+        HeatBalanceKernel cooled = WireLimits.Cooled(free, rated, Math.Max(Accept.Least, left), basis.LimitCelsiusFor(s.Conductor));
         return WireLimits.Of(cooled, wire, allowance, FaultStartCelsius(stretch));
     }
 }

@@ -112,15 +112,16 @@ internal sealed class OverloadTemperatureCheck()
         sheet.Tell(found.Stretch, "stretch that an overload is hardest on");
         Symbol continuous = sheet.ContinuousOf(found.Stretch);
         Ampacity.RatingLetters letters = sheet.LettersOf(found.Stretch);
+        CoolingSymbols cooling = sheet.Cooling(found.Stretch);
         OverloadSteps steps = new(sheet.Board, new OverloadLetters
         {
             Wire = s.Site.WireOf(s.Conductor),
             Allowance = at.Practice.Overload!,
             Ambient = letters.Ambient,
-            RatedAmbient = letters.AmbientOfRating("θ_za" + letters.Mark, s.Site.Rating.RatedAmbientFor(s.Conductor), s.Site.Rating.ReferenceFor(s.Conductor)),
+            RatedAmbient = cooling.Ambient,
             Continuous = continuous,
-            Rated = sheet.Left(found.Stretch),
-            RatedCelsius = sheet.RatingOf(found.Stretch).Celsius,
+            Rated = cooling.Amperes,
+            RatedCelsius = cooling.Celsius,
             Parallel = s.Parallel,
             Mark = letters.Mark,
             StartsHot = at.FaultStartCelsius(found.Stretch).Equals(continuous.Value),

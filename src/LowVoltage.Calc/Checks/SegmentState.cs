@@ -35,6 +35,14 @@ internal struct SegmentState
     /// <summary>What the other circuits leave of its continuous current, A.</summary>
     internal readonly double LeftAmperes => OtherAmperes == 0 ? RatedAmperes : Math.Max(0, RatedAmperes - OtherAmperes);
 
+    /// <summary>What the others leave of its continuous current by the basis that cools it least, A, and that basis.</summary>
+    internal readonly (double Amperes, PreparedRating Basis) Cooling()
+    {
+        PreparedRating basis = Site.Rating.CooledLeast(Conductor);
+        double left = ReferenceEquals(basis, Site.Rating) ? LeftAmperes : basis.TryAmperes(Conductor, out double one) ? Math.Max(0, (one * Parallel) - OtherAmperes) : 0;
+        return (left, basis);
+    }
+
     internal readonly double Ohms20 => Conductor.OhmsPerMeter20 * Meters / Parallel;
 
     /// <summary>What is not rated, or is heated by others too, counts as hot as the insulation allows: that overstates its resistance.</summary>

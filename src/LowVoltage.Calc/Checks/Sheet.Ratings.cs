@@ -1,5 +1,6 @@
 using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Checks;
@@ -86,20 +87,39 @@ internal sealed partial class Sheet
     internal Symbol Carried(int stretch)
     {
         ref readonly SegmentState s = ref At.Stretches[stretch];
-        Symbol one = ratings[stretch].Amperes;
-        return s.Parallel == 1 ? one : Board.Step(
-            $"current that the {s.Parallel} conductors of {LongName(stretch)} carry", "I_zn" + Text(stretch), (double)s.Parallel * one, s.RatedAmperes, "A", null, "Side by side they share the current, an equal part each.");
+        return Together(stretch, ratings[stretch].Amperes, s.RatedAmperes, "I_zn" + Text(stretch), $"current that the {s.Parallel} conductors of {LongName(stretch)} carry");
     }
 
     /// <summary>What the others leave of a stretch's continuous current.</summary>
-    internal Symbol Left(int stretch)
+    internal Symbol Left(int stretch) => Rest(stretch, Carried(stretch), At.Stretches[stretch].LeftAmperes, "I_left");
+
+    /// <summary>The rating by the basis that cools a stretch least: what an overload is counted with.</summary>
+    internal CoolingSymbols Cooling(int stretch)
     {
         SegmentState s = At.Stretches[stretch];
-        Symbol all = Carried(stretch);
-        return s.OtherAmperes > 0
-            ? Board.Step($"what the other circuits leave of {LongName(stretch)}", "I_left", Formula.Greatest(all - Board.Find("I_o")!, 0), s.LeftAmperes, "A", null)
-            : all;
+        RatingLetters letters = LettersOf(stretch);
+        (double left, PreparedRating basis) = s.Cooling();
+        Symbol ambient = letters.AmbientOfRating("θ_za" + letters.Mark, basis.RatedAmbientFor(s.Conductor), basis.ReferenceFor(s.Conductor));
+        if (s.Site.Rating is not LowerPrepared both || !both.TryAmperes(s.Conductor, out double least) || !basis.TryAmperes(s.Conductor, out double one) || one.Equals(least))
+        {
+            return new CoolingSymbols(Left(stretch), ratings[stretch].Celsius, ambient);
+        }
+
+        Symbol rated = both.SymbolOf(basis, letters)!;
+        Board.State("cooling that an overload is counted with", $"That of {rated.Name}: a larger current, but in air of {Accept.Short(basis.RatedAmbientFor(s.Conductor))} °C it stands for less cooling than {ratings[stretch].Amperes.Name} does.", basis.ReferenceFor(s.Conductor));
+        Symbol all = Together(stretch, rated, one * s.Parallel, "I_zc" + Text(stretch), $"current that the {s.Parallel} conductors of {LongName(stretch)} carry by that");
+        return new CoolingSymbols(Rest(stretch, all, left, "I_lefc"), letters.Rated(letters.Named("θ_zc"), basis.LimitCelsiusFor(s.Conductor), "that rating", basis.ReferenceFor(s.Conductor)), ambient);
     }
+
+    private Symbol Together(int stretch, Symbol one, double all, string name, string sought)
+    {
+        int n = At.Stretches[stretch].Parallel;
+        return n == 1 ? one : Board.Step(sought, name, (double)n * one, all, "A", null, "Side by side they share the current, an equal part each.");
+    }
+
+    private Symbol Rest(int stretch, Symbol all, double left, string name) => At.Stretches[stretch].OtherAmperes > 0
+        ? Board.Step($"what the other circuits leave of {LongName(stretch)}", name, Formula.Greatest(all - Board.Find("I_o")!, 0), left, "A", null)
+        : all;
 
     /// <summary>All the current that heats a stretch.</summary>
     internal Symbol Through(int stretch, Symbol amperes)

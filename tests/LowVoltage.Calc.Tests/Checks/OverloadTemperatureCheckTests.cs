@@ -1,3 +1,4 @@
+using FsCheck.Xunit;
 using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
@@ -32,6 +33,40 @@ public class OverloadTemperatureCheckTests
             "An overload that the fuse does not interrupt overheats the wire: use a smaller fuse, a larger wire, a cooler place, fewer conductors together, or better insulation.",
             CheckCase.AdviceOf(design, CheckKind.OverloadTemperature));
         Assert.Equal(expected == CheckOutcome.Pass, design.Explain().Steps.Single(s => s.Sought == "check: overload temperature").Holds);
+    }
+
+    /// <summary>
+    /// Six wires together in air of 16.6 °C: the table says the lower current (42 A · 0.825 · 0.7 = 24.26 A), but for air of 30 °C; the heat balance says 24.38 A in the air
+    /// where they run, which stands for less cooling. Worked by hand with that: by the time a 20 A fuse must open 32 A the wire is above 95 °C.
+    /// </summary>
+    [Fact]
+    public void LowerCurrentButBetterCooling_TheOtherBasisCounts()
+    {
+        CircuitDesign both = Six(DesignRules.RoadVehicle, 16.6, 6, 0.8), balance = Six(new DesignRules(DesignRules.RoadVehicle) { Ampacity = AmpacityBasis.HeatBalance }, 16.6, 6, 0.8);
+        double rated = balance.Of(CheckKind.ContinuousCurrent).Limit!.Value;
+        FuseRating fuse = FuseSeries.RoadVehicleHighCurrentBlade.SmallestAtLeast(A(20));
+        double reached = Plain.Heated(4.71, 4, 16.6, rated, 70, 70, 32, fuse.OperatingTime(A(32)).Longest.Seconds);
+        Assert.InRange(reached, 96, 160);
+        Assert.Equal(CheckOutcome.Fail, both.Of(CheckKind.OverloadTemperature).Outcome);
+        both.Is(CheckKind.OverloadTemperature, balance.Of(CheckKind.OverloadTemperature).Value!.Value, 95, 1e-12);
+        Assert.Contains(both.Explain().Steps, step => step.Sought == "check: overload temperature" && step.Holds == false);
+    }
+
+    [Property(MaxTest = 300)]
+    public void LowerOfTwoBases_IsNeverCoolerThanEither(byte air, byte loaded, byte way)
+    {
+        double ambient = air % 65, metres = 0.5 + (way / 20.0);
+        int n = 1 + (loaded % 20);
+        CheckResult At(AmpacityBasis basis) => Six(new DesignRules(DesignRules.RoadVehicle) { Ampacity = basis }, ambient, n, metres).Of(CheckKind.OverloadTemperature);
+        CheckResult one = At(AmpacityBasis.RoadVehicleTable), other = At(AmpacityBasis.HeatBalance), both = At(DesignRules.RoadVehicle.Ampacity);
+        string all = $"{ambient} °C, {n} together: {both}; by the table {one}; by the balance {other}";
+        foreach (CheckResult single in new[] { one, other }.Where(result => result.HasNumbers))
+        {
+            Assert.True(single.Outcome != CheckOutcome.Fail || both.Outcome == CheckOutcome.Fail, all);
+
+            // Of a fail the current with the least time to spare is shown, which need not be the hottest.
+            Assert.True(both.Outcome == CheckOutcome.Fail || single.Limit != both.Limit || both.Value >= single.Value - 1e-9, all);
+        }
     }
 
     [Fact]
@@ -92,5 +127,20 @@ public class OverloadTemperatureCheckTests
         CircuitRequirements asked = Asked(3);
         DesignRules rules = new(CheckCase.Overloads) { FusePractice = new FusePractice { Overload = allowance } };
         return CircuitDesigner.Verify(asked, CircuitPath.Create(Segment.Create(RoadVehicle(2.5), M(3)), asked.Return), fuse, rules);
+    }
+
+    private static CircuitDesign Six(DesignRules rules, double ambient, int loaded, double metres)
+    {
+        CircuitRequirements asked = new()
+        {
+            Source = Battery.LeadAcid(A(600), blocksInSeries: 1, stringsInParallel: 1),
+            Load = Load.ConstantCurrent(A(6)),
+            Feed = M(metres),
+            Return = ReturnPath.Wire(M(metres)),
+            Place = new Place { Ambient = C(ambient), LoadedConductors = loaded },
+            Insulation = InsulationMaterial.PolyvinylChloride,
+            Upstream = MilliOhm(20),
+        };
+        return CircuitDesigner.Verify(asked, CircuitPath.Create(Segment.Create(RoadVehicle(4), M(metres)), asked.Return), FuseSeries.RoadVehicleHighCurrentBlade.SmallestAtLeast(A(20)), rules);
     }
 }
