@@ -179,7 +179,8 @@ internal sealed partial class Referee
         // Where the fault does not open the fuse in time, that check says so and this one has nothing to add.
         bool late = far.Seconds > given.Rules.FaultSeconds * 0.97;
         rulings["ShortCircuitTemperature"] = new(late ? Say.CannotSay : excess > 5 ? Say.MustFail : excess < -10 ? Say.MustPass : Say.CannotSay, excess, 0, $"K beyond the limit, place {place}");
-        if (!double.IsNegativeInfinity(one))
+        // A supply that one of the wires carries continuously burns none of them, whether the fuse opens or not.
+        if (!double.IsNegativeInfinity(one) && prospective > circuit.Stretches.Where(s => s.Parallel > 1).Min(s => s.Rating.Known ? s.Rating.High : 0))
         {
             rulings["FaultInOneParallelWire"] = new(one > 5 ? Say.MustFail : one < -10 ? Say.MustPass : Say.CannotSay, one, 0, "K beyond the limit");
         }
