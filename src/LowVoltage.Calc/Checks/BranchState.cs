@@ -292,7 +292,9 @@ internal sealed partial class BranchState
     private void Take(SupplyLevel level, in LoopPoint point, double pathOhms)
     {
         bool disconnects = Source.Action == LimitAction.Disconnects && point.Exists && point.Amperes > Source.LimitAmperes;
-        bool collapses = point.Exists && Source.Collapses(point.Limited);
+
+        // A supply that holds its limit no longer holds its voltage: the load gets less than it is made for, though no part of the path is to blame.
+        bool collapses = point.Exists && point.Limited;
         if (!point.Exists || disconnects || collapses)
         {
             double volts = Source.VoltsAt(level);

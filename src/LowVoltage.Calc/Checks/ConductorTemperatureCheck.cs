@@ -45,13 +45,15 @@ internal sealed class ConductorTemperatureCheck()
             return false;
         }
 
-        if (!at.IsRated)
+        int hottest = Hottest(at, out double celsius, out bool settled);
+
+        // A stretch that gets too hot fails, whatever is unknown of another.
+        if (!at.IsRated && (hottest < 0 || celsius <= at.Stretches[hottest].Site.Insulation.ContinuousCelsius))
         {
             result = Unknown(at.Site.Rating.Reference, CheckSubject.Of((byte)Word.NotRated));
             return true;
         }
 
-        int hottest = Hottest(at, out double celsius, out bool settled);
         InsulationMaterial its = at.Stretches[hottest].Site.Insulation;
         result = Judge(
             celsius, its.ContinuousCelsius, its.Reference,
@@ -118,18 +120,23 @@ internal sealed class ConductorTemperatureCheck()
         return stretch >= 0;
     }
 
-    // The stretch with the least room below its insulation's limit.
+    // The stretch with the least room below its insulation's limit, of those that are rated; −1 where none is.
     private static int Hottest(BranchState at, out double celsius, out bool settled)
     {
-        int hottest = 0;
+        int hottest = -1;
         double least = double.PositiveInfinity;
         celsius = 0;
         settled = true;
         for (int i = 0; i < at.Stretches.Length; i++)
         {
+            if (!at.Stretches[i].IsRated)
+            {
+                continue;
+            }
+
             bool steady = at.TryServiceCelsius(i, out double reached);
             double room = at.Stretches[i].Site.Insulation.ContinuousCelsius - reached;
-            if (room < least)
+            if (room < least || hottest < 0)
             {
                 (least, hottest, celsius, settled) = (room, i, reached, steady);
             }

@@ -15,18 +15,20 @@ internal sealed class ContinuousCurrentCheck()
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         result = default;
-        if (!at.IsRated)
+        int tightest = at.Duty.Exists ? Tightest(at) : -1;
+
+        // A stretch that is overloaded fails, whatever is unknown of another.
+        if (!at.IsRated && (tightest < 0 || at.HeatingIn(tightest) <= at.Stretches[tightest].RatedAmperes))
         {
             result = Unrated(at);
             return true;
         }
 
-        if (!at.Duty.Exists)
+        if (tightest < 0)
         {
             return false;
         }
 
-        int tightest = Tightest(at);
         ref readonly SegmentState s = ref at.Stretches[tightest];
         result = Judge(
             at.HeatingIn(tightest), s.RatedAmperes, s.Site.Rating.ReferenceFor(s.Conductor), new CheckSubject { Stretch = at.NameOf(tightest), Level = at.Duty.Level });
@@ -62,14 +64,20 @@ internal sealed class ContinuousCurrentCheck()
         }
     }
 
+    // Of those that are rated; −1 where none is.
     private static int Tightest(BranchState at)
     {
-        int tightest = 0;
+        int tightest = -1;
         double least = double.PositiveInfinity;
         for (int i = 0; i < at.Stretches.Length; i++)
         {
+            if (!at.Stretches[i].IsRated)
+            {
+                continue;
+            }
+
             double margin = (at.Stretches[i].RatedAmperes - at.HeatingIn(i)) / at.Stretches[i].RatedAmperes;
-            if (margin < least)
+            if (margin < least || tightest < 0)
             {
                 least = margin;
                 tightest = i;

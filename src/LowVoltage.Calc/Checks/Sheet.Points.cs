@@ -43,6 +43,7 @@ internal sealed partial class Sheet
                 OperatingPointSteps steps = new(Board, point, Letters(point, level, mark, own));
                 steps.Write();
                 points.Add((level, point, steps));
+                Fallen(point, level, steps);
             }
         }
     }
@@ -154,6 +155,23 @@ internal sealed partial class Sheet
     }
 
     private static string Mark(SupplyLevel level) => level switch { SupplyLevel.Minimum => "lo", SupplyLevel.Maximum => "hi", _ => "nom" };
+
+    // A supply at its limit: what the load gets there, against what it takes at the supply's own voltage.
+    private void Fallen(OperatingPoint point, SupplyLevel level, OperatingPointSteps steps)
+    {
+        if (Find(CheckKind.PowerDelivery) is not { HasNumbers: true } delivery || level != At.Duty.Level || !point.CurrentLimitReached)
+        {
+            return;
+        }
+
+        Value(delivery.Kind!, Board.Step("power that the load gets at the supply's limit", "P_del", steps.LoadVolts * steps.Current, delivery.Value!.Value, "W", OhmsLaw.Reference));
+        Symbol volts = Source.Volts(level);
+        Symbol wanted = Board.LookUp("current that the load takes at the supply's voltage", "I_want", At.Load.AmperesAt(volts.Value, LoadState.Running), "A", null);
+        if (volts.Value * wanted.Value is var watts && Math.Abs(watts - delivery.Limit!.Value) <= 1e-12 * watts)
+        {
+            Limit(delivery.Kind!, Board.Step("power that the load takes there", "P_want", volts * wanted, watts, "W", OhmsLaw.Reference));
+        }
+    }
 
     // The most that a matched load could take through the path while it is still as cool as the air: an upper bound that a reader can work out.
     private void Missing(OperatingPoint point, SupplyLevel level)

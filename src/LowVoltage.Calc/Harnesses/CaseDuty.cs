@@ -170,7 +170,7 @@ internal sealed class CaseDuty
         }
 
         LoadCondition condition = state.ConditionOf(load);
-        if (condition == LoadCondition.Running && !Melts(state, load))
+        if (condition == LoadCondition.Running && !Melts(state, load) && SupplyReach.Holds(this, state, load))
         {
             return true;
         }
@@ -188,7 +188,7 @@ internal sealed class CaseDuty
         else
         {
             duty.Reason = Array.Exists(state.Disconnected, d => d) ? NoOperatingPoint.SourceDisconnects
-                : state.IsAtLimit ? NoOperatingPoint.SourceLimit
+                : state.IsAtLimit || !SupplyReach.Holds(this, state, load) ? NoOperatingPoint.SourceLimit
                 : NoOperatingPoint.CurrentOutOfReach;
             duty.LargestWatts = Math.Min(volts * Math.Max(0, state.LoadAmperes[load]), duty.WantedWatts * (1 - 1e-9));
         }

@@ -21,7 +21,8 @@ internal sealed class FaultRun(Harness harness, IProgress<double>? progress, Can
         }
 
         progress?.Report(1);
-        return [.. faults.OrderBy(f => f.Rank).ThenByDescending(f => f.Weight)];
+        // In seven digits, so that two faults that weigh the same stand in the order of the harness, whatever rounding says.
+        return [.. faults.OrderBy(f => f.Rank).ThenByDescending(f => (float)f.Weight)];
     }
 
     private void Shorts(FaultCase at)

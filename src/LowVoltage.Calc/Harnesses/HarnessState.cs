@@ -11,6 +11,9 @@ internal sealed class HarnessState(Harness harness, LoadCase used, SegmentState[
     private const double DeadShare = 0.01;
     private const double StarvedShare = 0.999;
 
+    // From here on a current that does not depend on the voltage is whole to 1e-4.
+    private const double BentVolts = 5 * Element.Knee;
+
     internal Harness Harness { get; } = harness;
 
     internal LoadCase Case { get; } = used;
@@ -109,7 +112,10 @@ internal sealed class HarnessState(Harness harness, LoadCase used, SegmentState[
 
         LoadState state = use == LoadUse.Starting ? LoadState.Peak : use == LoadUse.Stalled ? LoadState.LockedRotor : LoadState.Running;
         double wanted = at.Load.LawAt(state).Amperes;
-        bool starved = wanted > 0 && volts < DeadShare * about && LoadAmperes[load] > 1e-6 * wanted && LoadAmperes[load] < StarvedShare * Math.Max(wanted, LoadAmperes[load]);
+
+
+        // What draws the same at any voltage and gets less is starved: its voltage has fallen to where the bend of its law begins.
+        bool starved = wanted > 0 && volts < Math.Max(DeadShare * about, BentVolts) && LoadAmperes[load] > 1e-6 * wanted && LoadAmperes[load] < StarvedShare * Math.Max(wanted, LoadAmperes[load]);
         return starved ? LoadCondition.Starved : Math.Abs(volts) < DeadShare * about ? LoadCondition.Dead : LoadCondition.Running;
     }
 }

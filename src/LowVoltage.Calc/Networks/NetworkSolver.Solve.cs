@@ -32,7 +32,7 @@ internal sealed partial class NetworkSolver
             int worst = end == NetworkEnd.Solved ? WorstOverLimit() : -1;
             if (worst < 0)
             {
-                Report();
+                Report(end == NetworkEnd.Solved);
                 return end;
             }
 
@@ -208,9 +208,14 @@ internal sealed partial class NetworkSolver
         return worst;
     }
 
-    private void Report()
+    private void Report(bool solved)
     {
         Evaluate();
+        if (solved)
+        {
+            Refine();
+        }
+
         SettleSupplies();
         Balance = Largest(f);
         for (int node = 0; node < Volts.Length; node++)

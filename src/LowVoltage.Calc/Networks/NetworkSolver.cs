@@ -51,7 +51,7 @@ internal sealed partial class NetworkSolver
         (positive, negative, entry) = (new int[count], new int[count], new int[count]);
         (across, slope, held, Amperes) = (new double[count], new double[count], new double[count], new double[count]);
         (x, f, step) = (new double[unknowns + 1], new double[unknowns + 1], new double[unknowns + 1]);
-        (highest, kept) = (new double[unknowns + 1], new double[unknowns + 1]);
+        (highest, kept, rest) = (new double[unknowns + 1], new double[unknowns + 1], new double[unknowns + 1]);
         (offset, outflow, Volts) = (new double[shape.Nodes], new double[shape.Nodes], new double[shape.Nodes]);
         TieAmperes = new double[ties.Length];
         Powers = new PowerState[count];

@@ -7,7 +7,7 @@ namespace LowVoltage.Calc.Protection;
 public static partial class FaultClearing
 {
     private const int MostSteps = 200;
-    private const double RootAccuracy = 1e-12;
+    private const double RootAccuracy = 1e-13;
 
     // How often the bound on others' current is drawn closer; the first time wins nearly all of it.
     private const int Refinements = 4;

@@ -17,7 +17,7 @@ namespace LowVoltage.Calc.Protection;
 /// <para>A circuit-breaker's time does not follow a Joule integral. For it, only "more current never opens it later" is used: open at
 /// the first T ≥ t_longest(I(T)).</para>
 /// <para><b>Soonest</b> (for what the fuse lets pass at least). No sooner than at the first, largest current held constant: t_least(I(0)).</para>
-/// <para><b>The answer is the root itself</b>, to 1e-12: on a piece of the curve, t = t₀·(I/I₀)^−p, the need is a power of I(J). Where p ≤ 2 it falls with J and is met
+/// <para><b>The answer is the root itself</b>, to 1e-13: on a piece of the curve, t = t₀·(I/I₀)^−p, the need is a power of I(J). Where p ≤ 2 it falls with J and is met
 /// once. Elsewhere its logarithm, and so the need, is convex in J, since the loop's resistance is a sum of growing exponentials; what the device has had is convex too
 /// (its time) or straight (its Joule integral). Steps by the steepest slope that is possible up to their end never pass the first root.
 /// So the latest time is never beyond the longest time at the current it ends with.</para>

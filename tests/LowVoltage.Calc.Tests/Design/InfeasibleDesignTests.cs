@@ -272,10 +272,13 @@ public class InfeasibleDesignTests
     }
 
     [Fact]
-    public void Supply_AtItsLimit_IsACaution()
+    public void Supply_AtItsLimit_CannotDeliver()
     {
-        CircuitDesign design = CircuitDesigner.Design(Circuit(Load.Resistance(ElectricResistance.FromOhms(1)), Source.CurrentLimited(V(12), A(5)), upstreamMilliOhms: 0), Bench);
-        Assert.StartsWith("The source is at its current limit: the load gets 5 V at 5 A", design.Cautions[0], StringComparison.Ordinal);
+        // 1 Ω takes 12 A and 144 W at 12 V; a supply that holds 5 A leaves it 5 V and 25 W.
+        CircuitDesign design = Nothing(Circuit(Load.Resistance(ElectricResistance.FromOhms(1)), Source.CurrentLimited(V(12), A(5)), upstreamMilliOhms: 0), Bench, CheckKind.PowerDelivery, "stronger source");
+        design.Is(CheckKind.PowerDelivery, 25, 144, 1e-12);
+        Assert.Equal("the load takes more than the source's limit of 5 A", design.Governing.Note);
+        Assert.Contains(design.Cautions, line => line.StartsWith("The source is at its current limit: the load gets 5 V at 5 A", StringComparison.Ordinal));
         CircuitDesign beyond = Nothing(Circuit(Load.ConstantCurrent(A(6)), Source.CurrentLimited(V(12), A(5)), upstreamMilliOhms: 0), Bench, CheckKind.PowerDelivery, "smaller load");
         Assert.Contains("limit of 5 A", beyond.Governing.Note, StringComparison.Ordinal);
         CircuitDesign off = Nothing(Circuit(Load.ConstantCurrent(A(14)), Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(20), A(10))), Bench, CheckKind.PowerDelivery, "smaller load");

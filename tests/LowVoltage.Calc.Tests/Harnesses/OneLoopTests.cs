@@ -12,7 +12,7 @@ public class OneLoopTests
         int compared = 0;
         Dictionary<string, int> differ = [];
         List<string> shown = [];
-        for (int n = 0; n < 600; n++)
+        for (int n = 0; n < 2000; n++)
         {
             if (OneLoop.Draw(1129, n) is not { } loop)
             {
@@ -83,5 +83,5 @@ public class OneLoopTests
     }
 
     // A drop is the difference of two voltages: what rounding leaves of those.
-    private static bool Near(double? a, double? b, double scale = 0) => a is { } x && b is { } y ? Math.Abs(x - y) <= 5e-12 * Math.Max(scale, Math.Max(Math.Abs(x), Math.Abs(y))) : a is null && b is null;
+    private static bool Near(double? a, double? b, double scale = 0) => a is { } x && b is { } y ? Math.Abs(x - y) <= 1e-12 * Math.Max(scale, Math.Max(Math.Abs(x), Math.Abs(y))) : a is null && b is null;
 }
