@@ -33,7 +33,7 @@ internal sealed class HeatBalanceAmpacity : AmpacityBasis
     }
 }
 
-/// <summary>The heat balance in one place. Remembers the last conductor asked: one instance serves one call of the designer.</summary>
+/// <summary>The heat balance in one place. Remembers the last conductor asked: one instance serves one call of the designer, or one wire of a harness, whose conductor several threads may ask for.</summary>
 internal sealed class HeatBalancePrepared(Site at, Surroundings? air) : PreparedRating
 {
     private const double Margin = 1 - Heating.HeatBalance.Margin;
@@ -82,10 +82,10 @@ internal sealed class HeatBalancePrepared(Site at, Surroundings? air) : Prepared
 
     private ref readonly HeatBalanceKernel Kernel(Conductor conductor)
     {
-        if (!ReferenceEquals(conductor, last))
+        if (!ReferenceEquals(conductor, Volatile.Read(ref last)))
         {
             kernel = Make(conductor);
-            last = conductor;
+            Volatile.Write(ref last, conductor);
         }
 
         return ref kernel;

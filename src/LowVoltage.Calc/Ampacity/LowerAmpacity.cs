@@ -42,7 +42,7 @@ internal sealed class LowerAmpacity : AmpacityBasis
     }
 }
 
-/// <summary>Two prepared bases, the lower of which counts. Remembers the last conductor asked: one instance serves one call of the designer.</summary>
+/// <summary>Two prepared bases, the lower of which counts. Remembers the last conductor asked: one instance serves one call of the designer, or one wire of a harness, whose conductor several threads may ask for.</summary>
 internal sealed class LowerPrepared(PreparedRating first, PreparedRating second) : PreparedRating
 {
     private Conductor? last;
@@ -132,13 +132,13 @@ internal sealed class LowerPrepared(PreparedRating first, PreparedRating second)
 
     private void Ask(Conductor conductor)
     {
-        if (ReferenceEquals(conductor, last))
+        if (ReferenceEquals(conductor, Volatile.Read(ref last)))
         {
             return;
         }
 
         one = first.TryAmperes(conductor, out double a) ? a : 0;
         other = second.TryAmperes(conductor, out double b) ? b : 0;
-        last = conductor;
+        Volatile.Write(ref last, conductor);
     }
 }

@@ -15,6 +15,7 @@ public sealed partial class Harness
     private readonly Dictionary<string, int> sourceIndices;
     private readonly Dictionary<string, int> loadIndices;
     private HarnessGraph? graph;
+    private HarnessElements? elements;
 
     internal Harness(HarnessParts parts)
     {
@@ -87,7 +88,7 @@ public sealed partial class Harness
         _ = SourceNumbers.Check(level, nameof(level));
         HarnessMistakes.RefuseUnknown(this, used, nameof(loadCase));
         RequireSized();
-        HarnessNetwork network = new(this, used, HarnessChange.None);
+        HarnessNetwork network = new(this, ElementsOf(used), HarnessChange.None);
         return new HarnessSolution(this, used, level, network.Solve(level));
     }
 
@@ -161,6 +162,19 @@ public sealed partial class Harness
         {
             throw new InvalidOperationException($"These fuses have no rating yet: {HarnessName.List(open)}. State one, or have the harness sized.");
         }
+    }
+
+    // Those of the load case asked last are kept: the levels of a supply, and what is asked again and again, need the order of elimination once. Two threads may both find them, alike.
+    private HarnessElements ElementsOf(LoadCase used)
+    {
+        HarnessElements? known = Volatile.Read(ref elements);
+        if (!ReferenceEquals(known?.Case, used))
+        {
+            known = new HarnessElements(this, used, HarnessChange.None, null);
+            Volatile.Write(ref elements, known);
+        }
+
+        return known!;
     }
 
     private static LoadCase[] UsualCases(HarnessLoad[] loads) =>

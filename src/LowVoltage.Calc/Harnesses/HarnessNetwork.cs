@@ -14,64 +14,40 @@ namespace LowVoltage.Calc.Harnesses;
 /// </remarks>
 internal sealed partial class HarnessNetwork
 {
-    private const int Gone = -1;
     private const int MostRounds = 60;
 
     private readonly Harness harness;
     private readonly LoadCase used;
     private readonly HarnessChange change;
-    private readonly SegmentState[] wires;
-    private readonly (int Element, int Tie)[] ofBranch;
-    private readonly (int Element, int Tie)[] ofSource;
-    private readonly (int First, int Count)[] ofLoad;
-    private readonly HarnessGraph graph;
+    private readonly HarnessElements plan;
     private readonly NetworkSolver solver;
     private readonly double[] factors;
     private NetworkSolver? heat;
 
+    /// <param name="harness">The harness.</param>
+    /// <param name="used">The load case.</param>
+    /// <param name="change">What is different from the harness as stated.</param>
     /// <param name="rated">The wires of this load case where they are known already.</param>
     internal HarnessNetwork(Harness harness, LoadCase used, HarnessChange change, SegmentState[]? rated = null)
+        : this(harness, new HarnessElements(harness, used, change, rated), change)
+    {
+    }
+
+    /// <param name="harness">The harness.</param>
+    /// <param name="plan">Its elements in a load case.</param>
+    /// <param name="change">What is different from the harness as stated.</param>
+    internal HarnessNetwork(Harness harness, HarnessElements plan, HarnessChange change)
     {
         this.harness = harness;
-        this.used = used;
         this.change = change;
-        wires = rated ?? HarnessWires.StatesOf(harness, used);
-        factors = [.. Enumerable.Repeat(1.0, wires.Length)];
-        ofBranch = new (int, int)[harness.BranchArray.Length];
-        ofSource = new (int, int)[harness.SourceArray.Length];
-        ofLoad = new (int, int)[harness.LoadArray.Length];
-        List<Element> elements = [];
-        List<Tie> ties = [];
-        int[] open = OpenBranches(harness, used, change);
-        graph = open.Length == 0 ? harness.Graph : HarnessGraph.Of(harness, open);
-        AddBranches(elements, ties, open);
-        AddSources(elements, ties);
-        AddLoads(elements);
-        ShortElement = Gone;
-        if (change.Short is { } fault)
-        {
-            (ShortElement, ShortTie) = fault.Ohms > 0 ? (elements.Count, Gone) : (Gone, ties.Count);
-            if (fault.Ohms > 0)
-            {
-                elements.Add(Element.Resistance(fault.A, fault.B, fault.Ohms));
-            }
-            else
-            {
-                ties.Add(new Tie(fault.A, fault.B, 0));
-            }
-        }
-
-        Element[] all = [.. elements];
-        Tie[] tied = [.. ties];
-        solver = new NetworkSolver(NetworkShape.Create(harness.Nodes.Count, harness.NodeIndex(harness.Reference), all, tied), all, tied);
+        this.plan = plan;
+        used = plan.Case;
+        factors = [.. Enumerable.Repeat(1.0, plan.Wires.Length)];
+        solver = new NetworkSolver(plan.Shape, plan.All, plan.Ties);
     }
 
     internal static bool IsIdeal(in SourceNumbers numbers) =>
         (numbers.GreatestOhms == 0 || numbers.LeastOhms == 0) && double.IsInfinity(numbers.HeldAmperes);
-
-    private int ShortElement { get; }
-
-    private int ShortTie { get; } = Gone;
 
     /// <summary>Solves at a supply level.</summary>
     internal HarnessState Solve(SupplyLevel level)
@@ -107,11 +83,11 @@ internal sealed partial class HarnessNetwork
     /// <summary>Changes the resistance of every branch that has one; only where wires do not follow their current.</summary>
     internal void SetOhms(double[] ohms)
     {
-        for (int k = 0; k < ofBranch.Length; k++)
+        for (int k = 0; k < plan.OfBranch.Length; k++)
         {
-            if (ofBranch[k].Element >= 0)
+            if (plan.OfBranch[k].Element >= 0)
             {
-                solver.Elements[ofBranch[k].Element].B = 1 / ohms[k];
+                solver.Elements[plan.OfBranch[k].Element].B = 1 / ohms[k];
             }
         }
     }
@@ -126,22 +102,22 @@ internal sealed partial class HarnessNetwork
     private HarnessState SolveOnce(SupplyLevel level)
     {
         NetworkEnd end = solver.Solve();
-        HarnessState state = new(harness, used, wires)
+        HarnessState state = new(harness, used, plan.Wires)
         {
             Level = level,
             End = end,
             Volts = [.. solver.Volts],
             Grounds = solver.Grounds,
-            Amperes = [.. ofBranch.Select(Through)],
-            SourceAmperes = [.. ofSource.Select(at => 0 - Through(at))],
-            Disconnected = [.. ofSource.Select(at => at.Element >= 0 && solver.IsDisconnected(at.Element))],
-            LoadAmperes = [.. ofLoad.Select(at => Sum(at))],
-            LoadPowers = [.. ofLoad.Select(at => WorstPower(at))],
-            ShortAmperes = Through((ShortElement, ShortTie)),
+            Amperes = [.. plan.OfBranch.Select(Through)],
+            SourceAmperes = [.. plan.OfSource.Select(at => 0 - Through(at))],
+            Disconnected = [.. plan.OfSource.Select(at => at.Element >= 0 && solver.IsDisconnected(at.Element))],
+            LoadAmperes = [.. plan.OfLoad.Select(at => Sum(at))],
+            LoadPowers = [.. plan.OfLoad.Select(at => WorstPower(at))],
+            ShortAmperes = Through((plan.ShortElement, plan.ShortTie)),
             Balance = solver.Balance,
             Share = solver.Share,
             DroppedOut = solver.DroppedOut,
-            Hardest = Array.FindIndex(ofLoad, at => solver.Hardest >= at.First && solver.Hardest < at.First + at.Count),
+            Hardest = Array.FindIndex(plan.OfLoad, at => solver.Hardest >= at.First && solver.Hardest < at.First + at.Count),
             Steps = solver.Steps,
         };
         Balance(state);
@@ -158,7 +134,7 @@ internal sealed partial class HarnessNetwork
         }
 
         double[] leaves = new double[harness.Nodes.Count];
-        for (int k = 0; k < ofLoad.Length; k++)
+        for (int k = 0; k < plan.OfLoad.Length; k++)
         {
             leaves[harness.NodeIndex(harness.LoadArray[k].Positive)] += state.LoadAmperes[k];
             leaves[harness.NodeIndex(harness.LoadArray[k].Negative)] -= state.LoadAmperes[k];
@@ -170,23 +146,23 @@ internal sealed partial class HarnessNetwork
             leaves[fault.B] -= state.ShortAmperes;
         }
 
-        for (int k = 0; k < ofBranch.Length; k++)
+        for (int k = 0; k < plan.OfBranch.Length; k++)
         {
-            if (!graph.IsFedFromOneEnd(k, out _))
+            if (!plan.Graph.IsFedFromOneEnd(k, out _))
             {
                 // In a ring or between sources: what the solver found leaves its nodes like any other current.
-                leaves[graph.From[k]] += state.Amperes[k];
-                leaves[graph.To[k]] -= state.Amperes[k];
+                leaves[plan.Graph.From[k]] += state.Amperes[k];
+                leaves[plan.Graph.To[k]] -= state.Amperes[k];
             }
         }
 
-        for (int n = graph.Order.Length - 1; n >= 0; n--)
+        for (int n = plan.Graph.Order.Length - 1; n >= 0; n--)
         {
-            int node = graph.Order[n], branch = graph.FeedOf(node);
+            int node = plan.Graph.Order[n], branch = plan.Graph.FeedOf(node);
             if (branch >= 0)
             {
-                state.Amperes[branch] = graph.To[branch] == node ? leaves[node] : 0 - leaves[node];
-                leaves[graph.Other(branch, node)] += leaves[node];
+                state.Amperes[branch] = plan.Graph.To[branch] == node ? leaves[node] : 0 - leaves[node];
+                leaves[plan.Graph.Other(branch, node)] += leaves[node];
             }
         }
     }
@@ -215,11 +191,4 @@ internal sealed partial class HarnessNetwork
 
         return worst;
     }
-
-    private LoadState StateOf(HarnessLoad load) => used.UseOf(load.Id) switch
-    {
-        LoadUse.Starting => LoadState.Peak,
-        LoadUse.Stalled => LoadState.LockedRotor,
-        _ => LoadState.Running,
-    };
 }

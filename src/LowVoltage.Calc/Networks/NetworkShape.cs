@@ -9,8 +9,9 @@ namespace LowVoltage.Calc.Networks;
 /// </remarks>
 internal sealed class NetworkShape
 {
-    private NetworkShape(int nodes, TieForest forest, int[] grounds, int[] slots, SymmetricPattern pattern)
+    private NetworkShape(int nodes, TieForest forest, int[] grounds, int[] slots, SymmetricPattern pattern, int[] entries)
     {
+        Entries = entries;
         Nodes = nodes;
         Forest = forest;
         Grounds = grounds;
@@ -29,6 +30,9 @@ internal sealed class NetworkShape
     internal int[] Slots { get; }
 
     internal SymmetricPattern Pattern { get; }
+
+    /// <summary>The place in the matrix of what each element couples; one beyond the last where it couples nothing.</summary>
+    internal int[] Entries { get; }
 
     /// <param name="nodes">Number of nodes.</param>
     /// <param name="reference">The node whose voltage is zero.</param>
@@ -58,7 +62,14 @@ internal sealed class NetworkShape
             placed[node] = own < 0 ? count : pattern.Position[own];
         }
 
-        return new NetworkShape(nodes, forest, grounds, placed, pattern);
+        int[] entries = new int[elements.Length];
+        for (int k = 0; k < entries.Length; k++)
+        {
+            int a = placed[elements[k].Positive], b = placed[elements[k].Negative];
+            entries[k] = a == b || a == count || b == count ? pattern.Rows.Length : pattern.EntryOf(a, b);
+        }
+
+        return new NetworkShape(nodes, forest, grounds, placed, pattern, entries);
     }
 
     private static List<(int A, int B)> Meetings(Element[] elements, TieForest forest, int[] slots)

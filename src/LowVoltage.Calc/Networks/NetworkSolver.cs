@@ -48,7 +48,7 @@ internal sealed partial class NetworkSolver
         Elements = [.. elements];
         factor = new SymmetricFactor(shape.Pattern);
         int count = elements.Length, unknowns = shape.Pattern.Count;
-        (positive, negative, entry) = (new int[count], new int[count], new int[count]);
+        (positive, negative, entry) = (new int[count], new int[count], shape.Entries);
         (across, slope, held, Amperes) = (new double[count], new double[count], new double[count], new double[count]);
         (x, f, step) = (new double[unknowns + 1], new double[unknowns + 1], new double[unknowns + 1]);
         (highest, kept, rest) = (new double[unknowns + 1], new double[unknowns + 1], new double[unknowns + 1]);
@@ -58,8 +58,8 @@ internal sealed partial class NetworkSolver
         disconnected = new bool[count];
         for (int k = 0; k < count; k++)
         {
-            int a = positive[k] = shape.Slots[elements[k].Positive], b = negative[k] = shape.Slots[elements[k].Negative];
-            entry[k] = a == b || a == unknowns || b == unknowns ? shape.Pattern.Rows.Length : shape.Pattern.EntryOf(a, b);
+            positive[k] = shape.Slots[elements[k].Positive];
+            negative[k] = shape.Slots[elements[k].Negative];
         }
     }
 
