@@ -24,8 +24,11 @@ public class HarnessBenchmarks
         }
     }
 
-    [Benchmark(Description = "Solve a harness, the order of elimination included", Baseline = true)]
+    [Benchmark(Description = "Solve a harness once more", Baseline = true)]
     public HarnessSolution Solve() => harness.Solve(SupplyLevel.Minimum);
+
+    [Benchmark(Description = "Solve a harness in a load case that is new to it, the order of elimination included")]
+    public HarnessSolution SolveAnew() => harness.Solve(SupplyLevel.Minimum, LoadCase.Create("all on once more"));
 
     [Benchmark(Description = "Verify a harness")]
     public HarnessVerification Verify() => HarnessDesigner.Verify(harness);
