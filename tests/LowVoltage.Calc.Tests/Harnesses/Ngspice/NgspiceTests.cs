@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Harnesses;
 
 namespace LowVoltage.Calc.Tests.Harnesses.Ngspice;
