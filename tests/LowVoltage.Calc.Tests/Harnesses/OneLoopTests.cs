@@ -1,3 +1,4 @@
+using System.Globalization;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Harnesses;
 
@@ -6,13 +7,16 @@ namespace LowVoltage.Calc.Tests.Harnesses;
 /// <summary>A circuit is a harness of one loop: the same answers, the same words.</summary>
 public class OneLoopTests
 {
+    // LOWVOLTAGE_LOOPS=50000 dotnet test --filter OneLoopTests draws as many as wanted.
+    private static int Circuits => int.TryParse(Environment.GetEnvironmentVariable("LOWVOLTAGE_LOOPS"), NumberStyles.None, CultureInfo.InvariantCulture, out int wanted) ? wanted : 2000;
+
     [Fact]
     public void Verify_RandomCircuits_SayTheSameAsTheCircuit()
     {
         int compared = 0;
         Dictionary<string, int> differ = [];
         List<string> shown = [];
-        for (int n = 0; n < 2000; n++)
+        for (int n = 0; n < Circuits; n++)
         {
             if (OneLoop.Draw(1129, n) is not { } loop)
             {
