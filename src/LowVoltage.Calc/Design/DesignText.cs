@@ -10,6 +10,9 @@ namespace LowVoltage.Calc.Design;
 /// <summary>The words of a design: written only when asked for.</summary>
 internal static class DesignText
 {
+    // A load that states no least voltage and gets less than this share of the nominal one gets a caution. Common practice, no published source.
+    private const double WeakShare = 0.8;
+
     internal static string Summary(CircuitDesign design)
     {
         string chosen = design.Fuse is { } fuse ? $"{design.Wire} with {fuse}" : $"{design.Wire} without a fuse";
@@ -123,7 +126,17 @@ internal static class DesignText
     private static IEnumerable<string> LoadRemarks(CircuitDesign design) => new[] { design.SupplyRange.Minimum, design.SupplyRange.Nominal, design.SupplyRange.Maximum }
         .Where(point => point.Exists)
         .Select(point => design.Requirements.Load.RemarkAt(point.LoadVolts, LoadState.Running))
-        .OfType<string>();
+        .OfType<string>()
+        .Distinct();
+
+    // A source that is too weak for its load is no fault of the wiring: the drop counts what is lost in the path alone.
+    private static string? WeakSource(CircuitDesign design)
+    {
+        double nominal = design.Requirements.Source.Numbers.NominalVolts;
+        return design.SupplyRange.Minimum is { Exists: true } least && least.LoadVolts < WeakShare * nominal && design.Find(CheckKind.LoadVoltage) is null
+            ? $"At the lowest supply voltage the load gets {Accept.Short(least.LoadVolts)} V of {Accept.Text(nominal)} V, mostly because of the source. Whether it works with that was not asked: state the least voltage that it needs."
+            : null;
+    }
 
     internal static IReadOnlyList<string> Cautions(CircuitDesign design)
     {
@@ -131,6 +144,11 @@ internal static class DesignText
         if (AtLimit(design.SupplyRange) is { } limited)
         {
             lines.Insert(0, $"The source is at its current limit: the load gets {Accept.Text(limited.LoadVolts)} V at {Accept.Text(limited.Amperes)} A, not what it asks for.");
+        }
+
+        if (WeakSource(design) is { } weak)
+        {
+            lines.Insert(0, weak);
         }
 
         if (design.Verdict != Verdict.Pass)

@@ -53,13 +53,20 @@ internal sealed partial class HarnessNetwork
     internal HarnessState Solve(SupplyLevel level)
     {
         SetSources(level);
-        for (int k = 0; k < factors.Length; k++)
+        bool duty = change.Ohms is null && HasDuty();
+        if (duty)
         {
-            factors[k] = 1;
+            SetFactors(1);
         }
 
-        bool duty = change.Ohms is null && HasDuty();
         HarnessState state = SolveOnce(level);
+        if (duty && (!state.Exists || Array.Exists(state.Disconnected, gone => gone)))
+        {
+            // Wires as warm as if the loads never paused may be too much for it; as cool as the air they are not warmer than they are.
+            SetFactors(0);
+            state = SolveOnce(level);
+        }
+
         for (int round = 0; duty && state.Exists && round < MostRounds; round++)
         {
             double moved = FindHeat(state);
@@ -78,6 +85,16 @@ internal sealed partial class HarnessNetwork
         }
 
         return state;
+    }
+
+    private void SetFactors(double factor)
+    {
+        for (int k = 0; k < factors.Length; k++)
+        {
+            factors[k] = factor;
+        }
+
+        SetWires();
     }
 
     /// <summary>Changes the resistance of every branch that has one; only where wires do not follow their current.</summary>

@@ -197,8 +197,9 @@ internal sealed partial class NetworkSolver
 
     private int WorstOverLimit()
     {
+        // A source that gives just its limit stays.
         int worst = -1;
-        double most = 1;
+        double most = 1 + 1e-9;
         for (int k = 0; k < Elements.Length; k++)
         {
             double share = disconnected[k] || Elements[k].Off ? 0 : Math.Abs(Amperes[k]) / Elements[k].Trips;

@@ -272,6 +272,19 @@ public class InfeasibleDesignTests
     }
 
     [Fact]
+    public void WeakSource_WithoutALeastVoltage_IsACaution()
+    {
+        CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(3)), Source.BehindResistance(V(12), ElectricResistance.FromOhms(0.9)), upstreamMilliOhms: 0), Bench);
+
+        // 12 V − 3 A · 0.9 Ω = 9.3 V, less what the path drops.
+        Assert.Contains(design.Cautions, line => line.StartsWith("At the lowest supply voltage the load gets 9.", StringComparison.Ordinal) && line.Contains("V of 12 V", StringComparison.Ordinal));
+        CircuitDesign stated = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(3)).WithMinimumVoltage(V(8)), Source.BehindResistance(V(12), ElectricResistance.FromOhms(0.9)), upstreamMilliOhms: 0), Bench);
+        Assert.DoesNotContain(stated.Cautions, line => line.StartsWith("At the lowest supply voltage", StringComparison.Ordinal));
+        CircuitDesign stiff = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(3)), Source.BehindResistance(V(12), ElectricResistance.FromOhms(0.1)), upstreamMilliOhms: 0), Bench);
+        Assert.DoesNotContain(stiff.Cautions, line => line.StartsWith("At the lowest supply voltage", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Supply_AtItsLimit_CannotDeliver()
     {
         // 1 Ω takes 12 A and 144 W at 12 V; a supply that holds 5 A leaves it 5 V and 25 W.

@@ -40,6 +40,20 @@ public class OneLoopTests
         Assert.True(compared > 300);
     }
 
+    /// <summary>
+    /// A pack that disconnects just above what its converter draws when the wires are as warm as its pauses let them be, and a motor that draws just what its pack gives:
+    /// both were counted as disconnected.
+    /// </summary>
+    [Theory]
+    [InlineData(15891)]
+    [InlineData(16399)]
+    public void LoadNextToTheLimit_StaysConnected(int number)
+    {
+        OneLoop loop = OneLoop.Draw(1129, number)!;
+        Assert.DoesNotContain(loop.Circuit.Checks, check => check.Kind == CheckKind.PowerDelivery);
+        Assert.Empty(Differences(loop.Circuit, HarnessDesigner.Verify(loop.Harness)));
+    }
+
     private static IEnumerable<string> Differences(CircuitDesign circuit, HarnessVerification harness)
     {
         Dictionary<string, HarnessCheck> worst = [];
