@@ -37,6 +37,8 @@ internal sealed class PowerDeliveryCheck()
         _ => "more power than can come through this wire",
     };
 
-    internal override string Advice(in CheckResult result, BranchState at) =>
-        "The load cannot get the power it needs: use a shorter run, a larger wire, a higher supply voltage, fewer or better joints, a stronger source, or a smaller load.";
+    // What a source refuses no wire brings.
+    internal override string Advice(in CheckResult result, BranchState at) => (NoOperatingPoint)result.NoteKind is NoOperatingPoint.SourceLimit or NoOperatingPoint.SourceDisconnects
+        ? "The source does not give the current that the load takes: use a stronger source, or a smaller load."
+        : "The load cannot get the power it needs: use a shorter run, a larger wire, a higher supply voltage, fewer or better joints, a stronger source, or a smaller load.";
 }
