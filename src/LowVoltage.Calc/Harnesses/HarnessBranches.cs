@@ -20,6 +20,12 @@ internal sealed partial class HarnessBranches
     private readonly double[] loadHeat;
     private readonly double[] sumHeat;
 
+    // What each load's current passes, there and back.
+    private readonly int[][] ways;
+
+    // Of the loads behind one fuse, while that is laid out; zero otherwise.
+    private readonly double[] behindHeat;
+
     internal HarnessBranches(CaseDuty duty)
     {
         this.duty = duty;
@@ -28,6 +34,8 @@ internal sealed partial class HarnessBranches
         loadHeat = new double[harness.LoadArray.Length];
         LoadDuties = new WireDuty[loadHeat.Length];
         sumHeat = new double[harness.BranchArray.Length];
+        behindHeat = new double[sumHeat.Length];
+        ways = [.. harness.LoadArray.Select(load => (int[])[.. duty.Graph.WayFrom(harness.NodeIndex(load.Positive)).Branches, .. duty.Graph.WayFrom(harness.NodeIndex(load.Negative)).Branches])];
         for (int k = 0; k < loadHeat.Length; k++)
         {
             WireDuty of = LoadDuties[k] = DutyOf(k);
@@ -38,7 +46,7 @@ internal sealed partial class HarnessBranches
         delivers = [.. Enumerable.Repeat(duty.Exists, sumHeat.Length)];
         foreach (int k in Enumerable.Range(0, loadHeat.Length).Where(k => !LoadDuties[k].Exists && duty.IsOn(k)))
         {
-            foreach (int branch in WaysOf(k))
+            foreach (int branch in ways[k])
             {
                 delivers[branch] = false;
             }
@@ -144,12 +152,25 @@ internal sealed partial class HarnessBranches
             return null;
         }
 
-        double[] behind = new double[sumHeat.Length];
         foreach (int k in end.Behind)
         {
-            AddHeat(behind, k);
+            AddHeat(behindHeat, k);
         }
 
+        BranchState? state = OfFuse(end, load, starts, single, source, behindHeat);
+        foreach (int k in end.Behind)
+        {
+            foreach (int branch in ways[k])
+            {
+                behindHeat[branch] = 0;
+            }
+        }
+
+        return state;
+    }
+
+    private BranchState? OfFuse(ZoneEnd end, Load load, int starts, int single, in SourceNumbers source, double[] behind)
+    {
         (SegmentState[] stretches, int own, double[] heating) = Stretches(end, behind);
         if (stretches.Length == 0)
         {
@@ -178,33 +199,30 @@ internal sealed partial class HarnessBranches
 
     private void AddHeat(double[] sums, int load)
     {
-        foreach (int k in WaysOf(load))
+        foreach (int k in ways[load])
         {
             sums[k] += loadHeat[load];
         }
     }
 
-    private IEnumerable<int> WaysOf(int load) =>
-        duty.Graph.WayFrom(Harness.NodeIndex(Harness.LoadArray[load].Positive)).Branches.Concat(duty.Graph.WayFrom(Harness.NodeIndex(Harness.LoadArray[load].Negative)).Branches);
-
     // A load that gets nothing and is alone on its way is told with the numbers of a circuit: how much power could come through.
     private WireDuty DutyOf(int load)
     {
         WireDuty of = duty.DutyOf(load);
-        if (of.Exists || !duty.IsOn(load) || !WaysOf(load).All(k => duty.Zones.LoadsBehind(k) == 1))
+        if (of.Exists || !duty.IsOn(load) || !ways[load].All(k => duty.Zones.LoadsBehind(k) == 1))
         {
             return of;
         }
 
         HarnessLoad at = Harness.LoadArray[load];
         FeedWay feed = duty.Graph.WayFrom(Harness.NodeIndex(at.Positive)), back = duty.Graph.WayFrom(Harness.NodeIndex(at.Negative));
-        SegmentState[] stretches = [.. WaysOf(load).Where(IsWire).Select(duty.WireOf)];
+        SegmentState[] stretches = [.. ways[load].Where(IsWire).Select(duty.WireOf)];
         if (feeding.Single(feed, back) is not (>= 0 and int k) || stretches.Length == 0)
         {
             return of;
         }
 
-        double fixedOhms = WaysOf(load).Sum(b => Harness.BranchArray[b].FixedOhms);
+        double fixedOhms = ways[load].Sum(b => Harness.BranchArray[b].FixedOhms);
         BranchState alone = New(Harness.SourceArray[k].Source!.Numbers, at.Load, stretches[0].Site, stretches, stretches.Length, null, fixedOhms: fixedOhms, ownFixedOhms: fixedOhms);
         return alone.Duty.Exists ? of : alone.Duty;
     }
