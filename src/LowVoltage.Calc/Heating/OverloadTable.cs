@@ -23,7 +23,7 @@ internal readonly ref struct OverloadTable
     /// <param name="capacity">Heat capacity, J/(m·K).</param>
     /// <param name="start">Conductor temperature at the start, °C; not below the one without current.</param>
     /// <param name="limit">Conductor temperature to reach, °C.</param>
-    internal OverloadTable(Span<double> room, in HeatBalanceKernel heat, double capacity, double start, double limit)
+    internal OverloadTable(Span<double> room, scoped in HeatBalanceKernel heat, double capacity, double start, double limit)
     {
         isStraight = heat.Conductance > 0;
         if (isStraight)

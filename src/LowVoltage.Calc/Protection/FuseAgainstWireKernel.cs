@@ -137,28 +137,20 @@ internal static partial class FuseAgainstWireKernel
             return best;
         }
 
+        Search search = new(longest, least, prospective, stepped, accuracy);
         int half = room.Length / 2;
+        if (half > OverloadTable.DoublesFor(Coarse) && longest.Count <= MostPiecesRanked)
+        {
+            Ranked(search, wire, room, ref best);
+            return best;
+        }
+
         OverloadTable overload = new(room.Slice(0, half), wire.Heat, wire.Capacity, wire.StartCelsius, wire.OverloadCelsius);
         OverloadTable fault = new(room.Slice(half), wire.Heat, wire.Capacity, wire.StartCelsius, wire.ShortCircuitCelsius);
-        for (int i = 0; i < longest.Count && longest.X(i) <= prospective; i++)
+        for (int i = 0; i < longest.Count; i++)
         {
-            double end = i + 1 < longest.Count ? Math.Min(longest.X(i + 1), prospective) : prospective;
-            if (end < least)
-            {
-                continue;
-            }
-
-            Piece piece = new Piece(longest.X(i), end, longest.Y(i), stepped && i + 1 < longest.Count ? 0 : -longest.Slope(i)).Since(Math.Max(longest.X(i), least));
-            double split = piece.CurrentAt(ShortCircuitSeconds);
-            if (split > piece.From)
-            {
-                piece.To(Math.Min(split, end)).Least(overload, ProtectionRegime.Overload, accuracy, ref best);
-            }
-
-            if (split <= end)
-            {
-                piece.Since(Math.Max(split, piece.From)).Least(fault, ProtectionRegime.ShortCircuit, accuracy, ref best);
-            }
+            search.Take(i, ProtectionRegime.Overload, overload, ref best);
+            search.Take(i, ProtectionRegime.ShortCircuit, fault, ref best);
         }
 
         return best;
