@@ -141,7 +141,7 @@ internal sealed class OverloadTemperatureCheck()
     {
         for (int i = 0; i < at.Stretches.Length; i++)
         {
-            if (!(FuseAgainstWireKernel.Verdict(at.LimitsOf(i, allowance), curve, at.BoundedAtFuseAmperes).Ratio >= 1))
+            if (!FuseAgainstWireKernel.Protects(at.LimitsOf(i, allowance), curve, at.BoundedAtFuseAmperes))
             {
                 return false;
             }

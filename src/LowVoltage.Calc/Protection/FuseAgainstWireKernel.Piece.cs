@@ -6,7 +6,7 @@ namespace LowVoltage.Calc.Protection;
 internal static partial class FuseAgainstWireKernel
 {
     /// <summary>Currents between which the fuse's time is a power: t = t₀·(I/I₀)^−p.</summary>
-    private readonly struct Piece(double from, double to, double seconds, double power)
+    private readonly partial struct Piece(double from, double to, double seconds, double power)
     {
         internal double From => from;
 

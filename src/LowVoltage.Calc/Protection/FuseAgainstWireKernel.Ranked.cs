@@ -81,22 +81,28 @@ internal static partial class FuseAgainstWireKernel
         /// <summary>The least ratio of one piece, where the fuse opens later than after 5 s, or within them.</summary>
         internal void Take(int i, ProtectionRegime regime, in OverloadTable wire, ref TightestPoint best)
         {
+            if (TryPart(i, regime, out Piece part))
+            {
+                part.Least(wire, regime, accuracy, ref best);
+            }
+        }
+
+        /// <summary>Whether it is at least 1.</summary>
+        internal bool Protects(int i, ProtectionRegime regime, in OverloadTable wire) => !TryPart(i, regime, out Piece part) || part.Protects(wire, regime);
+
+        private bool TryPart(int i, ProtectionRegime regime, out Piece part)
+        {
+            part = default;
             double end = i + 1 < longest.Count ? Math.Min(longest.X(i + 1), prospective) : prospective;
             if (longest.X(i) > prospective || end < least)
             {
-                return;
+                return false;
             }
 
             Piece piece = new Piece(longest.X(i), end, longest.Y(i), stepped && i + 1 < longest.Count ? 0 : -longest.Slope(i)).Since(Math.Max(longest.X(i), least));
             double split = piece.CurrentAt(ShortCircuitSeconds);
-            if (regime == ProtectionRegime.Overload && split > piece.From)
-            {
-                piece.To(Math.Min(split, end)).Least(wire, regime, accuracy, ref best);
-            }
-            else if (regime == ProtectionRegime.ShortCircuit && split <= end)
-            {
-                piece.Since(Math.Max(split, piece.From)).Least(wire, regime, accuracy, ref best);
-            }
+            part = regime == ProtectionRegime.Overload ? piece.To(Math.Min(split, end)) : piece.Since(Math.Max(split, piece.From));
+            return regime == ProtectionRegime.Overload ? split > piece.From : split <= end;
         }
     }
 }

@@ -126,7 +126,7 @@ internal static partial class FuseAgainstWireKernel
     {
         LogLogLine longest = curve.LongestLine;
         double first = Math.Min(longest.FirstX, prospective);
-        if (wire.StartCelsius > wire.SustainedCelsius || (least < longest.FirstX && wire.Heat.AmperesFor(wire.SustainedCelsius) < first * (1 - 1e-12)))
+        if (IsLost(wire, longest, least, prospective))
         {
             return new TightestPoint(first, 0, ProtectionRegime.Sustained);
         }

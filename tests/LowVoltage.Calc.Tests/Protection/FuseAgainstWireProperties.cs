@@ -124,6 +124,20 @@ public class FuseAgainstWireProperties
         return hotter && outcome.TimeRatio < 1 && hottest >= limit - 1e-3;
     }
 
+    /// <summary>The search's yes or no is that of the least ratio, for wires free in air and for wires of a stated continuous current.</summary>
+    [Property]
+    public bool Protects_IsTheVerdict(ProtectionCase c)
+    {
+        if (c.Fuse.Curve is not { } curve)
+        {
+            return true;
+        }
+
+        WireLimits free = c.Wire.Limits(), cooled = c.Wire.Carrying(A(c.Fuse.Current.Amperes * (0.7 + c.Share))).Limits();
+        return FuseAgainstWireKernel.Protects(free, curve, c.ProspectiveAmperes) == (FuseAgainstWireKernel.Verdict(free, curve, c.ProspectiveAmperes).Ratio >= 1)
+            && FuseAgainstWireKernel.Protects(cooled, curve, c.ProspectiveAmperes) == (FuseAgainstWireKernel.Verdict(cooled, curve, c.ProspectiveAmperes).Ratio >= 1);
+    }
+
     /// <summary>The least ratio is the least: no current of the range has a smaller one.</summary>
     [Property]
     public bool TightestCurrent_HasTheLeastRatio(ProtectionCase c)
