@@ -27,8 +27,8 @@ public static class MathSymbols
 
     private static readonly HashSet<string> Functions = ["ln", "log", "exp", "sin", "cos", "min", "max"];
 
-    public static MathNode Identifier(string letters, bool upright) =>
-        new(upright && letters.Length == 1 ? $"<mi mathvariant=\"normal\">{letters}</mi>" : $"<mi>{letters}</mi>");
+    // What is upright says so, several letters too: the style of the site sets every other letter in italics of a text font, because a telephone may have no mathematical ones.
+    public static MathNode Identifier(string letters, bool upright) => new($"<mi{(upright ? " mathvariant=\"normal\"" : "")}>{letters}</mi>");
 
     public static MathNode? Operator(char sign) => sign switch
     {
@@ -53,7 +53,7 @@ public static class MathSymbols
         _ when Relations.TryGetValue(name, out string? relation) => Relation(relation),
         _ when Operators.TryGetValue(name, out string? sign) => sign is "·" or "×" ? new MathNode($"<mo form=\"infix\">{sign}</mo>", MathKind.Product) : new MathNode(sign is "°" or "%" or "√" ? $"<mo lspace=\"0\" rspace=\"0\">{sign}</mo>" : $"<mo>{sign}</mo>"),
         _ when Spaces.TryGetValue(name, out string? width) => new MathNode($"<mspace width=\"{width}\"></mspace>"),
-        _ when Functions.Contains(name) => new MathNode($"<mi>{name}</mi><mspace width=\"0.167em\"></mspace>"),
+        _ when Functions.Contains(name) => new MathNode($"<mi mathvariant=\"normal\">{name}</mi><mspace width=\"0.167em\"></mspace>"),
         _ => null,
     };
 

@@ -1,31 +1,34 @@
-using System.Runtime.CompilerServices;
 using System.Security.Cryptography;
 using System.Text;
+using Shouldly;
+using Shouldly.Configuration;
 
 namespace LowVoltage.Calc.Tests;
 
-/// <summary>Text that a person has read, in the folder Approved beside its test.</summary>
+/// <summary>Text that a person has read, in the folder Approved beside its test, compared by Shouldly.</summary>
+/// <remarks>
+/// The build copies the approved files beside the tests, so no path of a machine is in them. Where a text differs, what was received is written to the same folder of the output;
+/// <c>bash .ci/approve</c> runs these tests and copies what was received over what was approved, to be read and committed.
+/// </remarks>
 internal static class ApprovedText
 {
-    /// <summary>Fails where the text differs from the approved one; with the environment variable set to 1 it is first written there, to be read and committed.</summary>
-    internal static void Check(string name, string written, string variable, [CallerFilePath] string test = "")
-    {
-        if (Environment.GetEnvironmentVariable(variable) == "1")
-        {
-            File.WriteAllText(Path.Combine(Path.GetDirectoryName(test)!, "Approved", name), written);
-        }
+    private const string Received = ".received";
 
-        Assert.Equal(Read(name), written);
-    }
+    private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "Approved");
+
+    /// <summary>Fails where the text differs from the approved one of this name.</summary>
+    internal static void Check(string name, string written) => written.ShouldMatchApproved(settings => Settings(settings, name));
 
     /// <summary>What stands for a long text of which the like has been read elsewhere: it shows that it changed.</summary>
     internal static string Digest(string text) => Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16].ToLowerInvariant();
 
-    internal static string Read(string name)
-    {
-        using Stream stream = typeof(ApprovedText).Assembly.GetManifestResourceStream("Approved." + name)
-            ?? throw new InvalidOperationException($"There is no approved {name}.");
-        using StreamReader reader = new(stream);
-        return reader.ReadToEnd();
-    }
+    /// <summary>All approved files whose names begin so, one after the other.</summary>
+    internal static string Read(string beginning) =>
+        string.Concat(Directory.GetFiles(Folder, beginning + "*").Where(file => !file.Contains(Received, StringComparison.Ordinal)).Order(StringComparer.Ordinal).Select(File.ReadAllText));
+
+    // No tool is opened to show a difference. Several processes run the same tests side by side when mutants are tried: each has its own received file.
+    private static void Settings(ShouldMatchConfigurationBuilder settings, string name) => settings
+        .NoDiff()
+        .SubFolder(Folder)
+        .WithFilenameGenerator((_, _, kind, _) => kind == "received" ? $"{name}{Received}.{Environment.ProcessId}" : name);
 }

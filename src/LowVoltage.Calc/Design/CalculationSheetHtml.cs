@@ -11,11 +11,7 @@ internal static class CalculationSheetHtml
 {
     internal static string Write(CalculationSheet sheet, SheetFacts facts)
     {
-        XElement body = Element(
-            "body",
-            Element("main", Element("section", Class("page-one"), FrontPage(sheet, facts)), Working(sheet)));
-        return "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><meta name=\"viewport\" content=\"width=device-width\"/>"
-            + Xhtml.Write(Element("title", sheet.Title)) + "<style>" + CalculationSheetStyle.Of(sheet) + "</style></head>\n" + Xhtml.Write(body) + "</html>\n";
+        return SolutionHtml.Page(sheet.Title, CalculationSheetStyle.Of(sheet), Element("main", Element("section", Class("page-one"), FrontPage(sheet, facts)), Working(sheet)));
     }
 
     private static IEnumerable<XElement> FrontPage(CalculationSheet sheet, SheetFacts facts)
@@ -24,7 +20,7 @@ internal static class CalculationSheetHtml
         yield return Element("header", Element("h1", sheet.Title), Pairs("details", SheetWords.Details(sheet.Details)));
         yield return Element("p", Class("verdict " + facts.Verdict.ToLowerInvariant()), Element("b", facts.Verdict), " ", facts.Because);
         yield return Element("div", Class("facts"), Pairs("answer", facts.Answer), Pairs("circuit", facts.Circuit));
-        yield return Element("figure", Parse(sheet.Diagram.ToSvg("circuit")));
+        yield return Element("figure", sheet.Diagram.ToElement("circuit", out _));
         yield return Element("div", Class("wide"), Attribute("role", "region"), Attribute("aria-labelledby", "checks"), Attribute("tabindex", "0"), Checks(sheet));
         yield return List(SheetWords.Assumptions, design.Assumptions);
         yield return List(SheetWords.Cautions, design.Cautions);
@@ -59,5 +55,5 @@ internal static class CalculationSheetHtml
         "section", Class(heading == SheetWords.Cautions ? "cautions" : "list"), Element("h2", heading), Element("ul", lines.Select(line => Element("li", line))));
 
     private static XElement Working(CalculationSheet sheet) => Element(
-        "section", Class("working"), Element("h1", "Working"), Parse(SolutionHtml.Working(sheet.Working, DesignSheet.HowToRead, DesignSheet.WhyNoSmaller)));
+        "section", Class("working"), Element("h1", "Working"), SolutionHtml.Working(sheet.Working, DesignSheet.HowToRead, DesignSheet.WhyNoSmaller));
 }

@@ -22,7 +22,7 @@ internal static class CalculationSheetStyle
 
     private const string Working =
         ".working{border-top:2px solid var(--ink);margin-top:2em;padding-top:.8em}.working h3{margin:1em 0 .3em;break-after:avoid}"
-        + "ol.steps{padding-left:2em;margin:.3em 0}ol.steps li{margin:.55em 0;break-inside:avoid}.sought{font-weight:bold}.math{margin:.1em 0 .1em .6em;line-height:1.8;overflow-x:auto}math{font-size:1.05em}.source{color:var(--soft);font-size:.85em}"
+        + MathRule.Letters + "ol.steps{padding-left:2em;margin:.3em 0}ol.steps li{margin:.55em 0;break-inside:avoid}.sought{font-weight:bold}.math{margin:.1em 0 .1em .6em;line-height:1.8;overflow-x:auto}math{font-size:1.05em}.source{color:var(--soft);font-size:.85em}"
         + ".givens{font-size:.92em;margin-bottom:1em}.notes{font-size:.92em}";
 
     private const string Base =

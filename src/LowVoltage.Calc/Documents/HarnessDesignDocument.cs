@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Documents;
 
-/// <summary>A harness that was sized, as a JSON document: what the copper costs and what holds it up, how near to the least it is, and the verification of the harness with all its sizes and fuses.</summary>
+/// <summary>A harness that was sized, as a JSON document: what the copper costs, what keeps each wire from being thinner, how close to the least it is, and the verification of the harness with all its sizes and fuses.</summary>
 /// <remarks>
 /// What comes back from a file is a claim: <see cref="HarnessResultDocument.Verify"/> of <see cref="Verification"/> asks the library again about the same harness.
 /// Written and refused as <see cref="CircuitDocument"/>. Immutable and thread-safe.

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Harnesses;
 
-/// <summary>A harness sized: every wire and fuse, the verification, what the copper costs and what holds it up, and how near to the least it is.</summary>
+/// <summary>A harness sized: every wire and fuse, the verification, what the copper costs, what keeps each wire from being thinner, and how close to the least it is.</summary>
 /// <remarks>
 /// <para>Where <see cref="IsProvenLeast"/>, no sizes of the series cost less, for this model: each wire at the greatest current that it carries in any load case, as warm as that makes it; the smallest size of each by its own
 /// checks; the drops on each load's way within its allowance. What checks of a whole way (a fault at its end) ask beyond that can only add: then <see cref="Gap"/> says how much at most.</para>

@@ -25,7 +25,7 @@ internal static class SheetStyle
         + "thead th{border-bottom:1.5px solid var(--ink)}caption{text-align:left;font-weight:bold;padding-bottom:.2em}.answers{margin-bottom:1.5em}"
         + ".solution{margin:0 0 1.8em;border-top:1px solid var(--line);padding-top:.8em}.solution h2{break-after:avoid}.worked-solution>h2{display:none}"
         + "ol.steps{padding-left:1.5em;margin:.4em 0}ol.steps>li{margin:.55em 0;break-inside:avoid;page-break-inside:avoid}.sought{font-weight:bold}"
-        + ".math{margin:.1em 0 .1em .6em;line-height:1.8;overflow-x:auto}math{font-size:1.05em}.reason{color:var(--ink)}.source{color:var(--soft);font-size:.85em}"
+        + MathRule.Letters + ".math{margin:.1em 0 .1em .6em;line-height:1.8;overflow-x:auto}math{font-size:1.05em}.reason{color:var(--ink)}.source{color:var(--soft);font-size:.85em}"
         + ".answer{break-before:avoid;page-break-before:avoid;border:1px solid var(--ink);padding:.3em .6em;width:fit-content;margin:.4em 0}.cautions{border-left:.3em solid var(--warn);padding-left:.7em}.cautions ul,.notes ul,.mistakes ul{margin:.2em 0;padding-left:1.3em}"
         + ".mistakes{break-inside:avoid;page-break-inside:avoid}"
         + "@media print{body{margin:0;padding:0;max-width:none;font-size:10pt}.math{overflow:visible}a{color:inherit}}";

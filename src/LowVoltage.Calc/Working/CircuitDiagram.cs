@@ -1,3 +1,5 @@
+using System.Xml.Linq;
+
 namespace LowVoltage.Calc.Working;
 
 /// <summary>A small diagram of one circuit: a source, what the current passes on its way out, the loads side by side, and its way back.</summary>
@@ -54,14 +56,14 @@ public sealed class CircuitDiagram
     /// <returns>The element, well-formed as XML too.</returns>
     /// <exception cref="ArgumentNullException">The name is null.</exception>
     /// <exception cref="ArgumentException">The name has other characters.</exception>
-    public string ToSvg(string id) => ToSvg(id, out _);
+    public string ToSvg(string id) => Xhtml.Write(ToElement(id, out _));
 
     /// <summary>The diagram as an SVG file: black on white, whatever is behind it.</summary>
     /// <returns>The file.</returns>
-    public string ToSvgFile() => "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + DiagramLayout.Write(this, "circuit", standsAlone: true, out _) + "\n";
+    public string ToSvgFile() => "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + Xhtml.Write(DiagramLayout.Write(this, "circuit", standsAlone: true, out _)) + "\n";
 
     /// <summary>The element and its width in pixels.</summary>
-    internal string ToSvg(string id, out double width) => DiagramLayout.Write(this, Checked(id), standsAlone: false, out width);
+    internal XElement ToElement(string id, out double width) => DiagramLayout.Write(this, Checked(id), standsAlone: false, out width);
 
     /// <summary>The title.</summary>
     public override string ToString() => Title;

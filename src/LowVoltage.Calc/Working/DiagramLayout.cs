@@ -1,3 +1,5 @@
+using System.Xml.Linq;
+
 namespace LowVoltage.Calc.Working;
 
 /// <summary>Where the parts of a diagram stand: the source at the left, the way out along the top, the loads at the right, the way back along the bottom.</summary>
@@ -10,7 +12,7 @@ internal static class DiagramLayout
     private const double Gap = 14;
     private const double LeastHeight = 64;
 
-    internal static string Write(CircuitDiagram diagram, string id, bool standsAlone, out double width)
+    internal static XElement Write(CircuitDiagram diagram, string id, bool standsAlone, out double width)
     {
         SvgCanvas canvas = new();
         IReadOnlyList<DiagramPart> back = [.. diagram.Back.Where(part => !IsGround(part))];

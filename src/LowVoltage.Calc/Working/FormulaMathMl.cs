@@ -1,32 +1,36 @@
+using System.Xml.Linq;
+using static LowVoltage.Calc.Working.Xhtml;
+
 namespace LowVoltage.Calc.Working;
 
 /// <summary>Formulas in MathML, which browsers draw themselves. Digits 0 writes symbols; more puts the numbers in with their units.</summary>
+/// <remarks>What stands in one row is an array of elements.</remarks>
 internal static class FormulaMathMl
 {
-    internal static string Write(Formula formula, NumberStyle style)
+    internal static XElement[] Write(Formula formula, NumberStyle style)
     {
         bool numbers = style.HasNumbers;
         return formula.Kind switch
         {
-            FormulaKind.Symbol => numbers ? WithUnit(formula.Number, style, formula.Unit) : SymbolName.MathMl(((Symbol)formula).Spec),
+            FormulaKind.Symbol => numbers ? WithUnit(formula.Number, style, formula.Unit) : [SymbolName.MathMl(((Symbol)formula).Spec)],
             FormulaKind.Number => WithUnit(formula.Number, numbers ? style : 16, formula.Unit),
             FormulaKind.Sum => Pair(formula, "+", FormulaPrecedence.Sum, FormulaPrecedence.RightOf(formula), style),
             FormulaKind.Difference => Pair(formula, "−", FormulaPrecedence.Sum, FormulaPrecedence.Product, style),
             FormulaKind.Product => Pair(formula, "·", FormulaPrecedence.Product, FormulaPrecedence.Product, style),
-            FormulaKind.Quotient => "<mfrac>" + Row(formula.First, style) + Row(formula.Second, style) + "</mfrac>",
-            FormulaKind.Power => "<msup>" + Group(Within(formula.First, FormulaPrecedence.Atom, style)) + Row(formula.Second, style) + "</msup>",
-            FormulaKind.SquareRoot => "<msqrt>" + Write(formula.First, style) + "</msqrt>",
-            FormulaKind.Logarithm => "<mi>ln</mi>" + Brackets(Write(formula.First, style)),
-            FormulaKind.Exponential => "<mi>exp</mi>" + Brackets(Write(formula.First, style)),
-            FormulaKind.Negation => "<mo>−</mo>" + Within(formula.First, FormulaPrecedence.Product, style),
-            FormulaKind.Least => "<mi>min</mi>" + Brackets(Several(formula, style)),
-            _ => "<mi>max</mi>" + Brackets(Several(formula, style)),
+            FormulaKind.Quotient => [Element("mfrac", Row(formula.First, style), Row(formula.Second, style))],
+            FormulaKind.Power => [Element("msup", Group(Within(formula.First, FormulaPrecedence.Atom, style)), Row(formula.Second, style))],
+            FormulaKind.SquareRoot => [Element("msqrt", Write(formula.First, style))],
+            FormulaKind.Logarithm => [Name("ln"), Brackets(Write(formula.First, style))],
+            FormulaKind.Exponential => [Name("exp"), Brackets(Write(formula.First, style))],
+            FormulaKind.Negation => [Sign("−"), .. Within(formula.First, FormulaPrecedence.Product, style)],
+            FormulaKind.Least => [Name("min"), Brackets(Several(formula, style))],
+            _ => [Name("max"), Brackets(Several(formula, style))],
         };
     }
 
     /// <summary>The formula in pieces that follow one another on a line, so that a browser may break it where a sum, a product or a list goes on.</summary>
     /// <remarks>A fraction, a power and what stands in their brackets stay whole.</remarks>
-    internal static List<string> Parts(Formula formula, NumberStyle style)
+    internal static List<XElement[]> Parts(Formula formula, NumberStyle style)
     {
         switch (formula.Kind)
         {
@@ -37,68 +41,86 @@ internal static class FormulaMathMl
             case FormulaKind.Product:
                 return Joined(formula, "·", FormulaPrecedence.Product, FormulaPrecedence.Product, style);
             case FormulaKind.Least or FormulaKind.Greatest:
-                List<string> all = [];
+                List<XElement[]> all = [];
                 foreach (Formula operand in formula.Several())
                 {
                     if (all.Count > 0)
                     {
-                        all[all.Count - 1] += "<mo>;</mo>";
+                        all[all.Count - 1] = [.. all[all.Count - 1], Sign(";")];
                     }
 
                     all.AddRange(Parts(operand, style));
                 }
 
-                return Held(all, formula.Kind == FormulaKind.Least ? "<mi>min</mi>" : "<mi>max</mi>");
+                return Held(all, [Name(formula.Kind == FormulaKind.Least ? "min" : "max")]);
             default:
                 return [Write(formula, style)];
         }
     }
 
-    private static List<string> Joined(Formula formula, string sign, int left, int right, NumberStyle style)
+    internal static XElement[] WithUnit(double value, NumberStyle style, string unit)
     {
-        List<string> all = PartsWithin(formula.First, left, style), more = PartsWithin(formula.Second, right, style);
-        more[0] = "<mo form=\"infix\">" + sign + "</mo>" + more[0];
+        (double shown, string shownUnit) = style.Engineering ? EngineeringUnit.Of(value, unit) : (value, unit);
+        XElement[] number = NumberText.MathMl(shown, style.Digits);
+        return unit.Length == 0 ? number : [.. number, Element("mtext", NumberText.Thin + shownUnit)];
+    }
+
+    internal static XElement Sign(string sign) => Element("mo", sign);
+
+    /// <summary>A sign with room on both sides, also where nothing stands before it.</summary>
+    internal static XElement Infix(string sign) => Element("mo", Attribute("form", "infix"), sign);
+
+    // Upright, as what is no quantity.
+    private static XElement Name(string function) => Element("mi", Attribute("mathvariant", "normal"), function);
+
+    private static List<XElement[]> Joined(Formula formula, string sign, int left, int right, NumberStyle style)
+    {
+        List<XElement[]> all = PartsWithin(formula.First, left, style), more = PartsWithin(formula.Second, right, style);
+        more[0] = [Infix(sign), .. more[0]];
         all.AddRange(more);
         return all;
     }
 
-    private static List<string> PartsWithin(Formula formula, int least, NumberStyle style) =>
-        FormulaPrecedence.Of(formula, style) >= least ? Parts(formula, style) : Held(Parts(formula, style), "");
+    private static List<XElement[]> PartsWithin(Formula formula, int least, NumberStyle style) =>
+        FormulaPrecedence.Of(formula, style) >= least ? Parts(formula, style) : Held(Parts(formula, style), []);
 
     // Brackets that stand in different pieces cannot grow with what is between them: round something high they stay in one piece.
-    private static List<string> Held(List<string> parts, string name)
+    private static List<XElement[]> Held(List<XElement[]> parts, XElement[] name)
     {
-        if (parts.Count == 1 || parts.Exists(part => part.Contains("<mfrac>") || part.Contains("<msqrt>")))
+        if (parts.Count == 1 || parts.Exists(part => part.DescendantsAndSelf().Any(element => element.Name.LocalName is "mfrac" or "msqrt")))
         {
-            return [name + Brackets(string.Concat(parts))];
+            return [[.. name, Brackets([.. parts.SelectMany(part => part)])]];
         }
 
-        parts[0] = name + "<mo stretchy=\"false\">(</mo>" + parts[0];
-        parts[parts.Count - 1] += "<mo stretchy=\"false\">)</mo>";
+        parts[0] = [.. name, Bracket("("), .. parts[0]];
+        parts[parts.Count - 1] = [.. parts[parts.Count - 1], Bracket(")")];
         return parts;
     }
 
-    internal static string WithUnit(double value, NumberStyle style, string unit)
+    private static XElement Bracket(string sign) => Element("mo", Attribute("stretchy", "false"), sign);
+
+    private static XElement[] Pair(Formula formula, string sign, int left, int right, NumberStyle style) => [.. Within(formula.First, left, style), Sign(sign), .. Within(formula.Second, right, style)];
+
+    private static XElement[] Several(Formula formula, NumberStyle style)
     {
-        (double shown, string shownUnit) = style.Engineering ? EngineeringUnit.Of(value, unit) : (value, unit);
-        string number = NumberText.MathMl(shown, style.Digits);
-        return unit.Length == 0 ? number : number + "<mtext>" + NumberText.Thin + SolutionHtml.Escape(shownUnit) + "</mtext>";
+        List<XElement> all = [];
+        foreach (Formula operand in formula.Several())
+        {
+            all.AddRange(all.Count > 0 ? [Sign(";"), .. Write(operand, style)] : Write(operand, style));
+        }
+
+        return [.. all];
     }
 
-    private static string Pair(Formula formula, string sign, int left, int right, NumberStyle style) =>
-        Within(formula.First, left, style) + "<mo>" + sign + "</mo>" + Within(formula.Second, right, style);
-
-    private static string Several(Formula formula, NumberStyle style) => string.Join("<mo>;</mo>", formula.Several().Select(operand => Write(operand, style)));
-
-    private static string Within(Formula formula, int least, NumberStyle style)
+    private static XElement[] Within(Formula formula, int least, NumberStyle style)
     {
-        string inner = Write(formula, style);
-        return FormulaPrecedence.Of(formula, style) >= least ? inner : Brackets(inner);
+        XElement[] inner = Write(formula, style);
+        return FormulaPrecedence.Of(formula, style) >= least ? inner : [Brackets(inner)];
     }
 
-    private static string Row(Formula formula, NumberStyle style) => Group(Write(formula, style));
+    private static XElement Row(Formula formula, NumberStyle style) => Group(Write(formula, style));
 
-    private static string Group(string inner) => "<mrow>" + inner + "</mrow>";
+    private static XElement Group(XElement[] inner) => Element("mrow", inner);
 
-    private static string Brackets(string inner) => "<mrow><mo>(</mo>" + inner + "<mo>)</mo></mrow>";
+    private static XElement Brackets(XElement[] inner) => Element("mrow", Sign("("), inner, Sign(")"));
 }

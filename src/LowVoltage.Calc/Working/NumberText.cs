@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Text;
+using System.Xml.Linq;
+using static LowVoltage.Calc.Working.Xhtml;
 
 namespace LowVoltage.Calc.Working;
 
@@ -60,14 +62,15 @@ internal static class NumberText
         return exponent == 0 ? minus : minus + @"\times 10^{" + exponent.ToString(CultureInfo.InvariantCulture) + "}";
     }
 
-    internal static string MathMl(double value, int digits)
+    internal static XElement[] MathMl(double value, int digits)
     {
         (string mantissa, int exponent) = Parts(value, digits);
-        string number = (value < 0 ? "<mo>−</mo>" : "") + "<mn>" + mantissa.TrimStart('−') + "</mn>";
-        string power = exponent < 0
-            ? "<mrow><mo>−</mo><mn>" + (-exponent).ToString(CultureInfo.InvariantCulture) + "</mn></mrow>"
-            : "<mn>" + exponent.ToString(CultureInfo.InvariantCulture) + "</mn>";
-        return exponent == 0 ? number : number + "<mo>×</mo><msup><mn>10</mn>" + power + "</msup>";
+        XElement number = Element("mn", mantissa.TrimStart('−'));
+        XElement[] signed = value < 0 ? [Element("mo", "−"), number] : [number];
+        XElement power = Element("mn", Math.Abs(exponent).ToString(CultureInfo.InvariantCulture));
+        return exponent == 0
+            ? signed
+            : [.. signed, Element("mo", "×"), Element("msup", Element("mn", "10"), exponent < 0 ? Element("mrow", Element("mo", "−"), power) : power)];
     }
 
     /// <summary>A number with its unit behind a space that does not break.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
-using System.Text;
+using System.Xml.Linq;
+using static LowVoltage.Calc.Working.Xhtml;
 
 namespace LowVoltage.Calc.Working;
 
@@ -11,169 +12,119 @@ internal static class SolutionHtml
         + "h1,h2,h3{line-height:1.2;font-family:Helvetica,Arial,sans-serif}"
         + "table{border-collapse:collapse}td{padding:.15em .8em .15em 0;vertical-align:top}"
         + "ol.steps{padding-left:1.6em}ol.steps>li{margin:.9em 0;break-inside:avoid}"
-        + "math{font-size:1.05em}.math{margin:0 0 0 .6em;line-height:1.9;overflow-x:auto}.source{color:#444;font-size:.9em}.sought{font-weight:bold}"
+        + MathRule.Letters + "math{font-size:1.05em}.math{margin:0 0 0 .6em;line-height:1.9;overflow-x:auto}.source{color:#444;font-size:.9em}.sought{font-weight:bold}"
         + ".answer{border:1px solid #111;padding:.4em .7em}.cautions{border-left:.4em solid #b00;padding-left:.8em}"
         + "@media print{body{margin:0;max-width:none;font-size:10.5pt}.math{overflow:visible}}";
 
-    private const string EqualsSign = "<mo form=\"infix\">=</mo>";
+    internal static string Page(WorkedSolution solution) => Page(solution.Title, Style, [NewLine, Element(solution), NewLine]);
 
-    internal static string Page(string title, string body) =>
-        "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><meta name=\"viewport\" content=\"width=device-width\"/><title>" + Escape(title)
-        + "</title><style>" + Style + "</style></head>\n<body>\n" + body + "</body></html>\n";
+    /// <summary>A whole page around what stands in its body.</summary>
+    internal static string Page(string title, string style, params object[] body) =>
+        "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><meta name=\"viewport\" content=\"width=device-width\"/>"
+        + Xhtml.Write(Xhtml.Element("title", title)) + "<style>" + style + "</style></head>\n" + Xhtml.Write(Xhtml.Element("body", body)) + "</html>\n";
 
-    internal static string Write(WorkedSolution solution)
-    {
-        StringBuilder html = new();
-        html.Append("<section class=\"worked-solution\">\n<h2>").Append(Escape(solution.Title)).Append("</h2>\n");
-        Givens(html, solution);
-        Steps(html, solution);
-        html.Append("<p class=\"answer\"><b>Answer:</b> ").Append(Escape(solution.Answer)).Append("</p>\n");
-        foreach (SolutionNotes notes in solution.Notes)
-        {
-            Lines(html, "notes", notes.Heading, notes.Lines);
-        }
+    internal static string Write(WorkedSolution solution) => Xhtml.Write(Element(solution)) + NewLine;
 
-        Lines(html, "cautions", "Cautions", solution.Cautions);
-        return html.Append("</section>\n").ToString();
-    }
-
-    /// <summary>Text with what HTML would read as markup written so that it is read as text.</summary>
-    internal static string Escape(string words) => Xhtml.Clean(words)
-        .Replace("&", "&amp;").Replace("<", "&lt;").Replace(">", "&gt;").Replace("\"", "&quot;").Replace("'", "&#39;");
+    internal static XElement Element(WorkedSolution solution) => Xhtml.Element(
+        "section",
+        Class("worked-solution"),
+        NewLine,
+        Line("h2", solution.Title),
+        Givens(solution),
+        Steps(solution, anchors: false),
+        Line("p", Class("answer"), Xhtml.Element("b", "Answer:"), " ", solution.Answer),
+        solution.Notes.Select(notes => Lines("notes", notes.Heading, notes.Lines)),
+        Lines("cautions", "Cautions", solution.Cautions));
 
     /// <summary>Givens, steps and the notes of these headings; each step can be pointed at by its number.</summary>
-    internal static string Working(WorkedSolution solution, params string[] headings)
-    {
-        StringBuilder html = new();
-        html.Append("<div class=\"worked-solution\">\n");
-        Givens(html, solution);
-        Steps(html, solution, anchors: true);
-        foreach (SolutionNotes notes in solution.Notes.Where(notes => headings.Contains(notes.Heading)))
-        {
-            Lines(html, "notes", notes.Heading, notes.Lines);
-        }
-
-        return html.Append("</div>").ToString();
-    }
+    internal static XElement Working(WorkedSolution solution, params string[] headings) => Xhtml.Element(
+        "div",
+        Class("worked-solution"),
+        NewLine,
+        Givens(solution),
+        Steps(solution, anchors: true),
+        solution.Notes.Where(notes => headings.Contains(notes.Heading)).Select(notes => Lines("notes", notes.Heading, notes.Lines)));
 
     /// <summary>What a step of a working is called in its page.</summary>
     internal static string Anchor(int number) => "step-" + number.ToString(CultureInfo.InvariantCulture);
 
-    private static void Givens(StringBuilder html, WorkedSolution solution)
+    private static object[] Givens(WorkedSolution solution) => solution.Givens.Count == 0
+        ? []
+        : Line("table", Class("givens"), Xhtml.Element("caption", "Given"), NewLine, solution.Givens.Select(given => Line("tr", Xhtml.Element("td", given.Meaning), Xhtml.Element("td", Value(given)))));
+
+    private static object Value(SolutionGiven given) => given.Symbol is { } symbol
+        ? Xhtml.Element("math", Xhtml.Element("mrow", SymbolName.MathMl(symbol.Spec), FormulaMathMl.Sign("="), FormulaMathMl.WithUnit(symbol.Value, given.Style, symbol.Unit)))
+        : given.Value;
+
+    private static List<object> Steps(WorkedSolution solution, bool anchors)
     {
-        if (solution.Givens.Count == 0)
+        List<object> all = [];
+        for (int i = 0; i < solution.Steps.Count;)
         {
-            return;
-        }
-
-        html.Append("<table class=\"givens\"><caption>Given</caption>\n");
-        foreach (SolutionGiven given in solution.Givens)
-        {
-            html.Append("<tr><td>").Append(Escape(given.Meaning)).Append("</td><td>");
-            if (given.Symbol is { } symbol)
+            int first = i;
+            string section = solution.Steps[i].Section;
+            List<object> steps = [];
+            for (; i < solution.Steps.Count && solution.Steps[i].Section == section; i++)
             {
-                html.Append("<math><mrow>").Append(SymbolName.MathMl(symbol.Spec)).Append("<mo>=</mo>")
-                    .Append(FormulaMathMl.WithUnit(symbol.Value, given.Style, symbol.Unit)).Append("</mrow></math>");
-            }
-            else
-            {
-                html.Append(Escape(given.Value));
+                steps.Add(Line("li", anchors ? Xhtml.Attribute("id", Anchor(i + 1)) : null, Step(solution.Steps[i])));
             }
 
-            html.Append("</td></tr>\n");
+            all.Add(section.Length == 0 ? "" : Line("h3", section));
+            all.Add(Line("ol", Class("steps"), Xhtml.Attribute("start", (first + 1).ToString(CultureInfo.InvariantCulture)), NewLine, steps));
         }
 
-        html.Append("</table>\n");
+        return all;
     }
 
-    private static void Steps(StringBuilder html, WorkedSolution solution, bool anchors = false)
+    private static List<object> Step(SolutionStep step)
     {
-        string? section = null;
-        for (int i = 0; i < solution.Steps.Count; i++)
-        {
-            SolutionStep step = solution.Steps[i];
-            if (step.Section != section)
-            {
-                html.Append(section is null ? "" : "</ol>\n");
-                section = step.Section;
-                html.Append(section.Length == 0 ? "" : "<h3>" + Escape(section) + "</h3>\n");
-                html.Append("<ol class=\"steps\" start=\"").Append((i + 1).ToString(CultureInfo.InvariantCulture)).Append("\">\n");
-            }
-
-            html.Append(anchors ? $"<li id=\"{Anchor(i + 1)}\">" : "<li>");
-            Step(html, step);
-        }
-
-        html.Append(section is null ? "" : "</ol>\n");
-    }
-
-    private static void Step(StringBuilder html, SolutionStep step)
-    {
-        html.Append("<div class=\"sought\">").Append(Escape(SolutionText.Sentence(step.Sought))).Append("</div>\n");
+        List<object> all = [Line("div", Class("sought"), SolutionText.Sentence(step.Sought))];
         if (step.Kind != StepKind.Statement)
         {
-            html.Append("<div class=\"math\">");
-            foreach (string piece in Math(step))
-            {
-                html.Append("<math displaystyle=\"true\"><mrow>").Append(piece).Append("</mrow></math>");
-            }
-
-            html.Append("</div>\n");
+            all.Add(Line("div", Class("math"), Math(step).Select(piece => Xhtml.Element("math", Xhtml.Attribute("displaystyle", "true"), Xhtml.Element("mrow", piece)))));
         }
 
         string verdict = step.Kind == StepKind.Comparison ? SolutionText.Sentence(step.Verdict) + ". " : "";
         if (verdict.Length + step.ReasonAndRounding.Length > 0)
         {
-            html.Append("<div class=\"reason\">").Append(Escape(verdict + step.ReasonAndRounding)).Append("</div>\n");
+            all.Add(Line("div", Class("reason"), verdict + step.ReasonAndRounding));
         }
 
         if (step.Source is { } source)
         {
-            html.Append("<div class=\"source\">Source: ").Append(Escape(source.ToString())).Append("</div>\n");
+            all.Add(Line("div", Class("source"), "Source: " + source));
         }
 
-        html.Append("</li>\n");
+        return all;
     }
 
     // In pieces: a line that is too long for a phone or a sheet of paper goes on in the next one.
-    private static List<string> Math(SolutionStep step)
+    private static List<XElement[]> Math(SolutionStep step)
     {
-        string name = SymbolName.MathMl(step.Symbol!.Spec);
+        XElement name = SymbolName.MathMl(step.Symbol!.Spec), equals = FormulaMathMl.Sign("="), goesOn = FormulaMathMl.Infix("=");
         if (step.Kind == StepKind.Comparison)
         {
             return
             [
-                name + "<mo>=</mo>" + FormulaMathMl.WithUnit(step.ComparedShown, step.AsShown, step.Unit),
-                "<mo form=\"infix\">" + Escape(RelationWords.Sign(step.Relation!.Value, step.Holds!.Value)) + "</mo>" + FormulaMathMl.WithUnit(step.LimitShown, step.AsShown, step.Limit!.Unit),
-                EqualsSign + SymbolName.MathMl(step.Limit.Spec),
+                [name, equals, .. FormulaMathMl.WithUnit(step.ComparedShown, step.AsShown, step.Unit)],
+                [FormulaMathMl.Infix(RelationWords.Sign(step.Relation!.Value, step.Holds!.Value)), .. FormulaMathMl.WithUnit(step.LimitShown, step.AsShown, step.Limit!.Unit)],
+                [goesOn, SymbolName.MathMl(step.Limit.Spec)],
             ];
         }
 
-        string result = FormulaMathMl.WithUnit(step.Shown!.Value, step.AsShown, step.Unit);
+        XElement[] result = FormulaMathMl.WithUnit(step.Shown!.Value, step.AsShown, step.Unit);
         if (step.Kind != StepKind.Calculation)
         {
-            return [name + "<mo>=</mo>" + result];
+            return [[name, equals, .. result]];
         }
 
-        List<string> symbols = FormulaMathMl.Parts(step.Formula!, 0), numbers = FormulaMathMl.Parts(step.Formula!, step.Operands);
-        symbols[0] = name + "<mo>=</mo>" + symbols[0];
-        numbers[0] = EqualsSign + numbers[0];
-        return [.. symbols, .. numbers, EqualsSign + result];
+        List<XElement[]> symbols = FormulaMathMl.Parts(step.Formula!, 0), numbers = FormulaMathMl.Parts(step.Formula!, step.Operands);
+        symbols[0] = [name, equals, .. symbols[0]];
+        numbers[0] = [goesOn, .. numbers[0]];
+        return [.. symbols, .. numbers, [goesOn, .. result]];
     }
 
-    private static void Lines(StringBuilder html, string kind, string heading, IReadOnlyList<string> lines)
-    {
-        if (lines.Count == 0)
-        {
-            return;
-        }
-
-        html.Append("<div class=\"").Append(kind).Append("\"><h3>").Append(Escape(heading)).Append("</h3>\n<ul>\n");
-        foreach (string line in lines)
-        {
-            html.Append("<li>").Append(Escape(line)).Append("</li>\n");
-        }
-
-        html.Append("</ul></div>\n");
-    }
+    private static object[] Lines(string kind, string heading, IReadOnlyList<string> lines) => lines.Count == 0
+        ? []
+        : Line("div", Class(kind), Line("h3", heading), Xhtml.Element("ul", NewLine, lines.Select(line => Line("li", line))));
 }

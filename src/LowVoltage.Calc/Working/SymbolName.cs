@@ -1,4 +1,6 @@
 using System.Text;
+using System.Xml.Linq;
+using static LowVoltage.Calc.Working.Xhtml;
 
 namespace LowVoltage.Calc.Working;
 
@@ -48,12 +50,11 @@ internal static class SymbolName
         return sub.Length == 0 ? letters : letters + "_{" + (IsWord(sub) ? @"\mathrm{" + sub + "}" : LatexLetters(sub)) + "}";
     }
 
-    internal static string MathMl(string spec)
+    internal static XElement MathMl(string spec)
     {
         (string basis, string sub) = Split(spec);
-        string letters = basis.Length == 1 ? $"<mi>{basis}</mi>" : $"<mi mathvariant=\"italic\">{SolutionHtml.Escape(basis)}</mi>";
-        string below = sub.Length > 0 && char.IsDigit(sub[0]) ? $"<mn>{sub}</mn>" : $"<mtext>{SolutionHtml.Escape(sub)}</mtext>";
-        return sub.Length == 0 ? letters : $"<msub>{letters}{below}</msub>";
+        XElement letters = basis.Length == 1 ? Element("mi", basis) : Element("mi", Attribute("mathvariant", "italic"), basis);
+        return sub.Length == 0 ? letters : Element("msub", letters, Element(char.IsDigit(sub[0]) ? "mn" : "mtext", sub));
     }
 
     private static (string Basis, string Sub) Split(string spec)

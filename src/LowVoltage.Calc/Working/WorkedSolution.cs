@@ -48,7 +48,7 @@ public sealed class WorkedSolution
     public string ToHtml() => SolutionHtml.Write(this);
 
     /// <summary>As an HTML page of its own, styled for screen and print. It fetches nothing from a network.</summary>
-    public string ToHtmlPage() => SolutionHtml.Page(Title, ToHtml());
+    public string ToHtmlPage() => SolutionHtml.Page(this);
 
     /// <summary>As plain text: <see cref="ToText"/>.</summary>
     public override string ToString() => ToText();

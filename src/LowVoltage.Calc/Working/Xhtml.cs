@@ -24,12 +24,14 @@ internal static class Xhtml
         return element;
     }
 
+    internal const string NewLine = "\n";
+
+    /// <summary>An element on a line of its own, so that the source can be read too.</summary>
+    internal static object[] Line(string name, params object?[] content) => [Element(name, content), new XText(NewLine)];
+
     internal static XAttribute Class(string names) => new("class", names);
 
     internal static XAttribute Attribute(string name, string value) => new(name, Clean(value));
-
-    /// <summary>Markup that another writer of this library has made.</summary>
-    internal static XElement Parse(string markup) => XElement.Parse(markup, LoadOptions.PreserveWhitespace);
 
     internal static string Write(XElement element) => element.ToString(SaveOptions.DisableFormatting);
 

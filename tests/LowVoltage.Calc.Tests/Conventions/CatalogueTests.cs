@@ -4,14 +4,14 @@ using System.Reflection;
 using System.Text;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.References;
+using LowVoltage.Calc.Teaching;
 
 namespace LowVoltage.Calc.Tests.Conventions;
 
 /// <summary>Everything that the library carries, tables, series, rules, materials, with its sources, as text: a shipped value or a source never changes unnoticed.</summary>
 /// <remarks>
-/// What has been written once is not written again, and of a long list the first two and the last stand for all, with a digest of the rest.
-/// Whether the values are right is tested against published tables in Validation. To renew after a change that is meant: run with the environment variable
-/// <c>APPROVE_CATALOGUE</c> set to 1, read the difference, commit it, and note it in the changelog under "Reference data".
+/// A digest stands for all the values of a member: whether they are right is tested against published tables in Validation. What is said in words, names, sources and notes, is written once.
+/// To renew after a change that is meant: <c>bash .ci/approve</c>, read the difference, commit it, and note it in the changelog under "Reference data".
 /// </remarks>
 public class CatalogueTests
 {
@@ -22,23 +22,27 @@ public class CatalogueTests
     {
         StringBuilder all = new();
         HashSet<string> known = [];
-        // The schemas of documents have files of their own, and a test that compares them.
-        foreach (Type type in typeof(Reference).Assembly.GetExportedTypes().Where(type => type.Namespace != "LowVoltage.Calc.Documents").OrderBy(type => type.FullName, StringComparer.Ordinal))
+        foreach (Type type in typeof(Reference).Assembly.GetExportedTypes().Where(type => !WithFilesOfTheirOwn(type)).OrderBy(type => type.FullName, StringComparer.Ordinal))
         {
-            foreach (PropertyInfo property in type.GetProperties(BindingFlags.Public | BindingFlags.Static).OrderBy(p => p.Name, StringComparer.Ordinal))
-            {
-                all.Append("## ").Append(type.FullName!["LowVoltage.Calc.".Length..]).Append('.').Append(property.Name).Append('\n');
-                Of(property.GetValue(null), 1).Write(all, 1, known);
-            }
+            PropertyInfo[] members = [.. type.GetProperties(BindingFlags.Public | BindingFlags.Static).OrderBy(p => p.Name, StringComparer.Ordinal)];
+            Write(all, known, type.FullName!["LowVoltage.Calc.".Length..], [.. members.Select(member => Of(member.GetValue(null), 1).Named(member.Name))]);
         }
 
-        foreach (object made in Made())
-        {
-            all.Append("## made: ").Append(made.GetType().Name).Append('\n');
-            Of(made, 1).Write(all, 1, known);
-        }
+        Write(all, known, "made", [.. Made().Select(made => Of(made, 1).Named(made.GetType().Name))]);
+        ApprovedText.Check("catalogue.txt", all.ToString());
+    }
 
-        ApprovedText.Check("catalogue.txt", all.ToString(), "APPROVE_CATALOGUE");
+    // The schemas of documents, and the mistakes of students.
+    private static bool WithFilesOfTheirOwn(Type type) => type.Namespace == "LowVoltage.Calc.Documents" || type == typeof(Mistake);
+
+    // A type: its members with their digests, below them what they say in words.
+    private static void Write(StringBuilder all, HashSet<string> known, string type, CatalogueNode[] members)
+    {
+        if (members.Length > 0)
+        {
+            all.Append("## ").Append(type).Append('\n').Append(string.Join(", ", members.Select(member => member.WithDigest))).Append('\n');
+            Array.ForEach(members, member => member.Write(all, known));
+        }
     }
 
     // One of each kind of source, load and way back, made from plain numbers: their names, assumptions and sources are data too.
@@ -67,7 +71,7 @@ public class CatalogueTests
         Enum or bool or int => new(Convert.ToString(value, CultureInfo.InvariantCulture)!),
         IQuantity quantity => new(((double)quantity.Value).ToString("G12", CultureInfo.InvariantCulture) + " " + quantity.Unit),
         Reference source => new(source + " | " + source.Note),
-        IEnumerable items => new("", [.. items.Cast<object>().Select(item => Of(item, level + 1))]) { IsList = true },
+        IEnumerable items => new("", [.. items.Cast<object>().Select(item => Of(item, level + 1))]),
         _ => new(Convert.ToString(value, CultureInfo.InvariantCulture)!, level < Depth ? [.. Properties(value, level)] : []),
     };
 

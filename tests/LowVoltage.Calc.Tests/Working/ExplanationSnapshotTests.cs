@@ -1,61 +1,68 @@
+using System.Globalization;
 using System.Text;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Heating;
 using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Tests.Design;
 using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Tests.Working;
 
-/// <summary>Every explanation of the library as text, read by a person when it changes. Whether its numbers are right is tested elsewhere: see <see cref="ExplanationProperties"/>.</summary>
-/// <remarks>To renew after a change that is meant: run this test with the environment variable <c>APPROVE_EXPLANATIONS</c> set to 1, read the difference, commit it.</remarks>
+/// <summary>Every explanation of the library as text, each kind of step once, read by a person when it changes. Whether its numbers are right is tested elsewhere: see <see cref="ExplanationProperties"/>.</summary>
+/// <remarks>One file a subject holds, of each step, the lines that no subject before it has; a digest stands for every explanation in each of its forms. To renew after a change that is meant: <c>bash .ci/approve</c>.</remarks>
 public class ExplanationSnapshotTests
 {
     private const int Draw = 1;
 
-    // Some in the other forms: Markdown with LaTeX, HTML with MathML.
-    private const int OtherForms = 12;
+    // It is shown in the other forms too: Markdown with LaTeX, HTML with MathML.
+    private const string InOtherForms = "explained V divider";
 
-    public static TheoryData<string> Names => [.. Explained.All(Draw).Select(one => one.Name).Distinct(StringComparer.Ordinal)];
+    private static readonly Lazy<Dictionary<string, string>> Written = new(Write);
+
+    public static TheoryData<string> Names => [.. Written.Value.Keys];
 
     [Theory, MemberData(nameof(Names))]
-    public void Explanation_IsTheOneThatWasReviewed(string name)
-    {
-        StringBuilder text = new();
-        int number = 0;
-        foreach ((string own, WorkedSolution solution, double? _) in Explained.All(Draw))
-        {
-            number++;
-            if (own != name)
-            {
-                continue;
-            }
+    public void Explanation_IsTheOneThatWasReviewed(string name) => ApprovedText.Check(name, Written.Value[name]);
 
-            text.Append(solution.ToText().TrimEnd()).Append("\n\n");
-            if (number % OtherForms == 0)
+    // File and text. The first whole sheet of a design comes first, so that it is read in one piece.
+    private static Dictionary<string, string> Write()
+    {
+        WorkedSolution[] sheets = [.. Sheets().Concat(Loads().Where((_, i) => i % 2 == 0))];
+        (string Name, WorkedSolution Solution)[] all =
+        [
+            .. new[] { 4, 0, 1, 2, 3 }.Concat(Enumerable.Range(5, sheets.Length - 5)).Select(i => ($"explained sheet {i + 1:00}", sheets[i])),
+            .. DesignSnapshotTests.Designs().Select(one => ($"explained design {one.Number:000}", one.Design.Explain())),
+            .. Explained.All(Draw).Select(one => ("explained " + one.Name, one.Solution)),
+        ];
+        News news = new();
+        StringBuilder whole = new();
+        Dictionary<string, string> files = new(StringComparer.Ordinal);
+        foreach ((string name, WorkedSolution solution) in all)
+        {
+            string text = solution.ToText();
+            whole.Append(CultureInfo.InvariantCulture, $"{name} {ApprovedText.Digest(text + solution.ToMarkdown() + solution.ToHtml())[..8]}\n");
+            if (news.OfParagraphs(text) is { Length: > 0 } steps)
             {
-                text.Append(number % (2 * OtherForms) == 0 ? solution.ToMarkdown() : solution.ToHtml()).Append('\n');
+                string file = File(name.Split(' ')[1] == "sheet" ? name : string.Join(" ", name.Split(' ').Take(2)));
+                files[file] = files.GetValueOrDefault(file) + steps.TrimEnd() + "\n\n";
             }
         }
 
-        ApprovedText.Check(File(name), text.ToString(), "APPROVE_EXPLANATIONS");
+        WorkedSolution shown = all.First(one => one.Name == InOtherForms).Solution;
+        files["explained-as-markdown.txt"] = shown.ToMarkdown();
+        files["explained-as-html.txt"] = shown.ToHtml();
+        files["explained-digests.txt"] = whole.ToString();
+        return files;
     }
-
-    [Fact]
-    public void Sheets_AreThoseThatWereReviewed()
-    {
-        WorkedSolution[] solutions = [.. Sheets().Concat(Loads().Where((_, i) => i % 2 == 0))];
-        HashSet<string> read = [];
-        Assert.All(solutions, (solution, i) => ApprovedText.Check($"sheet-{i + 1:00}.txt", News(solution.ToText().TrimEnd(), read), "APPROVE_EXPLANATIONS"));
-    }
-
-    // The lines that no sheet before has; a digest stands for the whole.
-    private static string News(string text, HashSet<string> read) =>
-        $"whole: {ApprovedText.Digest(text)}\n" + string.Concat(text.Split('\n').Where(line => read.Add(line.Trim())).Select(line => line + "\n"));
 
     // A name as a file may have it.
-    private static string File(string name) => "explained-" + new string([.. name.Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-')]) + ".txt";
+    private static string File(string name)
+    {
+        string latin = name.Replace("θ", "theta", StringComparison.Ordinal).Replace("α", "alpha", StringComparison.Ordinal).Replace("ρ", "rho", StringComparison.Ordinal);
+        return string.Join('-', latin.Split([.. latin.Where(c => !char.IsAsciiLetterOrDigit(c)).Distinct()], StringSplitOptions.RemoveEmptyEntries)).ToLowerInvariant() + ".txt";
+    }
 
     // A fuse against a wire that it protects, fails, and lets melt; a design with a chassis, one that nothing fits, and wiring that exists.
     private static IEnumerable<WorkedSolution> Sheets()

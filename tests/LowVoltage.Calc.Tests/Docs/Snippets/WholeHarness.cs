@@ -75,7 +75,7 @@ internal static class WholeHarness
         Console.WriteLine($"{design.Cost:0.000} kg, none lighter than {design.LowerBound:0.000} kg; divided by length {design.CostDividedByLength:0.000} kg for the drops alone");
         foreach (HarnessWire wire in design.Harness.Branches.OfType<HarnessWire>())
         {
-            Console.WriteLine($"{wire.Id}: {wire.Conductor}, held up by {design.HeldBy[wire.Id]}");
+            Console.WriteLine($"{wire.Id}: {wire.Conductor}, decided by {design.HeldBy[wire.Id]}");
         }
 
         Console.WriteLine($"a tenth of a volt more would save {design.SavingFor(ElectricPotential.FromVolts(0.1)):0.000} kg");

@@ -1,0 +1,36 @@
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Teaching;
+
+namespace LowVoltage.Calc.Tests.Conventions;
+
+/// <summary>The approved texts are few; what must be read at least once is named here.</summary>
+public class ApprovedVarietyTests
+{
+    [Fact]
+    public void Designs_HoldEveryCheckOfACircuit()
+    {
+        string read = ApprovedText.Read("design-");
+
+        Assert.Empty(CheckKind.All.Where(kind => !kind.Name.StartsWith("supply lead", StringComparison.Ordinal) && !read.Contains("- " + kind.Name, StringComparison.Ordinal)).Select(kind => kind.Name));
+    }
+
+    [Fact]
+    public void Explanations_HoldEveryCheckThatIsExplained()
+    {
+        string read = ApprovedText.Read("explained-");
+
+        Assert.Empty(CheckKind.All.Where(kind => !read.Contains("Check: " + kind.Name, StringComparison.Ordinal)).Select(kind => kind.Name));
+    }
+
+    [Fact]
+    public void Mistakes_AreAllExplained() =>
+        Assert.All(Mistake.All, mistake => Assert.Contains(mistake.Explanation, ApprovedText.Read("mistakes"), StringComparison.Ordinal));
+
+    [Fact]
+    public void Grades_HaveEveryOutcome()
+    {
+        string read = ApprovedText.Read("odd-answers") + ApprovedText.Read("problem-");
+
+        Assert.All(Enum.GetValues<GradingOutcome>(), outcome => Assert.Contains($"-> {outcome}: ", read, StringComparison.Ordinal));
+    }
+}
