@@ -30,7 +30,7 @@ internal sealed record FileEncoding(Encoding Encoding, string Name, string? Note
             file.Position = 0;
             ByteSurvey survey = ByteSurvey.Of(file, bytes);
             return survey.HasZero ? throw new ScheduleFileException(
-                    $"'{path}' is not a text file that can be read: it holds zero bytes. Save the sheet as CSV in UTF-8; UTF-16 needs its byte-order mark.")
+                    $"'{path}' is not a text file that can be read: it holds bytes of value 0. Save the sheet as CSV in UTF-8; UTF-16 needs its byte-order mark.")
                 : survey.InvalidUtf8Line is not { } line ? Utf8(path, marked is not null, survey.ReplacementLine)
                 : marked is not null ? throw new ScheduleFileException($"'{path}' begins with the byte-order mark of UTF-8, but line {Text(line)} is not UTF-8. Save it once more, in one encoding.")
                 : survey.UnassignedLine is { } bad ? throw new ScheduleFileException($"'{path}', line {Text(bad)}: the bytes are neither UTF-8 nor Windows-1252. Save the file in UTF-8.")
@@ -45,6 +45,7 @@ internal sealed record FileEncoding(Encoding Encoding, string Name, string? Note
     private static FileEncoding? ByMark(string path, ReadOnlySpan<byte> start) => start switch
     {
         [0xFF, 0xFE, 0, 0] or [0, 0, 0xFE, 0xFF] => throw new ScheduleFileException($"'{path}' is in UTF-32. Save it in UTF-8."),
+        [(byte)'P', (byte)'K', 3, 4] => throw new ScheduleFileException($"'{path}' is a workbook or another zip file, not text. Save the sheet as CSV in UTF-8."),
         [0xEF, 0xBB, 0xBF, ..] => new FileEncoding(new UTF8Encoding(true, true), "UTF-8", null),
         [0xFF, 0xFE, ..] => new FileEncoding(new UnicodeEncoding(false, true, true), "UTF-16", null),
         [0xFE, 0xFF, ..] => new FileEncoding(new UnicodeEncoding(true, true, true), "UTF-16", null),

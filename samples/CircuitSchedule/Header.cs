@@ -38,7 +38,7 @@ internal sealed class Header
 
         List<string> faults = [.. names.Where(name => !Column.IsKnown(name)).Select(Unknown)];
         faults.AddRange(Column.All.Where(column => column.Required && !names.Contains(column.Name)).Select(column => $"missing column '{column.Name}': {column.Meaning}."));
-        faults.AddRange(names.Where(Column.IsKnown).GroupBy(name => name).Where(same => same.Count() > 1).Select(same => $"column '{same.Key}' is there {same.Count()} times."));
+        faults.AddRange(names.Where(Column.IsKnown).GroupBy(name => name).Where(same => same.Count() > 1).Select(same => $"column '{same.Key}' appears {same.Count()} times."));
         return faults.Count == 0 ? new Header(names, record.Cells.Length) : throw new ScheduleFileException(
             $"'{path}', header in line {record.Line}, read with {Dialect.NameOf(separator)} between the names:"
             + string.Concat(faults.Take(MostFaults).Select(fault => "\n  " + fault))

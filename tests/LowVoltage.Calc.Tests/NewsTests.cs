@@ -8,7 +8,7 @@ public class NewsTests
         News news = new();
 
         Assert.Equal("I = 2 A\nU = 12.5 V", news.Of("I = 2 A\nU = 12.5 V\nI = -3E-05 A"));
-        Assert.Equal("I = 2 V", news.Of("U = 14 V\nI = 2 V"));
+        Assert.Equal("P = 2 W", news.Of("U = 14 V\nI = 2 A\nP = 2 W"));
         Assert.Equal("whole: " + ApprovedText.Digest("U = 15 V") + "\n", news.WithDigest("U = 15 V"));
     }
 

@@ -27,6 +27,7 @@ public partial class FinishedPageTests
     [InlineData(@"R'_{20}", "<msubsup><mi>R</mi><mrow><mn>20</mn></mrow><mrow><mo lspace=\"0\" rspace=\"0\">′</mo></mrow></msubsup>")]
     [InlineData(@"\mathrm{m\Omega}", "<mi mathvariant=\"normal\">m</mi><mi mathvariant=\"normal\">Ω</mi>")]
     [InlineData(@"\sqrt{x}", "<msqrt><mi>x</mi></msqrt>")]
+    [InlineData(@"\ln x", "<mi mathvariant=\"normal\">ln</mi><mspace width=\"0.167em\"></mspace><mi>x</mi>")]
     [InlineData("-F", "<mo form=\"prefix\">−</mo><mi>F</mi>")]
     public void Write_PartOfAFormula_IsItsMathMl(string latex, string expected) =>
         Assert.Equal($"<span class=\"formula\"><span><math><mrow>{expected}</mrow></math></span></span>", MathMarkup.Write(latex, display: false));

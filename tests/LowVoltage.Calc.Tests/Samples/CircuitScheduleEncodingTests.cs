@@ -54,7 +54,7 @@ public sealed class CircuitScheduleEncodingTests : ScheduleRunner
 
     [Theory]
     [InlineData(new byte[] { 0xFF, 0xFE, 0, 0, 0x61, 0, 0, 0 }, "is in UTF-32. Save it in UTF-8.")]
-    [InlineData(new byte[] { 0x61, 0, 0x62, 0, 0x0A, 0 }, "it holds zero bytes. Save the sheet as CSV in UTF-8; UTF-16 needs its byte-order mark.")]
+    [InlineData(new byte[] { 0x61, 0, 0x62, 0, 0x0A, 0 }, "it holds bytes of value 0. Save the sheet as CSV in UTF-8; UTF-16 needs its byte-order mark.")]
     [InlineData(new byte[] { 0xEF, 0xBB, 0xBF, 0x61, 0x0A, 0xFC, 0x0A }, "begins with the byte-order mark of UTF-8, but line 2 is not UTF-8.")]
     [InlineData(new byte[] { 0x61, 0x0A, 0x62, 0x0A, 0x81, 0x0A }, "line 3: the bytes are neither UTF-8 nor Windows-1252.")]
     [InlineData(new byte[] { 0xFF, 0xFE, 0x61, 0, 0x00, 0xD8, 0x61, 0 }, "is damaged: it begins as UTF-16 but is not UTF-16 throughout.")]

@@ -155,10 +155,11 @@ public sealed class CircuitScheduleTests : ScheduleRunner
 
     [Theory]
     [InlineData("circuit,practice\nx,bench\n", "missing column 'feed_m': length of the feed")]
-    [InlineData("circuit,circuit\nx,y\n", "column 'circuit' is there 2 times.")]
+    [InlineData("circuit,circuit\nx,y\n", "column 'circuit' appears 2 times.")]
     [InlineData("", "holds no circuits")]
     [InlineData("circuit,feed_m,ambient_degC\n", "holds no circuits")]
-    [InlineData("PK\0\0", "is not a text file that can be read: it holds zero bytes")]
+    [InlineData("PK\0\0", "is not a text file that can be read: it holds bytes of value 0")]
+    [InlineData("PK\u0003\u0004\0", "is a workbook or another zip file, not text. Save the sheet as CSV in UTF-8.")]
     public void Run_UnusableFile_SaysWhyAndExitsTwo(string text, string expected)
     {
         string path = Path.Combine(Folder, "unusable.csv");
