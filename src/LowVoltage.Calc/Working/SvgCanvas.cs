@@ -45,7 +45,7 @@ internal sealed class SvgCanvas
     {
         XElement picture = Shape(
             "svg",
-            ("class", "circuit"), ("viewBox", $"0 0 {Text(width)} {Text(height)}"), ("width", Text(width)), ("height", Text(height)), ("color", standsAlone ? "#000" : null), ("role", "img"),
+            ("xmlns", Svg.NamespaceName), ("class", "circuit"), ("viewBox", $"0 0 {Text(width)} {Text(height)}"), ("width", Text(width)), ("height", Text(height)), ("color", standsAlone ? "#000" : null), ("role", "img"),
             ("aria-labelledby", $"{id}-title {id}-desc"), ("fill", "none"), ("stroke", "currentColor"), ("stroke-width", "1.5"), ("stroke-linecap", "round"),
             ("font-family", "Helvetica,Arial,sans-serif"), ("font-size", Text(FontSize)));
         picture.Add(new XElement(Svg + "title", new XAttribute("id", id + "-title"), Xhtml.Clean(title)), new XElement(Svg + "desc", new XAttribute("id", id + "-desc"), Xhtml.Clean(description)));

@@ -88,6 +88,10 @@ public class ProblemSnapshotTests
             text.Append('\n');
         }
 
+        // A decimal comma that reads as the separator of thousands.
+        Problem resistance = Enumerable.Range(1, 50).Select(seed => ProblemGenerator.Create(seed, ProblemTopic.OhmsLaw, Difficulty.OneStep)).First(problem => problem.Answer.Value is >= 1 and < 100);
+        string comma = resistance.Answer.Value.ToString("0.000", CultureInfo.InvariantCulture).Replace('.', ',') + " " + resistance.Answer.Unit;
+        text.Append(comma).Append(" -> ").Append(resistance.Grade(comma)).Append('\n');
         ApprovedText.Check("odd-answers.txt", text.ToString());
     }
 
