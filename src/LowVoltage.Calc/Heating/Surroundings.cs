@@ -13,7 +13,7 @@ public sealed partial class Surroundings
     internal const double MostCoefficient = 1e6;
     private const double MostSpeed = 100;
     private const double LeastHeight = 0.05;
-    private const double MostHeight = 100;
+    private const double MostHeight = 10_000;
 
     /// <summary>Surroundings to be filled by an initialiser; <see cref="Create"/> does without.</summary>
     public Surroundings()
@@ -99,7 +99,7 @@ public sealed partial class Surroundings
         }
     }
 
-    /// <summary>Height of the straight run of a vertical wire, 0.05 m to 100 m; <c>null</c>: the wire runs level.</summary>
+    /// <summary>Height of the straight run of a vertical wire, 0.05 m to 10 km; <c>null</c>: the wire runs level.</summary>
     /// <remarks>
     /// The wire is then as hot as at its top, where the air that rises along it is warmest (<see cref="VerticalConvection"/>). Of a run that goes up in part, state the longest vertical part.
     /// </remarks>

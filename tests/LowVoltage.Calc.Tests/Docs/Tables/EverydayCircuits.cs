@@ -48,7 +48,7 @@ internal static class EverydayCircuits
         Vehicle("a charger for a second battery, 30 A, 5 m, two wires, 5 % allowed", 30, Wire(Starter, Amps(30), 5, 7.4).WithDropLimit(DropLimit.Percent(5)), "10 mm²", "16 mm²",
             "The supply lead takes 0.22 V of the 0.6 V, which the book does not count.", Direct, "10 mm²"),
         Boats("an anchor light of 0.5 A on a boat, 12 m, two wires", 0.5, Wire(Starter, Amps(0.5), 12, 7.5), "18 AWG", "16 AWG",
-            "The law wants 16 AWG for a wire that is laid singly, whatever it carries.",
+            "The law wants 16 AWG for a wire that is laid singly, whatever it carries; of blade fuses below 3 A no times are published.",
             null, "18 AWG", new DesignRules(DesignRules.SmallCraft) { MinimumSection = Area.FromSquareMillimeters(0.5) }),
         Boats("a bilge pump of 6 A on a boat, 6 m, two wires", 6, Wire(Starter, Pump(), 6, 7.5), "10 AWG", "10 AWG",
             "The wires agree; the fuse is larger, so that it holds the pump's start ten thousand times."),
