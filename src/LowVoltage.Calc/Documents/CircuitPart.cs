@@ -83,6 +83,11 @@ internal static class CircuitPart
         }
     }
 
+    private static ParallelWires Parallel(int least, int? parallelWiresUpTo) => !(parallelWiresUpTo < least)
+        ? ParallelWires.Between(least, parallelWiresUpTo ?? least)
+        : throw new ArgumentOutOfRangeException(
+            nameof(parallelWiresUpTo), parallelWiresUpTo, $"{MostWires.Name} must be at least {Wires.Name}, {Quantities.Accept.Text(least)}; it was {Quantities.Accept.Text(parallelWiresUpTo.Value)}.");
+
     internal static CircuitDocument Make(Values at) => new(
         new CircuitRequirements
         {
@@ -102,7 +107,7 @@ internal static class CircuitPart
             Insulation = at.Get(Insulation),
             WallMillimeters = at.Maybe(Wall),
             Intermittent = at.Or(Intermittent, false),
-            ParallelWires = ParallelWires.Between(at.Or(Wires, 1), at.Maybe(MostWires) ?? at.Or(Wires, 1)),
+            ParallelWires = Parallel(at.Or(Wires, 1), at.Maybe(MostWires)),
             DropLimit = at.OrNull(Drop),
         },
         at.Get(Rules),

@@ -9,7 +9,7 @@ namespace LowVoltage.Calc.Harnesses;
 public sealed partial class HarnessBuilder
 {
     /// <summary>One circuit as a harness: for wires of unequal size, length or place side by side, which a path of segments cannot say.</summary>
-    /// <param name="requirements">The circuit: source, supply lead, what protects it, load, joints, return. Its own length of feed is not used.</param>
+    /// <param name="requirements">The circuit: source, supply lead, what protects it, load, joints, return. Its own length of feed and number of parallel wires are not used.</param>
     /// <param name="fuse">The circuit's fuse; <c>null</c> where there is none.</param>
     /// <param name="rules">The practice to check it by.</param>
     /// <param name="feed">The wires that lie side by side from the fuse to the load, at least one.</param>

@@ -27,6 +27,8 @@ internal static class Pieces
           "lowvoltage_circuit": 1,
           "$schema": "circuit.json",
           "name": "cooler",
+          "parallel_wires": 2,
+          "parallel_wires_up_to": 3,
           "rules": "small craft",
           "source": { "kind": "lead-acid battery", "cold_cranking_A": 600, "test": "EN 50342-1", "blocks_in_series": 2, "strings_in_parallel": 2, "temperature_C": 10 },
           "load": { "kind": "constant power", "power_W": 60, "efficiency": 0.9, "minimum_V": 10.5, "duty_fraction": 0.5, "thermal_cut_out": true, "input_capacitance_F": 0.001 },
