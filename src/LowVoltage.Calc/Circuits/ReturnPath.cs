@@ -33,6 +33,9 @@ public sealed class ReturnPath
 
     internal double OtherAmperes { get; }
 
+    /// <summary>Whether the way back is a wire beside the feed, and not a chassis or an unknown conductor.</summary>
+    internal bool IsOfWire => Kind is ReturnKind.SameConductor or ReturnKind.Segments or ReturnKind.SharedSegments;
+
     internal bool IsShared => Kind is ReturnKind.SharedSegments or ReturnKind.SharedResistance;
 
     /// <summary>The way back of a path whose resistance was stated whole.</summary>
