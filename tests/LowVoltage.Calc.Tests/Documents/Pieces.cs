@@ -180,10 +180,19 @@ internal static class Pieces
     /// <summary>A design, one that nothing fits, and verifications.</summary>
     internal static IEnumerable<string> Designs()
     {
-        foreach (string json in Circuits().Where(piece => piece.Special is "" or "laid").Select(piece => piece.Json).Take(4).Append(Least.Replace("5.5", "400", StringComparison.Ordinal)))
+        foreach (string json in Circuits().Where(piece => piece.Special is "" or "laid").Select(piece => piece.Json).Take(4).Append(Least.Replace("5.5", "400", StringComparison.Ordinal)).Append(VerifiedWithARange()))
         {
             yield return DesignDocument.Create(CircuitDocument.Read(json).Answer()).Write().Replace("\"lowvoltage_design\": 1,", "\"lowvoltage_design\": 1, \"$schema\": \"design.json\",", StringComparison.Ordinal);
         }
+    }
+
+    // A design states the number that it found; a verification keeps the range.
+    private static string VerifiedWithARange()
+    {
+        JsonObject circuit = JsonNode.Parse(Least)!.AsObject();
+        circuit["parallel_wires_up_to"] = 2;
+        circuit["laid"] = JsonNode.Parse(Full(Values["laid"][0]));
+        return circuit.ToJsonString();
     }
 
     private static string Full(string json) => json.Replace("REFERENCE", Reference, StringComparison.Ordinal).Replace("MATERIAL", Materials[0], StringComparison.Ordinal);
