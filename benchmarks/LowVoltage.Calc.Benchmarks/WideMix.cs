@@ -21,7 +21,7 @@ internal static class WideMix
         var made = new (CircuitRequirements, DesignRules)[count];
         for (int i = 0; i < count; i++)
         {
-            DesignRules rules = DesignRules.Presets[i % DesignRules.Presets.Count];
+            DesignRules rules = DesignRules.Presets[i % 4];
             made[i] = (One(random, ReferenceEquals(rules, DesignRules.LightAircraft)), rules);
         }
 

@@ -32,7 +32,7 @@ public static partial class CircuitDesigner
             Math.Min(shortest, longest),
             longest,
             1e-6,
-            meters => at.WithMeters(meters + (requirements.Return.Kind == ReturnKind.SameConductor ? meters * ratio : 0)),
+            meters => at.WithMeters(meters, requirements.Return.Kind == ReturnKind.SameConductor ? meters * ratio : 0),
             meters => Verify(requirements.Stretched(meters), wire, fuse, rules),
             meters => Length.FromMeters(meters),
             "a feed",
@@ -117,13 +117,13 @@ public static partial class CircuitDesigner
     /// <param name="wire">The conductor.</param>
     /// <param name="fuse">The fuse.</param>
     /// <param name="rules">The practice to follow.</param>
-    /// <returns>The number, searched from the circuit's own (two, or one with a chassis return) to 1000.</returns>
+    /// <returns>The number, searched from the circuit's own (two, or one with a chassis return; more of them in parallel) to 1000.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
     public static DesignLimit<int> MostLoadedConductors(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
     {
         Check(requirements, wire, fuse, rules);
-        int own = requirements.Return.IsOfWire ? 2 : 1;
+        int own = Branches.OwnConductors(requirements);
         CircuitRequirements asked(double count) => requirements.WithPlace(requirements.Place.WithLoadedConductors((int)count));
         return LimitSearch.Find(
             own,

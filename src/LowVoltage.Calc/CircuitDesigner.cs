@@ -32,13 +32,39 @@ public static partial class CircuitDesigner
     /// <summary>Designs one circuit.</summary>
     /// <param name="requirements">What the circuit must do and where it runs.</param>
     /// <param name="rules">The practice to follow.</param>
-    /// <returns>Wire, fuse and checks; where nothing passes, the nearest of them with what fails.</returns>
+    /// <returns>
+    /// Wire, fuse and checks; where nothing passes, the nearest of them with what fails. Where the number of parallel wires is to be found, the fewest that serve, or
+    /// else the nearest of the least number; the design's requirements then state it.
+    /// </returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">A main fuse is stated beyond the end of the supply lead.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
     public static CircuitDesign Design(CircuitRequirements requirements, DesignRules rules)
     {
         Refuse(requirements, rules);
+        return requirements.ParallelWires.IsRange ? FewestWires(requirements, rules) : DesignOf(requirements, rules);
+    }
+
+    // Another wire beside the first cures what more copper cures. The first number that leaves nothing of that is the answer, even where something else fails.
+    private static CircuitDesign FewestWires(CircuitRequirements requirements, DesignRules rules)
+    {
+        CircuitDesign? fewest = null;
+        for (int wires = requirements.ParallelWires.Least; wires <= requirements.ParallelWires.Most; wires++)
+        {
+            CircuitDesign found = DesignOf(requirements.WithParallelWires(ParallelWires.Exactly(wires)), rules);
+            if (!found.IsNearest)
+            {
+                return found;
+            }
+
+            fewest ??= found;
+        }
+
+        return fewest!;
+    }
+
+    private static CircuitDesign DesignOf(CircuitRequirements requirements, DesignRules rules)
+    {
         BranchState at = Branches.ForCandidate(requirements, rules);
         IReadOnlyList<Conductor> sizes = rules.Conductors.Conductors;
         CircuitSearch.Choice found = new CircuitSearch(at, sizes, rules.Fuses.RatingsArray).Find();
@@ -74,12 +100,12 @@ public static partial class CircuitDesigner
     /// <param name="rules">The practice to follow.</param>
     /// <returns>Every check that could be made; each on the stretch with the least to spare, which it names.</returns>
     /// <exception cref="ArgumentNullException">The requirements, the path or the rules are null.</exception>
-    /// <exception cref="ArgumentException">A main fuse is stated beyond the end of the supply lead.</exception>
+    /// <exception cref="ArgumentException">A main fuse is stated beyond the end of the supply lead, or the path is a resistance without wires.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
     public static CircuitDesign Verify(CircuitRequirements requirements, CircuitPath path, FuseRating? fuse, DesignRules rules)
     {
         Refuse(requirements, rules);
-        _ = path ?? throw new ArgumentNullException(nameof(path));
+        _ = (path ?? throw new ArgumentNullException(nameof(path))).OfWires(nameof(path));
         BranchState at = Branches.ForPath(requirements, rules, path);
         at.SetFitted(fuse);
         return new CircuitDesign(requirements, rules, path.FeedArray[0].Conductor, fuse, AskAll(at, unfused: fuse is null)) { IsVerified = true, Existing = path };

@@ -115,6 +115,12 @@ public sealed partial class CircuitRequirements
     /// <returns>A copy.</returns>
     public CircuitRequirements WithIntermittent(bool intermittent) => new(this) { Intermittent = intermittent };
 
+    /// <summary>The same circuit in another number of equal wires side by side.</summary>
+    /// <param name="wires">See <see cref="ParallelWires"/>.</param>
+    /// <returns>A copy.</returns>
+    /// <exception cref="ArgumentNullException">The number is null.</exception>
+    public CircuitRequirements WithParallelWires(ParallelWires wires) => new(this) { ParallelWires = wires };
+
     /// <summary>The same circuit with an allowance of its own for the drop.</summary>
     /// <param name="limit">See <see cref="DropLimit"/>.</param>
     /// <returns>A copy.</returns>

@@ -55,6 +55,7 @@ public sealed partial class CircuitRequirements
         Insulation = basis.Insulation;
         Intermittent = basis.Intermittent;
         DropLimit = basis.DropLimit;
+        ParallelWires = basis.ParallelWires;
     }
 
     /// <summary>What the circuit is called; may be empty.</summary>
@@ -143,6 +144,10 @@ public sealed partial class CircuitRequirements
 
     /// <summary>Whether the load runs for short times only; the aircraft voltage-drop allowances distinguish that.</summary>
     public bool Intermittent { get; init; }
+
+    /// <summary>How many equal wires lie side by side each way; one if not stated. A range lets the designer find the number.</summary>
+    /// <remarks>A verification takes the least of a range. A return that is given as wires of its own keeps its own number.</remarks>
+    public ParallelWires ParallelWires { get; init => field = value ?? throw new ArgumentNullException(nameof(ParallelWires)); } = ParallelWires.One;
 
     /// <summary>An allowance for this circuit that replaces the one of the rules; <c>null</c> means the rules'.</summary>
     public DropLimit? DropLimit { get; init; }

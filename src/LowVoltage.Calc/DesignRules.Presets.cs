@@ -32,6 +32,12 @@ public sealed partial class DesignRules
     /// </remarks>
     public static DesignRules SmallCraft => SmallCraftPreset.Rules;
 
+    /// <summary>Small craft in tinned cable: as <see cref="SmallCraft"/>, with stranded tinned copper in the sizes that shops carry.</summary>
+    /// <remarks>
+    /// The sizes of 33 CFR 183.425 Table 5 without 3 AWG. The metal is the most resistive class of tinned strands (see <see cref="ConductorSeries.AwgTinned"/>), so that a drop may ask for a size more.
+    /// </remarks>
+    public static DesignRules SmallCraftTinned => SmallCraftTinnedPreset.Rules;
+
     /// <summary>Light aircraft: tin-plated aircraft wire rated by FAA AC 43.13-1B Table 11-9, drop by Table 11-6.</summary>
     /// <remarks>The table contains 70 °C, 60 000 ft and its own bundle, so it is far below what a wire alone would carry. Approved data for the aircraft come first.</remarks>
     public static DesignRules LightAircraft => LightAircraftPreset.Rules;
@@ -39,7 +45,7 @@ public sealed partial class DesignRules
     /// <summary>A bench, a robot, a cabinet: flexible metric wire in still air, rated by the heat balance.</summary>
     public static DesignRules Bench => BenchPreset.Rules;
 
-    /// <summary>The four presets.</summary>
+    /// <summary>The presets: road vehicle, small craft, light aircraft, bench, and small craft in tinned cable.</summary>
     public static IReadOnlyList<DesignRules> Presets => AllPresets.Rules;
 
     // Each is made when it is first asked for: a program that follows one practice does not pay for the tables of the others.
@@ -71,6 +77,17 @@ public sealed partial class DesignRules
             MinimumSection = Area.FromSquareMillimeters(AwgSize.FromNumber(16).AreaSquareMillimeters),
             MinimumSectionReference = new Reference { Title = "33 CFR 183.425", Edition = "Code of Federal Regulations", Locator = "(e)", Kind = ReferenceKind.Law, Note = "16 AWG installed separately." },
             FusePractice = new FusePractice { Distance = SourceDistance.Cfr33 },
+        };
+    }
+
+    private static class SmallCraftTinnedPreset
+    {
+        internal static readonly DesignRules Rules = new(SmallCraft)
+        {
+            Name = "tinned small craft",
+            Conductors = ConductorSeries.AwgTinned.Only(
+                "AWG, stranded tinned copper, sizes of 33 CFR 183.425 Table 5 that shops carry",
+                [.. new[] { 18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3 }.Select(number => ConductorSize.FromAwg(AwgSize.FromNumber(number)))]),
         };
     }
 
@@ -108,6 +125,6 @@ public sealed partial class DesignRules
 
     private static class AllPresets
     {
-        internal static readonly IReadOnlyList<DesignRules> Rules = Array.AsReadOnly([RoadVehicle, SmallCraft, LightAircraft, Bench]);
+        internal static readonly IReadOnlyList<DesignRules> Rules = Array.AsReadOnly([RoadVehicle, SmallCraft, LightAircraft, Bench, SmallCraftTinned]);
     }
 }

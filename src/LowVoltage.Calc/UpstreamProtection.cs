@@ -126,7 +126,8 @@ public sealed class UpstreamProtection
     /// <summary>The same device with the lead behind it, which is then checked as a wire of its own.</summary>
     /// <param name="lead">See <see cref="Lead"/>. A segment without a place or a wire of its own runs in the circuit's place with the circuit's insulation.</param>
     /// <returns>A copy.</returns>
-    public UpstreamProtection WithLead(CircuitPath? lead) => new(this) { Lead = lead };
+    /// <exception cref="ArgumentException">The lead is a resistance without wires: state that by <see cref="CircuitRequirements.Upstream"/>.</exception>
+    public UpstreamProtection WithLead(CircuitPath? lead) => new(this) { Lead = lead?.OfWires(nameof(lead)) };
 
     /// <summary>The same device with its let-through from its data sheet, and what a device behind it withstands.</summary>
     /// <param name="letThrough">See <see cref="LetThrough"/>.</param>

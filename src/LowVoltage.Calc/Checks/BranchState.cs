@@ -80,6 +80,9 @@ internal sealed partial class BranchState
         init => stretches = value;
     }
 
+    /// <summary>How many of them, from the first on, are of the candidate: feed and return apart where wires lie in parallel.</summary>
+    internal int CandidateCount { get; init; } = 1;
+
     /// <summary>How many of them are the circuit's own.</summary>
     internal required int OwnCount { get; init; }
 
@@ -97,7 +100,7 @@ internal sealed partial class BranchState
     /// <summary>Whether there is more than one stretch, so that a check must say which it is about.</summary>
     internal bool Several => stretches.Length > 1;
 
-    /// <summary>Puts a candidate wire into the first stretch.</summary>
+    /// <summary>Puts a candidate wire into the first stretch, or the first two.</summary>
     internal void SetCandidate(Conductor conductor)
     {
         if (ReferenceEquals(stretches[0].Conductor, conductor))
@@ -105,14 +108,27 @@ internal sealed partial class BranchState
             return;
         }
 
-        stretches[0].Conductor = conductor;
+        for (int i = 0; i < CandidateCount; i++)
+        {
+            stretches[i].Conductor = conductor;
+        }
+
         known = Known.None;
     }
 
-    /// <summary>The same circuit with another length of the first stretch, m: this object, which then says nothing of the former one.</summary>
-    internal BranchState WithMeters(double meters)
+    /// <summary>The same circuit with other lengths of the candidate, m: this object, which then says nothing of the former one.</summary>
+    internal BranchState WithMeters(double feed, double back)
     {
-        stretches[0].Meters = meters;
+        if (CandidateCount == 1)
+        {
+            stretches[0].Meters = feed + back;
+        }
+        else
+        {
+            stretches[0].Meters = feed;
+            stretches[1].Meters = back;
+        }
+
         known &= Known.Rated;
         return this;
     }

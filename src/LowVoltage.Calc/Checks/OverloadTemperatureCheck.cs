@@ -125,6 +125,7 @@ internal sealed class OverloadTemperatureCheck()
             Parallel = s.Parallel,
             Mark = letters.Mark,
             StartsHot = at.FaultStartCelsius(found.Stretch).Equals(continuous.Value),
+            StartLetter = Sheet.StartLetter(found.Stretch),
             StartWords = Sheet.StartWords,
         }, fuse.FaultCurve!, fuse.Series.Reference);
         steps.Write(found.Limits, found.Point);

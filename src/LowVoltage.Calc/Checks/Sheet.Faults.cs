@@ -27,8 +27,11 @@ internal sealed partial class Sheet
     {
         double celsius = At.FaultStartCelsius(stretch);
         Symbol limit = ContinuousOf(stretch);
-        return celsius.Equals(limit.Value) ? limit : Board.LookUp("conductor temperature at the start", "θ_i", celsius, "°C", null, StartWords);
+        return celsius.Equals(limit.Value) ? limit : Board.LookUp("conductor temperature at the start", StartLetter(stretch), celsius, "°C", null, StartWords);
     }
+
+    // Stretches start at temperatures of their own.
+    internal static string StartLetter(int stretch) => stretch == 0 ? "θ_i" : "θ_i" + Text(stretch);
 
     internal Symbol EffectiveSection(Conductor conductor)
     {

@@ -26,6 +26,9 @@ internal sealed class StretchName
     /// <summary>The feed, or feed and return alike, of a circuit whose return is something else.</summary>
     internal static StretchName Feed { get; } = new("feed", 0, 1, null);
 
+    /// <summary>The return alone, of wires in parallel like the feed.</summary>
+    internal static StretchName Return { get; } = new("return", 0, 1, null);
+
     /// <summary>The part of the circuit, or the name of the wire.</summary>
     internal string Part => part;
 

@@ -81,6 +81,17 @@ public sealed class CircuitPath
         return Create(Segment.Create(conductor, Length.FromMeters(meters)), ReturnPath.Wire(Length.FromMeters(meters)));
     }
 
+    /// <summary>A path of known resistance, out and back together, of which the wires are not known: measured, or stated on a data sheet.</summary>
+    /// <param name="outAndBack">The resistance that the current meets on its way out and back, zero or greater.</param>
+    /// <returns>The path. It has no segments; what is known of it is a joint on the way out.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The resistance is negative or absurdly large.</exception>
+    /// <remarks>
+    /// For operating points and prospective currents; the temperature of conductors counts for nothing there. Nothing can be said of wires that are not known, so <see cref="CircuitDesigner"/> refuses it.
+    /// A single stretch of known resistance within a path of wires is a <see cref="Joint"/>.
+    /// </remarks>
+    public static CircuitPath OfResistance(ElectricResistance outAndBack) =>
+        new([], [], ReturnPath.Stated, [Joint.Create("stated resistance, out and back", ElectricResistance.FromOhms(Accept.OhmsOrZero(outAndBack, nameof(outAndBack))))], []);
+
     /// <summary>A path of a chain of feed segments and a return.</summary>
     /// <param name="feed">The way out, at least one segment.</param>
     /// <param name="returnPath">The way back. A wire like the feed needs a feed of one conductor throughout.</param>
@@ -112,6 +123,11 @@ public sealed class CircuitPath
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
     public ElectricResistance ResistanceAt(Temperature temperature) =>
         ElectricResistance.FromOhms(OhmsAt(ConductorTemperature.Celsius(temperature, nameof(temperature))));
+
+    /// <summary>The same path, where wires are needed.</summary>
+    internal CircuitPath OfWires(string name) => FeedArray.Length > 0
+        ? this
+        : throw new ArgumentException($"{name} is a resistance without wires, which cannot be checked; accepted is a path of segments.", name);
 
     internal double OhmsAt(double celsius)
     {

@@ -124,9 +124,12 @@ public sealed partial class OperatingPoint
     }
 
     /// <summary>The hottest conductor's temperature.</summary>
-    public Temperature HottestConductor => Temperature.FromDegreesCelsius(Elements.Max(e => e.Celsius ?? double.NegativeInfinity));
+    /// <exception cref="InvalidOperationException">The path has no conductor: its resistance was stated whole.</exception>
+    public Temperature HottestConductor => Elements.Max(e => e.Celsius) is { } celsius
+        ? Temperature.FromDegreesCelsius(celsius)
+        : throw new InvalidOperationException("The resistance of the path was stated whole: no conductor is known.");
 
-    /// <summary>The weakest segment: the one whose single conductor makes the most heat per metre.</summary>
+    /// <summary>The weakest segment: the one whose single conductor makes the most heat per metre; the stated resistance where the path has no other part.</summary>
     public PathElement Weakest
     {
         get

@@ -236,6 +236,12 @@ internal static class OperatingPointSolver
         lines.Add(temperature.DependsOnCurrent
             ? $"Conductors {Accept.Text(temperature.AmbientCelsius)} °C with no current and {Accept.Text(temperature.AmbientCelsius + temperature.RiseKelvins)} °C at {Accept.Text(temperature.RatedAmperes)} A each, the rise with the square of the current."
             : $"Conductors at {Accept.Text(temperature.AmbientCelsius)} °C.");
+        if (path.Return.Kind == ReturnKind.Stated)
+        {
+            lines[lines.Count - 1] = $"The resistance of the way out and back was stated whole, {Accept.Text(path.FixedOhms * 1000)} mΩ, whatever its temperature.";
+            return remark is null ? [.. lines] : [.. lines, remark];
+        }
+
         if (temperature.DependsOnCurrent && state == LoadState.Peak)
         {
             lines.Add("A peak is over before the conductors warm up: they are as warm as in steady running.");

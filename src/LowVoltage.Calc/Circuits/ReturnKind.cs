@@ -17,4 +17,7 @@ public enum ReturnKind
 
     /// <summary>Through a stated resistance that carries other circuits' current as well.</summary>
     SharedResistance,
+
+    /// <summary>Nowhere apart: the resistance of the way out and back was stated whole.</summary>
+    Stated,
 }

@@ -38,6 +38,9 @@ public sealed class ReturnPath
 
     internal bool IsShared => Kind is ReturnKind.SharedSegments or ReturnKind.SharedResistance;
 
+    /// <summary>The way back of a path whose resistance was stated whole.</summary>
+    internal static ReturnPath Stated { get; } = new(ReturnKind.Stated, 0, 0, 0, []);
+
     /// <summary>A wire of the same conductor, and as many side by side, as the feed.</summary>
     /// <param name="length">Length of the return alone, positive.</param>
     /// <returns>The return.</returns>

@@ -8,16 +8,16 @@ public readonly partial struct AircraftWireSize : ISpanParsable<AircraftWireSize
 public readonly partial struct AircraftWireSize : IFormattable
 #endif
 {
-    private const string Accepted = "20 aircraft, aircraft 20 or 1/0 aircraft; sizes 24 to 2 even, 1 and 1/0 to 4/0";
+    private const string Accepted = "20 aircraft, aircraft 20, 20 or 1/0 aircraft; sizes 24 to 2 even, 1 and 1/0 to 4/0";
 
-    /// <summary>Reads an aircraft wire size, in the invariant culture: <c>20 aircraft</c>, <c>aircraft 20</c>, <c>1/0 aircraft</c>; any case.</summary>
+    /// <summary>Reads an aircraft wire size, in the invariant culture: <c>20 aircraft</c>, <c>aircraft 20</c>, <c>1/0 aircraft</c>, <c>20</c>; any case.</summary>
     /// <param name="s">The text.</param>
     /// <returns>The size.</returns>
     /// <exception cref="ArgumentNullException">The text is null.</exception>
     /// <exception cref="FormatException">The text is not an aircraft wire size; the message quotes it and says what is accepted.</exception>
     public static AircraftWireSize Parse(string s) => Parse(s, CultureInfo.InvariantCulture);
 
-    /// <summary>Reads an aircraft wire size: <c>20 aircraft</c>, <c>aircraft 20</c>, <c>1/0 aircraft</c>; any case.</summary>
+    /// <summary>Reads an aircraft wire size: <c>20 aircraft</c>, <c>aircraft 20</c>, <c>1/0 aircraft</c>, <c>20</c>; any case.</summary>
     /// <param name="s">The text.</param>
     /// <param name="provider">A culture. The culture is not used.</param>
     /// <returns>The size.</returns>
@@ -26,7 +26,7 @@ public readonly partial struct AircraftWireSize : IFormattable
     public static AircraftWireSize Parse(string s, IFormatProvider? provider) =>
         Parse((s ?? throw new ArgumentNullException(nameof(s))).AsSpan(), provider);
 
-    /// <summary>Reads an aircraft wire size: <c>20 aircraft</c>, <c>aircraft 20</c>, <c>1/0 aircraft</c>; any case.</summary>
+    /// <summary>Reads an aircraft wire size: <c>20 aircraft</c>, <c>aircraft 20</c>, <c>1/0 aircraft</c>, <c>20</c>; any case.</summary>
     /// <param name="s">The text.</param>
     /// <param name="provider">A culture. The culture is not used.</param>
     /// <returns>The size.</returns>

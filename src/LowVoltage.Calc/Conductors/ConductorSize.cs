@@ -166,7 +166,7 @@ public readonly partial struct ConductorSize
         {
             result = awg;
         }
-        else if (KcmilSize.TryParse(text, provider, out KcmilSize kcmil))
+        else if (KcmilSize.TryRead(text, provider, needsUnit: true, out KcmilSize kcmil))
         {
             result = kcmil;
         }
@@ -174,11 +174,11 @@ public readonly partial struct ConductorSize
         {
             result = metric;
         }
-        else if (VehicleGaugeSize.TryParse(text, provider, out VehicleGaugeSize vehicle))
+        else if (VehicleGaugeSize.TryRead(text, needsWord: true, out VehicleGaugeSize vehicle))
         {
             result = vehicle;
         }
-        else if (AircraftWireSize.TryParse(text, provider, out AircraftWireSize aircraft))
+        else if (AircraftWireSize.TryRead(text, needsWord: true, out AircraftWireSize aircraft))
         {
             result = aircraft;
         }

@@ -8,16 +8,16 @@ public readonly partial struct KcmilSize : ISpanParsable<KcmilSize>, ISpanFormat
 public readonly partial struct KcmilSize : IFormattable
 #endif
 {
-    private const string Accepted = "250 kcmil or 250 MCM, above 211.6 (4/0 AWG)";
+    private const string Accepted = "250 kcmil, 250 MCM or 250, above 211.6 (4/0 AWG)";
 
-    /// <summary>Reads a kcmil size, in the invariant culture: <c>250 kcmil</c>, <c>250 MCM</c>; any case.</summary>
+    /// <summary>Reads a kcmil size, in the invariant culture: <c>250 kcmil</c>, <c>250 MCM</c>, <c>250</c>; any case.</summary>
     /// <param name="s">The text.</param>
     /// <returns>The size.</returns>
     /// <exception cref="ArgumentNullException">The text is null.</exception>
     /// <exception cref="FormatException">The text is not a kcmil size; the message quotes it and says what is accepted.</exception>
     public static KcmilSize Parse(string s) => Parse(s, CultureInfo.InvariantCulture);
 
-    /// <summary>Reads a kcmil size: <c>250 kcmil</c>, <c>250 MCM</c>; any case.</summary>
+    /// <summary>Reads a kcmil size: <c>250 kcmil</c>, <c>250 MCM</c>, <c>250</c>; any case.</summary>
     /// <param name="s">The text.</param>
     /// <param name="provider">A culture. Its decimal separator is used; <c>null</c> means the invariant one.</param>
     /// <returns>The size.</returns>
@@ -26,7 +26,7 @@ public readonly partial struct KcmilSize : IFormattable
     public static KcmilSize Parse(string s, IFormatProvider? provider) =>
         Parse((s ?? throw new ArgumentNullException(nameof(s))).AsSpan(), provider);
 
-    /// <summary>Reads a kcmil size: <c>250 kcmil</c>, <c>250 MCM</c>; any case.</summary>
+    /// <summary>Reads a kcmil size: <c>250 kcmil</c>, <c>250 MCM</c>, <c>250</c>; any case.</summary>
     /// <param name="s">The text.</param>
     /// <param name="provider">A culture. Its decimal separator is used; <c>null</c> means the invariant one.</param>
     /// <returns>The size.</returns>

@@ -84,10 +84,13 @@ public readonly partial struct KcmilSize
         return sizes;
     }
 
-    private static bool TryRead(ReadOnlySpan<char> text, IFormatProvider? provider, out KcmilSize result)
+    private static bool TryRead(ReadOnlySpan<char> text, IFormatProvider? provider, out KcmilSize result) => TryRead(text, provider, needsUnit: false, out result);
+
+    /// <summary>Reads a size; where the system is not known, a number without a unit is not one.</summary>
+    internal static bool TryRead(ReadOnlySpan<char> text, IFormatProvider? provider, bool needsUnit, out KcmilSize result)
     {
         bool valid = SizeText.TryNumberAndUnit(text, provider, out double value, out ReadOnlySpan<char> unit)
-            && IsUnit(unit) && value > FourOughtKcmil && value <= Most;
+            && (unit.IsEmpty ? !needsUnit : IsUnit(unit)) && value > FourOughtKcmil && value <= Most;
         result = valid ? new KcmilSize(value) : default;
         return valid;
     }

@@ -8,16 +8,16 @@ public readonly partial struct VehicleGaugeSize : ISpanParsable<VehicleGaugeSize
 public readonly partial struct VehicleGaugeSize : IFormattable
 #endif
 {
-    private const string Accepted = "14 SAE, SAE 14 or 1/0 SAE; sizes 20 to 8 even, 6, 4, 2, 1 and 1/0 to 4/0";
+    private const string Accepted = "14 SAE, SAE 14, 14 or 1/0 SAE; sizes 20 to 8 even, 6, 4, 2, 1 and 1/0 to 4/0";
 
-    /// <summary>Reads a vehicle gauge, in the invariant culture: <c>14 SAE</c>, <c>SAE 14</c>, <c>1/0 SAE</c>; any case.</summary>
+    /// <summary>Reads a vehicle gauge, in the invariant culture: <c>14 SAE</c>, <c>SAE 14</c>, <c>1/0 SAE</c>, <c>14</c>; any case.</summary>
     /// <param name="s">The text.</param>
     /// <returns>The size.</returns>
     /// <exception cref="ArgumentNullException">The text is null.</exception>
     /// <exception cref="FormatException">The text is not a vehicle gauge; the message quotes it and says what is accepted.</exception>
     public static VehicleGaugeSize Parse(string s) => Parse(s, CultureInfo.InvariantCulture);
 
-    /// <summary>Reads a vehicle gauge: <c>14 SAE</c>, <c>SAE 14</c>, <c>1/0 SAE</c>; any case.</summary>
+    /// <summary>Reads a vehicle gauge: <c>14 SAE</c>, <c>SAE 14</c>, <c>1/0 SAE</c>, <c>14</c>; any case.</summary>
     /// <param name="s">The text.</param>
     /// <param name="provider">A culture. The culture is not used.</param>
     /// <returns>The size.</returns>
@@ -26,7 +26,7 @@ public readonly partial struct VehicleGaugeSize : IFormattable
     public static VehicleGaugeSize Parse(string s, IFormatProvider? provider) =>
         Parse((s ?? throw new ArgumentNullException(nameof(s))).AsSpan(), provider);
 
-    /// <summary>Reads a vehicle gauge: <c>14 SAE</c>, <c>SAE 14</c>, <c>1/0 SAE</c>; any case.</summary>
+    /// <summary>Reads a vehicle gauge: <c>14 SAE</c>, <c>SAE 14</c>, <c>1/0 SAE</c>, <c>14</c>; any case.</summary>
     /// <param name="s">The text.</param>
     /// <param name="provider">A culture. The culture is not used.</param>
     /// <returns>The size.</returns>

@@ -107,7 +107,13 @@ public readonly partial struct VehicleGaugeSize
     private static bool TryRead(ReadOnlySpan<char> text, IFormatProvider? provider, out VehicleGaugeSize result)
     {
         _ = provider;
-        bool valid = SizeText.TryGauge(text, "SAE", out int number, out bool hasWord) && hasWord && GaugeRow.TryFind(Table, number, out _);
+        return TryRead(text, needsWord: false, out result);
+    }
+
+    /// <summary>Reads a size; where the system is not known, a number without its word is not one.</summary>
+    internal static bool TryRead(ReadOnlySpan<char> text, bool needsWord, out VehicleGaugeSize result)
+    {
+        bool valid = SizeText.TryGauge(text, "SAE", out int number, out bool hasWord) && (hasWord || !needsWord) && GaugeRow.TryFind(Table, number, out _);
         result = valid ? new VehicleGaugeSize(number) : default;
         return valid;
     }

@@ -9,24 +9,31 @@ namespace LowVoltage.Calc.Design;
 /// <summary>Lays requirements, or existing wiring, out as the branch that the checks ask.</summary>
 internal static class Branches
 {
-    /// <summary>For a design: the first stretch is the candidate, feed and wire return together; a return of its own follows.</summary>
+    /// <summary>
+    /// For a design: the first stretch is the candidate, feed and wire return together; a return of its own follows. Wires in parallel are a stretch each way: a fault in one
+    /// of them meets the wires of that way only.
+    /// </summary>
     internal static BranchState ForCandidate(CircuitRequirements asked, DesignRules rules)
     {
         ReturnPath back = asked.Return;
-        Site site = Main(asked, rules, back.IsOfWire ? 2 : 1);
+        int wires = asked.ParallelWires.Least;
+        Site site = Main(asked, rules, OwnConductors(asked));
         bool alike = back.Kind == ReturnKind.SameConductor;
         bool several = back.Kind is ReturnKind.Segments or ReturnKind.SharedSegments;
-        SegmentState[] stretches = new SegmentState[several ? back.Segments.Count + 1 : 1];
+        bool apart = alike && wires > 1;
+        SegmentState[] stretches = new SegmentState[several ? back.Segments.Count + 1 : apart ? 2 : 1];
         stretches[0] = new SegmentState
         {
-            Meters = asked.FeedMeters + (alike ? back.Meters : 0), Parallel = 1, Site = site, Name = several ? StretchName.Feed : StretchName.Only,
+            Meters = asked.FeedMeters + (alike && !apart ? back.Meters : 0), Parallel = wires, Site = site, Name = several || apart ? StretchName.Feed : StretchName.Only,
         };
         for (int i = 1; i < stretches.Length; i++)
         {
-            stretches[i] = Stretch(back.Segments[i - 1], back.IsShared ? "shared return" : "return", asked, rules, site);
+            stretches[i] = apart
+                ? new SegmentState { Meters = back.Meters, Parallel = wires, Site = site, Name = StretchName.Return }
+                : Stretch(back.Segments[i - 1], back.IsShared ? "shared return" : "return", asked, rules, site);
         }
 
-        return State(asked, rules, site, stretches, back, OhmsOf(asked.JointsArray), SupplyStages.Of(asked, rules));
+        return State(asked, rules, site, stretches, back, OhmsOf(asked.JointsArray), SupplyStages.Of(asked, rules), apart ? 2 : 1);
     }
 
     /// <summary>For existing wiring.</summary>
@@ -54,12 +61,20 @@ internal static class Branches
         return State(asked, rules, site, stretches, lead?.Return ?? ReturnPath.Chassis(ElectricResistance.Zero), joints + otherOhms, before);
     }
 
+    /// <summary>Loaded conductors of a circuit to be designed: those of the candidate, and those of a return of its own.</summary>
+    internal static int OwnConductors(CircuitRequirements asked) => asked.ParallelWires.Least + asked.Return.Kind switch
+    {
+        ReturnKind.SameConductor => asked.ParallelWires.Least,
+        ReturnKind.Segments or ReturnKind.SharedSegments => Most([.. asked.Return.Segments]),
+        _ => 0,
+    };
+
     /// <summary>Wires laid in parallel are loaded conductors of the bundle too.</summary>
     internal static int OwnConductors(CircuitPath path) => Most(path.FeedArray) + Most(path.BackArray);
 
     /// <summary>The path with a candidate wire, supply lead included, each stretch with the temperature model that its rating gives.</summary>
     internal static CircuitPath PathWith(CircuitRequirements asked, BranchState at, Conductor wire) =>
-        Rated(asked, at, CircuitPath.Create(Segment.Create(wire, Length.FromMeters(asked.FeedMeters)), asked.Return).WithFeedJoints([.. asked.Joints]));
+        Rated(asked, at, CircuitPath.Create(Segment.Create(wire, Length.FromMeters(asked.FeedMeters), asked.ParallelWires.Least), asked.Return).WithFeedJoints([.. asked.Joints]));
 
     /// <summary>A path, supply lead included, each stretch with the temperature model that its rating gives: the circuit that the checks are about.</summary>
     internal static CircuitPath Rated(CircuitRequirements asked, BranchState at, CircuitPath path)
@@ -102,7 +117,7 @@ internal static class Branches
             segment.Place ?? asked.Place, segment.Wire?.Insulation ?? asked.Insulation, segment.Wire?.WallMillimeters ?? asked.WallMillimeters, main.OwnConductors, main.CircuitVolts).RatedBy(rules.Ampacity),
     };
 
-    private static BranchState State(CircuitRequirements asked, DesignRules rules, Site site, SegmentState[] stretches, ReturnPath back, double jointOhms, SupplyStage[] supply)
+    private static BranchState State(CircuitRequirements asked, DesignRules rules, Site site, SegmentState[] stretches, ReturnPath back, double jointOhms, SupplyStage[] supply, int candidates = 1)
     {
         int own = back.Kind == ReturnKind.SharedSegments ? stretches.Length - back.Segments.Count : stretches.Length;
         double others = back.OtherAmperes, sharedWires = 0, stated = back.Ohms;
@@ -136,6 +151,7 @@ internal static class Branches
             Stretches = stretches,
             Supply = supply,
             OwnCount = own,
+            CandidateCount = candidates,
         };
     }
 

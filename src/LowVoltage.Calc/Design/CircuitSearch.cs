@@ -16,6 +16,9 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     // A larger fuse that settles what the smallest cannot is taken up to this multiple of it: beyond, it is another circuit's fuse.
     private const double MostMultiple = 2;
 
+    // The same where nothing is published of the smallest: the next of known times, 3 A above 1 A among blades, is what is fitted, and it proves its protection.
+    private const double MostMultipleOfUntimed = 3;
+
     // Of two sizes that fail alike, a larger one must bring the worst check this much nearer to its limit.
     private const double Nearness = 0.1;
 
@@ -102,9 +105,9 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         double least = at.LeastFuseAmperes * (1 - BranchState.Rounding), most = at.MostFuseAmperes * (1 + BranchState.Rounding);
         FuseRating? kept = null;
         int keptClass = int.MaxValue, skipped = -1;
-        double first = double.PositiveInfinity;
+        double last = double.PositiveInfinity;
         bool stopped = false;
-        for (int i = 0; i < fuses.Length && fuses[i].Amperes <= most && fuses[i].Amperes <= first * MostMultiple; i++)
+        for (int i = 0; i < fuses.Length && fuses[i].Amperes <= most && fuses[i].Amperes <= last; i++)
         {
             FuseRating fuse = fuses[i];
             if (fuse.Amperes < least || FuseVoltageCheck.IsBelow(at, fuse))
@@ -141,7 +144,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
                     return fuse;
                 }
 
-                first = Math.Min(first, fuse.Amperes);
+                last = Math.Min(last, fuse.Amperes * (fuse.FaultCurve is null ? MostMultipleOfUntimed : MostMultiple));
                 (kept, keptClass) = own < keptClass ? (fuse, own) : (kept, keptClass);
             }
         }

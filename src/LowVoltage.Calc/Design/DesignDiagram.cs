@@ -36,7 +36,7 @@ internal static class DesignDiagram
             yield return new DiagramPart(DiagramSymbol.Fuse, [Accept.Text(fuse.Amperes) + " A", .. Lines(fuse.Series.Kind)]);
         }
 
-        foreach (DiagramPart part in Wires(design.Existing?.FeedArray ?? [Segment.Create(design.Wire, asked.Feed)]))
+        foreach (DiagramPart part in Wires(design.Existing?.FeedArray ?? [Segment.Create(design.Wire, asked.Feed, asked.ParallelWires.Least)]))
         {
             yield return part;
         }
@@ -65,7 +65,7 @@ internal static class DesignDiagram
         }
 
         bool shared = back.Kind == ReturnKind.SharedSegments;
-        Segment[] segments = back.Kind == ReturnKind.SameConductor ? [Segment.Create(design.Existing?.FeedArray[0].Conductor ?? design.Wire, UnitsNet.Length.FromMeters(back.Meters))] : [.. back.Segments];
+        Segment[] segments = back.Kind == ReturnKind.SameConductor ? [Segment.Create(design.Existing?.FeedArray[0].Conductor ?? design.Wire, UnitsNet.Length.FromMeters(back.Meters), design.Existing?.FeedArray[0].Parallel ?? design.Requirements.ParallelWires.Least)] : [.. back.Segments];
         foreach (DiagramPart part in Wires(segments, shared))
         {
             yield return part;

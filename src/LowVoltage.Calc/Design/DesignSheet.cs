@@ -34,7 +34,7 @@ internal sealed class DesignSheet
         board.Caution([.. design.Cautions]);
         board.Section("The source");
         sheet.Source.Write();
-        board.Section(design.IsNearest ? $"The wire that comes nearest: {design.Wire}" : "The wire");
+        board.Section(design.IsNearest ? $"The wire that comes nearest: {DesignText.WireInWords(design)}" : "The wire");
         sheet.Write(SheetSection.Wire);
         board.Section("What the wire carries continuously");
         sheet.WriteRatings(design.Existing is null ? design.Wire : null, design.Rules.Ampacity);
@@ -157,7 +157,7 @@ internal sealed class DesignSheet
             board.Given("supply lead protected by", SupplyWords.Of(device));
         }
 
-        board.Given("wire", design.Existing is not null && at.Several ? "as it is laid, the parts above" : design.Wire + (design.IsNearest ? ", the nearest: none passes" : ""));
+        board.Given("wire", design.Existing is not null && at.Several ? "as it is laid, the parts above" : DesignText.WireInWords(design) + (design.IsNearest ? ", the nearest: none passes" : ""));
         board.Given("fuse", design.Fuse is not { } fuse ? "none" : fuse + (design.IsNearest ? ", the nearest: none passes" : ""));
     }
 

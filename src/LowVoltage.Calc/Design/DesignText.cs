@@ -15,7 +15,8 @@ internal static class DesignText
 
     internal static string Summary(CircuitDesign design)
     {
-        string chosen = design.Fuse is { } fuse ? $"{design.Wire} with {fuse}" : $"{design.Wire} without a fuse";
+        string wire = WireInWords(design);
+        string chosen = design.Fuse is { } fuse ? $"{wire} with {fuse}" : $"{wire} without a fuse";
         return design.Verdict switch
         {
             Verdict.Pass => $"{chosen}: pass, governed by {design.Governing.Name}",
@@ -25,6 +26,10 @@ internal static class DesignText
             _ => design.IsNearest ? $"nothing passes; nearest {chosen}: {design.Governing}" : $"{chosen}: {design.Governing}",
         };
     }
+
+    /// <summary>The wire, with how many of it lie side by side.</summary>
+    internal static string WireInWords(CircuitDesign design) =>
+        design.Existing is null && design.Requirements.ParallelWires.Least is > 1 and int wires ? $"{Accept.Text(wires)} × {design.Wire}" : design.Wire.ToString();
 
     internal static IReadOnlyList<string> Assumptions(CircuitDesign design)
     {
@@ -175,7 +180,7 @@ internal static class DesignText
             .Distinct()];
         if (design.IsVerified && design.Verdict == Verdict.Fail && CircuitDesigner.Design(design.Requirements, design.Rules) is { IsFeasible: true } own)
         {
-            lines.Add($"For this duty the rules would choose {own.Wire} with {own.Fuse}.");
+            lines.Add($"For this duty the rules would choose {WireInWords(own)} with {own.Fuse}.");
         }
         else if (design.IsNearest && design.Find(CheckKind.FuseCarriesLoad) is { Outcome: CheckOutcome.Fail })
         {

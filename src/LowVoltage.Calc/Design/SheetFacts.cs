@@ -92,7 +92,7 @@ internal sealed class SheetFacts
     {
         string nearest = design.IsNearest ? ", the nearest: none passes" : "";
         bool mixed = design.Existing is not null && design.State().Several;
-        yield return ("Wire", (mixed ? string.Join("; ", design.Path.Feed.Select(segment => segment.ToString())) : $"{design.Wire}, {design.Requirements.Insulation.Name}") + nearest);
+        yield return ("Wire", (mixed ? string.Join("; ", design.Path.Feed.Select(segment => segment.ToString())) : $"{DesignText.WireInWords(design)}, {design.Requirements.Insulation.Name}") + nearest);
         yield return ("Fuse", design.Fuse is { } fuse ? $"{fuse}{Limits(fuse)}{nearest}" : "none");
         SupplyRange range = design.SupplyRange;
         if (range.Exists)

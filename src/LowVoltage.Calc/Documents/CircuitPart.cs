@@ -26,10 +26,12 @@ internal static class CircuitPart
     private static readonly Member<InsulationMaterial> Insulation = Member.Needed<InsulationMaterial>("insulation", InsulationPart.Form, "The insulation of the wire.");
     private static readonly Member<double> Wall = Member.Optional<double>("wall_mm", new NumberForm(0, 20, "mm"), "Wall of the insulation, mm; left out: the usual one for the size.");
     private static readonly Member<bool> Intermittent = Member.Optional<bool>("intermittent", FlagForm.Any, "Whether the load runs for short times only; left out: false.");
+    private static readonly Member<int> Wires = Member.Optional<int>("parallel_wires", new CountForm(1, 20), "Equal wires side by side each way, at least; left out: 1.");
+    private static readonly Member<int> MostWires = Member.Optional<int>("parallel_wires_up_to", new CountForm(1, 20), "The same at most, where the number is to be found; left out: no more than at least.");
     private static readonly Member<DropLimit> Drop = Member.Optional<DropLimit>("drop_limit", DropLimitPart.Form, "An allowance of its own; left out: that of the rules.");
     private static readonly Member<LaidWiring> Laid = Member.Optional<LaidWiring>("laid", LaidPart.Form, "The existing wiring, to be checked; left out: to be designed.");
 
-    internal static Member[] Members { get; } = [Name, Rules, Source, Load, Feed, Return, Joints, Upstream, Protection, Distance, Sheathed, FuseAmbient, Starts, Place, Insulation, Wall, Intermittent, Drop, Laid];
+    internal static Member[] Members { get; } = [Name, Rules, Source, Load, Feed, Return, Joints, Upstream, Protection, Distance, Sheathed, FuseAmbient, Starts, Place, Insulation, Wall, Intermittent, Wires, MostWires, Drop, Laid];
 
     internal static ObjectForm Form { get; } = new("circuit", "One circuit: what it must do, where it runs, by which rules.", Make, Members);
 
@@ -68,6 +70,8 @@ internal static class CircuitPart
         json.Put(Insulation, asked.Insulation, InsulationPart.Write);
         json.PutIf(Wall, asked.WallMillimeters);
         json.PutIf(Intermittent, asked.Intermittent);
+        json.PutUnless(Wires, asked.ParallelWires.Least, 1);
+        json.PutUnless(MostWires, asked.ParallelWires.Most, asked.ParallelWires.Least);
         if (asked.DropLimit is { } drop)
         {
             json.Put(Drop, drop, DropLimitPart.Write);
@@ -78,6 +82,11 @@ internal static class CircuitPart
             json.Put(Laid, laid, LaidPart.Write);
         }
     }
+
+    private static ParallelWires Parallel(int least, int? parallelWiresUpTo) => !(parallelWiresUpTo < least)
+        ? ParallelWires.Between(least, parallelWiresUpTo ?? least)
+        : throw new ArgumentOutOfRangeException(
+            nameof(parallelWiresUpTo), parallelWiresUpTo, $"{MostWires.Name} must be at least {Wires.Name}, {Quantities.Accept.Text(least)}; it was {Quantities.Accept.Text(parallelWiresUpTo.Value)}.");
 
     internal static CircuitDocument Make(Values at) => new(
         new CircuitRequirements
@@ -98,6 +107,7 @@ internal static class CircuitPart
             Insulation = at.Get(Insulation),
             WallMillimeters = at.Maybe(Wall),
             Intermittent = at.Or(Intermittent, false),
+            ParallelWires = Parallel(at.Or(Wires, 1), at.Maybe(MostWires)),
             DropLimit = at.OrNull(Drop),
         },
         at.Get(Rules),

@@ -17,7 +17,7 @@ namespace LowVoltage.Calc.Harnesses;
 /// </code>
 /// Not thread-safe; what it builds is.
 /// </remarks>
-public sealed class HarnessBuilder
+public sealed partial class HarnessBuilder
 {
     private readonly List<HarnessNode> nodes = [];
     private readonly List<HarnessBranch> branches = [];

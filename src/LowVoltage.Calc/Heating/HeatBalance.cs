@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Heating;
 
-/// <summary>Steady heat balance of one round wire, horizontal, alone in still air or in a stream across it: ampacity (how many amps it carries) and temperature from physics.</summary>
+/// <summary>Steady heat balance of one round wire, level or vertical, alone in still air or in a stream across it: ampacity (how many amps it carries) and temperature from physics.</summary>
 /// <remarks>
 /// <code>
 /// I²·R′(θc) = q′ = π·D·[h·(Ts − Ta) + ε·σ·(Ts⁴ − Tw⁴)]
@@ -16,8 +16,8 @@ namespace LowVoltage.Calc.Heating;
 /// (Ts + Ta)/2 and the pressure of the altitude. ε: emissivity. σ: Stefan-Boltzmann constant. ρT: thermal resistivity of the insulation.</para>
 /// <para><b>Source.</b> Churchill and Chu (1975); insulation after IEC 60287-2-1; atmosphere ISO 2533.</para>
 /// <para><b>Moving air</b> (<see cref="Surroundings.AirSpeed"/>): h is the larger of that and of Churchill and Bernstein (1977) for a stream across the wire.</para>
-/// <para><b>Valid for</b> ambient −70 °C to 300 °C, altitude −500 m to 20 000 m, conductor up to its melting point. One straight horizontal
-/// wire (a vertical one is not covered), free on all sides: a wire in a bundle, a sleeve or a duct, or lying on a surface, runs hotter (<see cref="BundleHeat"/>).</para>
+/// <para><b>Valid for</b> ambient −70 °C to 300 °C, altitude −500 m to 20 000 m, conductor up to its melting point. One straight level
+/// wire, or a vertical one at its top (<see cref="Surroundings.VerticalHeight"/>, by <see cref="VerticalConvection"/>), free on all sides: a wire in a bundle, a sleeve or a duct, or lying on a surface, runs hotter (<see cref="BundleHeat"/>).</para>
 /// <para><b>Accuracy.</b> Within 3 % in current (<see cref="Margin"/>) of the free-air currents that FAA AC 43.13-1B states, with nominal tinned
 /// copper and the dimensions of aircraft wire. The correlation itself scatters by 10 % to 15 % in h, some 5 % in current.</para>
 /// <para>A critical radius belongs to every insulation (<see cref="CriticalRadius"/>): a thin wire runs cooler insulated than bare.</para>

@@ -31,6 +31,12 @@ internal readonly partial struct HeatBalanceKernel
         double viscosity = AirKernel.DynamicViscosity(film, out double viscositySlope);
         double heatCapacity = AirKernel.SpecificHeat(film, out double heatCapacitySlope);
         rayleigh = rayleighFactor * Math.Abs(difference) * heatCapacity / (film * film * film * viscosity * conductivity);
+        if (heightToDiameter > 0)
+        {
+            double vertical = VerticalKernel.Loss(heightToDiameter, rayleigh, difference, film, out slope);
+            return reynoldsFactor == 0 ? vertical : Greater(vertical, difference, film, ref slope);
+        }
+
         double term = NaturalConvection.SixthRootTerm(rayleigh, heatCapacity * viscosity / conductivity, out double prandtlPart);
         double root = 0.60 + term;
 

@@ -26,6 +26,7 @@ internal readonly partial struct HeatBalanceKernel
     private readonly double radiationFactor;
     private readonly double rayleighFactor;
     private readonly double reynoldsFactor;
+    private readonly double heightToDiameter;
     private readonly double givenConductance;
 
     internal HeatBalanceKernel(double diameter, double innerResistance, double ohmsPerMeter20, ConductorMaterial material, Surroundings air)
@@ -49,6 +50,7 @@ internal readonly partial struct HeatBalanceKernel
         radiationFactor = Math.PI * diameter * emissivity * StefanBoltzmann;
         double pressureByGas = air.Pascals / AirKernel.GasConstant;
         rayleighFactor = AirKernel.StandardGravity * diameter * diameter * diameter * pressureByGas * pressureByGas;
+        heightToDiameter = air.HeightMeters / diameter;
         reynoldsFactor = air.WattsPerSquareMeterKelvin is null ? ForcedKernel.ReynoldsFactor(air, diameter, 0.5 * (MostCelsius + ambient)) : 0;
         givenConductance = air.WattsPerSquareMeterKelvin is { } coefficient ? Math.PI * diameter * coefficient : 0;
         NoLoadCelsius = ambient;

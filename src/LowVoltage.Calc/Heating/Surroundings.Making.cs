@@ -52,6 +52,16 @@ public sealed partial class Surroundings
         return new(this) { AirSpeed = airSpeed };
     }
 
+    /// <summary>The same for a vertical wire.</summary>
+    /// <param name="verticalHeight">See <see cref="VerticalHeight"/>; <c>null</c> for a level wire.</param>
+    /// <returns>A copy.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The value is outside its range.</exception>
+    public Surroundings WithVerticalHeight(Length? verticalHeight)
+    {
+        _ = verticalHeight is { } height ? Accept.MetersWithin(height, LeastHeight, MostHeight, nameof(verticalHeight)) : 0;
+        return new(this) { VerticalHeight = verticalHeight };
+    }
+
     /// <summary>The same with a heat-transfer coefficient that the caller knows: moving air, a liquid, a test.</summary>
     /// <param name="surfaceCoefficient">Convection and radiation together. Positive, at most 1e6 W/(m²·K).</param>
     /// <returns>A copy with it.</returns>

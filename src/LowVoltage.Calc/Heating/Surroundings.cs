@@ -12,6 +12,8 @@ public sealed partial class Surroundings
     internal const double MostCelsius = 300;
     internal const double MostCoefficient = 1e6;
     private const double MostSpeed = 100;
+    private const double LeastHeight = 0.05;
+    private const double MostHeight = 10_000;
 
     /// <summary>Surroundings to be filled by an initialiser; <see cref="Create"/> does without.</summary>
     public Surroundings()
@@ -26,6 +28,7 @@ public sealed partial class Surroundings
         Emissivity = other.Emissivity;
         RadiatingSurroundings = other.RadiatingSurroundings;
         AirSpeed = other.AirSpeed;
+        VerticalHeight = other.VerticalHeight;
         SurfaceCoefficient = other.SurfaceCoefficient;
     }
 
@@ -96,11 +99,26 @@ public sealed partial class Surroundings
         }
     }
 
+    /// <summary>Height of the straight run of a vertical wire, 0.05 m to 10 km; <c>null</c>: the wire runs level.</summary>
+    /// <remarks>
+    /// The wire is then as hot as at its top, where the air that rises along it is warmest (<see cref="VerticalConvection"/>). Of a run that goes up in part, state the longest vertical part.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The value is outside its range.</exception>
+    public Length? VerticalHeight
+    {
+        get;
+        init
+        {
+            HeightMeters = value is { } height ? Accept.MetersWithin(height, LeastHeight, MostHeight, nameof(VerticalHeight)) : 0;
+            field = value;
+        }
+    }
+
     /// <summary>
     /// A heat-transfer coefficient that the caller knows, for convection and radiation together; <c>null</c>: computed for the air.
     /// </summary>
     /// <remarks>
-    /// For a liquid, or a coefficient from a test. Altitude, speed of the air and walls then do nothing, and the emissivity counts only where wires radiate to each
+    /// For a liquid, or a coefficient from a test. Altitude, height, speed of the air and walls then do nothing, and the emissivity counts only where wires radiate to each
     /// other or to their sleeve (<see cref="BundleHeat"/>).
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">The value is not positive or above 1e6 W/(m²·K).</exception>
@@ -121,6 +139,9 @@ public sealed partial class Surroundings
     internal double Pascals { get; private init; } = StandardAtmosphere.SeaLevelPascals;
 
     internal double MetersPerSecond { get; private init; }
+
+    /// <summary>Height of a vertical wire, m; 0 for a level one.</summary>
+    internal double HeightMeters { get; private init; }
 
     internal double? RadiatingCelsius { get; private init; }
 

@@ -32,6 +32,9 @@ internal sealed class OverloadLetters
     /// <summary>Whether the start is the insulation's continuous limit.</summary>
     internal bool StartsHot { get; init; } = true;
 
+    /// <summary>What another start is called.</summary>
+    internal string StartLetter { get; init; } = "θ_i";
+
     /// <summary>Where another start comes from, in a sentence.</summary>
     internal string StartWords { get; init; } = "As stated.";
 }

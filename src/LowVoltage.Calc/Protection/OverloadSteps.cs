@@ -134,7 +134,7 @@ internal sealed class OverloadSteps(SolutionBuilder board, OverloadLetters lette
         ReachedLimit = late ? Allowed("θ_op", letters.Allowance.OpenedKelvins, wire.OverloadCelsius, shortest, "limit where the fuse opens later than after 5 s") : shortest;
         Symbol start = letters.StartsHot && wire.StartCelsius.Equals(letters.Continuous.Value)
             ? letters.Continuous
-            : board.LookUp("conductor temperature at the start", "θ_i", wire.StartCelsius, "°C", null, letters.StartWords);
+            : board.LookUp("conductor temperature at the start", letters.StartLetter, wire.StartCelsius, "°C", null, letters.StartWords);
         Symbol capacity = board.LookUp("heat capacity per metre, of the metal alone", "C_m", wire.Capacity, "J/(m·K)", letters.Wire.Conductor.Material.Reference, "That of the insulation is left out: the wire looks faster than it is.");
         double exact = FuseAgainstWireKernel.ExactRatio(wire, curve, point), ratio = point.Ratio < 1 && exact >= 1 ? point.Ratio : exact;
         string law = "C′·dθ/dt = I²·R′(θ) − q(θ)";

@@ -159,13 +159,14 @@ public class SizeTextTests
     [Theory]
     [InlineData("250 kcmil", 250)]
     [InlineData("250 MCM", 250)]
+    [InlineData("250", 250)]
     [InlineData("1000kcmil", 1000)]
     [InlineData("211.7 kcmil", 211.7)]
     public void KcmilParse_Spelling_IsRead(string text, double expected) => Assert.Equal(expected, KcmilSize.Parse(text).Kcmil);
 
     [Theory]
     [InlineData("211.6 kcmil")]
-    [InlineData("250")]
+    [InlineData("211.6")]
     [InlineData("250 cmil")]
     [InlineData("1000001 kcmil")]
     public void KcmilParse_OtherText_IsRefused(string text) => Assert.False(KcmilSize.TryParse(text, out _));
@@ -175,11 +176,12 @@ public class SizeTextTests
     [InlineData("sae 14", 14)]
     [InlineData("4/0 SAE", -3)]
     [InlineData("SAE 1/0", 0)]
-    public void VehicleGaugeParse_WithItsWord_IsRead(string text, int number) => Assert.Equal(number, VehicleGaugeSize.Parse(text).Number);
+    [InlineData("14", 14)]
+    [InlineData("4/0", -3)]
+    public void VehicleGaugeParse_WithOrWithoutItsWord_IsRead(string text, int number) => Assert.Equal(number, VehicleGaugeSize.Parse(text).Number);
 
     [Theory]
-    [InlineData("14")]
-    [InlineData("4/0")]
+    [InlineData("22")]
     [InlineData("14 AWG")]
     [InlineData("22 SAE")]
     [InlineData("13 SAE")]

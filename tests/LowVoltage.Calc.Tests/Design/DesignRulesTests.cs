@@ -273,7 +273,37 @@ public class DesignRulesTests
         Assert.Same(DesignRules.SmallCraft.FusePractice, copy.FusePractice);
         Assert.Same(DesignRules.SmallCraft.MinimumSectionReference, copy.MinimumSectionReference);
         Assert.Equal(DesignRules.SmallCraft.MinimumSection, copy.MinimumSection);
-        Assert.Equal(["road vehicle", "small craft", "light aircraft", "bench"], DesignRules.Presets.Select(rules => rules.Name));
+        Assert.Equal(["road vehicle", "small craft", "light aircraft", "bench", "tinned small craft"], DesignRules.Presets.Select(rules => rules.Name));
+    }
+
+    // The boat cable of the preset is tinned, in sizes that shops carry, and never thinner than plain copper would be.
+    [Theory]
+    [InlineData(2, 5)]
+    [InlineData(6, 6)]
+    [InlineData(12, 7)]
+    [InlineData(15, 3)]
+    public void TinnedSmallCraft_IsSmallCraftInTinnedCable(double amperes, double meters)
+    {
+        DesignRules tinned = DesignRules.SmallCraftTinned;
+        Assert.All(tinned.Conductors.Conductors, wire => Assert.Equal(ConductorMaterial.TinnedCopper, wire.Material));
+        Assert.Equal([18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3], tinned.Conductors.Conductors.Select(wire => wire.Size!.Value.TryGetAwg(out AwgSize size) ? size.Number : 99));
+        Assert.Same(DesignRules.SmallCraft.Ampacity, tinned.Ampacity);
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(amperes)), feed: meters, insulation: InsulationMaterial.Rated("boat cable, 105 °C", C(105)));
+        CircuitDesign plain = CircuitDesigner.Design(asked, DesignRules.SmallCraft), own = CircuitDesigner.Design(asked, tinned);
+        Assert.Equal(Verdict.Pass, own.Verdict);
+        Assert.True(own.Wire.Area >= plain.Wire.Area);
+    }
+
+    // A lamp of 0.2 A: nothing is published of blades of 1 A and 2 A. The 3 A above proves its protection, and a builder fits it.
+    [Fact]
+    public void Fuse_WhoseTimesAreNotPublished_GivesWayToTheNextThatProvesItsProtection()
+    {
+        CircuitDesign small = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(0.2)), feed: 4), DesignRules.RoadVehicle);
+        Assert.Equal((Verdict.Pass, 3.0, 0.5), (small.Verdict, small.Fuse!.Current.Amperes, small.Wire.Area.SquareMillimeters));
+
+        // Of fuses without published times nothing larger settles it: the smallest stays.
+        FuseSeries two = FuseSeries.Create(new FuseSeriesDefinition { Name = "two", Kind = "fuse", Reference = References.Reference.CommonPractice("test"), Ratings = [A(1), A(3.5)], VoltageRating = V(32) });
+        Assert.Equal(1, CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(0.2)), feed: 4), DesignRules.RoadVehicle.WithFuses(two)).Fuse!.Current.Amperes);
     }
 
     [Fact]

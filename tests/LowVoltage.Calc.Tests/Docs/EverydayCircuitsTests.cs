@@ -33,6 +33,18 @@ public class EverydayCircuitsTests
         }
     }
 
+    // What the page says of the change: all but the inverter keep the wire, the fuse and the pass that they had.
+    [Fact]
+    public void Before_ElevenHadTheSameWireAndFuse()
+    {
+        Assert.Equal(EverydayCircuits.All.Select(circuit => circuit.Name).Order(StringComparer.Ordinal), EverydayCircuits.Before.Keys.Order(StringComparer.Ordinal));
+        string[] changed = [.. EverydayCircuits.All.Where(circuit => !Same(circuit.Design(), EverydayCircuits.Before[circuit.Name])).Select(circuit => circuit.Name)];
+        Assert.StartsWith("an inverter", Assert.Single(changed), StringComparison.Ordinal);
+    }
+
+    private static bool Same(CircuitDesign design, string before) =>
+        FormattableString.Invariant($"{EverydayCircuits.Size(design.Wire)}, {design.Fuse!.Current.Amperes} A, {(design.Verdict == Verdict.Pass ? "pass" : "fail")}") == before;
+
     [Fact]
     public void Differences_AreSaidInOneSentence() =>
         Assert.All(EverydayCircuits.All, circuit => Assert.Equal(1, circuit.Why.Split(". ").Length - (circuit.Why.EndsWith('.') ? 0 : 1)));

@@ -25,6 +25,7 @@ public partial class ValidationTablesTests
         ["ampacity"] = PublishedTables.Ampacity,
         ["everyday-circuits"] = EverydayCircuits.Table,
         ["provenance"] = Provenance.Table,
+        ["problems-not-solved"] = PublishedTables.NotSolved,
         ["published-tables"] = PublishedTables.Transcriptions,
     };
 

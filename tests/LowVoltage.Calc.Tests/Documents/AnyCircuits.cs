@@ -117,6 +117,7 @@ internal static class AnyCircuits
         from fuseAir in Maybe(Even(-20, 80))
         from drop in Maybe(Log(0.05, 3))
         from flag in Gen.Elements(true, false)
+        from wires in Gen.Choose(1, 4)
         select new CircuitRequirements
         {
             Name = flag ? "any \"ü\" 😀\n²" : "",
@@ -139,6 +140,7 @@ internal static class AnyCircuits
             Insulation = insulation,
             Wall = wall is { } mm ? Length.FromMillimeters(mm) : null,
             Intermittent = !flag,
+            ParallelWires = ParallelWires.Between(wires, flag ? wires : wires + 2),
             DropLimit = drop is { } volts ? DropLimit.Volts(V(volts), flag ? Sheet : null) : null,
         };
 

@@ -41,7 +41,7 @@ public class CarriedWordsTests
         Statics<OperatingTimeLimits>(typeof(OperatingTimeLimits)), rules => rules.Fuses.Limits!, limits => new DesignRules(DesignRules.Bench) { Fuses = Own(definition => definition.WithLimits(limits)) }, 12);
 
     [Fact]
-    public void EveryPreset_HasAWord() => Held([.. DesignRules.Presets], rules => rules, rules => rules, 4);
+    public void EveryPreset_HasAWord() => Held([.. DesignRules.Presets], rules => rules, rules => rules, 5);
 
     [Fact]
     public void EveryInsulation_HasAWord()

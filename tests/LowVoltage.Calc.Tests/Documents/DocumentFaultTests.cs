@@ -121,6 +121,16 @@ public class DocumentFaultTests
     }
 
     [Fact]
+    public void Read_OfFewerParallelWiresAtMostThanAtLeast_TellsThePlace()
+    {
+        string json = Pieces.Least.Replace("\"feed_m\": 5.5", "\"parallel_wires\": 4, \"parallel_wires_up_to\": 2, \"feed_m\": 5.5", StringComparison.Ordinal);
+        Assert.False(CircuitDocument.TryRead(json, out _, out IReadOnlyList<DocumentFault> faults));
+        DocumentFault fault = Assert.Single(faults);
+        Assert.Equal("$.parallel_wires_up_to", fault.Path);
+        Assert.Contains("parallel_wires_up_to must be at least parallel_wires, 4; it was 2.", Told(fault), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Read_OfDeepNesting_IsRefused()
     {
         string json = string.Concat(Enumerable.Repeat("{\"a\":", 5000)) + "1" + new string('}', 5000);

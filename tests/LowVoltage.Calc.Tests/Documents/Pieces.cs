@@ -27,6 +27,8 @@ internal static class Pieces
           "lowvoltage_circuit": 1,
           "$schema": "circuit.json",
           "name": "cooler",
+          "parallel_wires": 2,
+          "parallel_wires_up_to": 3,
           "rules": "small craft",
           "source": { "kind": "lead-acid battery", "cold_cranking_A": 600, "test": "EN 50342-1", "blocks_in_series": 2, "strings_in_parallel": 2, "temperature_C": 10 },
           "load": { "kind": "constant power", "power_W": 60, "efficiency": 0.9, "minimum_V": 10.5, "duty_fraction": 0.5, "thermal_cut_out": true, "input_capacitance_F": 0.001 },
@@ -178,10 +180,19 @@ internal static class Pieces
     /// <summary>A design, one that nothing fits, and verifications.</summary>
     internal static IEnumerable<string> Designs()
     {
-        foreach (string json in Circuits().Where(piece => piece.Special is "" or "laid").Select(piece => piece.Json).Take(4).Append(Least.Replace("5.5", "400", StringComparison.Ordinal)))
+        foreach (string json in Circuits().Where(piece => piece.Special is "" or "laid").Select(piece => piece.Json).Take(4).Append(Least.Replace("5.5", "400", StringComparison.Ordinal)).Append(VerifiedWithARange()))
         {
             yield return DesignDocument.Create(CircuitDocument.Read(json).Answer()).Write().Replace("\"lowvoltage_design\": 1,", "\"lowvoltage_design\": 1, \"$schema\": \"design.json\",", StringComparison.Ordinal);
         }
+    }
+
+    // A design states the number that it found; a verification keeps the range.
+    private static string VerifiedWithARange()
+    {
+        JsonObject circuit = JsonNode.Parse(Least)!.AsObject();
+        circuit["parallel_wires_up_to"] = 2;
+        circuit["laid"] = JsonNode.Parse(Full(Values["laid"][0]));
+        return circuit.ToJsonString();
     }
 
     private static string Full(string json) => json.Replace("REFERENCE", Reference, StringComparison.Ordinal).Replace("MATERIAL", Materials[0], StringComparison.Ordinal);

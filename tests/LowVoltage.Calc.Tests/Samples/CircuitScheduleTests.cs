@@ -35,7 +35,7 @@ public sealed class CircuitScheduleTests : ScheduleRunner
         Assert.Contains(CheckKind.MechanicalMinimum, governing);
         Assert.Contains(CheckKind.StartVoltage, governing);
         Assert.Contains(CheckKind.FaultOpensFuse, governing);
-        Assert.Equal(DesignRules.Presets, designs.Select(design => design.Rules).Distinct());
+        Assert.Equal(DesignRules.Presets.Take(4), designs.Select(design => design.Rules).Distinct());
         Assert.Equal(4, designs.Select(design => design.Requirements.Source.Name).Distinct().Count());
         Assert.Equal(5, designs.Select(design => design.Requirements.Load.Name).Distinct().Count());
         Assert.Equal(3, designs.Select(design => design.Requirements.Return.Kind).Distinct().Count());
@@ -52,7 +52,7 @@ public sealed class CircuitScheduleTests : ScheduleRunner
         Assert.Equal(2, code);
         Assert.Contains("9 circuits: 1 pass, 1 undetermined, 1 fail, 6 bad rows", text, StringComparison.Ordinal);
         Assert.Contains("line 7, feed_m: expected a number with a decimal comma, such as 2,5; found '3 m'.", text, StringComparison.Ordinal);
-        Assert.Contains("line 8, practice: expected one of road vehicle, small craft, light aircraft, bench; found 'boat'.", text, StringComparison.Ordinal);
+        Assert.Contains("line 8, practice: expected one of road vehicle, small craft, light aircraft, bench, tinned small craft; found 'boat'.", text, StringComparison.Ordinal);
         Assert.Contains("line 8, insulation: expected", text, StringComparison.Ordinal);
         Assert.Contains("line 9, feed_m: must be greater than zero", text, StringComparison.Ordinal);
         Assert.Contains("line 10, supply_V: the source can reach 72 V;", text, StringComparison.Ordinal);
@@ -179,7 +179,7 @@ public sealed class CircuitScheduleTests : ScheduleRunner
     [InlineData("--csv needs the name of the file to write.", "--csv", "--width", "80")]
     [InlineData("--width must be a whole number from 40 to 400; it was '20'.", "--width", "20")]
     [InlineData("--list must be a whole number from 0 to 2147483647; it was 'all'.", "--list", "all")]
-    [InlineData("--practice must be one of road vehicle, small craft, light aircraft, bench; it was 'boat'.", "--practice", "boat")]
+    [InlineData("--practice must be one of road vehicle, small craft, light aircraft, bench, tinned small craft; it was 'boat'.", "--practice", "boat")]
     [InlineData("--decimal must be one of comma, point; it was 'dot'.", "--decimal", "dot")]
     [InlineData("is named twice", "--csv", "x.out", "--html", "./x.out")]
     [InlineData("A file name is empty.", "")]

@@ -14,6 +14,23 @@ internal static class EverydayCircuits
     private static readonly Handbook Road = new RoadVehicleHandbook(), Boat = new SmallCraftHandbook(), Air = new AircraftHandbook(), Building = new BuildingHandbook();
     private static readonly InsulationMaterial Pvc = InsulationMaterial.PolyvinylChloride, Marine = InsulationMaterial.Rated("boat cable, 105 °C", Temperature.FromDegreesCelsius(105));
 
+    /// <summary>What the same circuits gave before the designer chose the wire for its duty alone: run once, on 2026-11-29, with the build of 2026-11-25 (commit 0627ce0).</summary>
+    public static IReadOnlyDictionary<string, string> Before { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["a lamp of 5 A, 4 m, two wires"] = "2.5 mm², 7.5 A, pass",
+        ["a heater of 15 A, 3 m, back through the chassis"] = "4 mm², 20 A, pass",
+        ["the control of a winch, 40 A, 3 m, two wires, 5 % allowed"] = "16 mm², 50 A, pass",
+        ["an inverter that draws 1280 W (100 A at 12.8 V), 2 m, two wires"] = "no wire, fail",
+        ["a cooler of 60 W in a van at 40 °C, 5 m, two wires"] = "4 mm², 7.5 A, pass",
+        ["a 24 V work lamp of 96 W on a tractor, 10 m, two wires"] = "3 mm², 7.5 A, pass",
+        ["a charger for a second battery, 30 A, 5 m, two wires, 5 % allowed"] = "16 mm², 40 A, pass",
+        ["an anchor light of 0.5 A on a boat, 12 m, two wires"] = "16 AWG, 3 A, pass",
+        ["a bilge pump of 6 A on a boat, 6 m, two wires"] = "10 AWG, 15 A, pass",
+        ["a fan of 20 A in an engine space, 2.5 m, two wires"] = "6 AWG, 25 A, pass",
+        ["a landing light of 100 W at 24 V, 6 m, back through the airframe"] = "16 aircraft, 7.5 A, pass",
+        ["a 24 V controller of 3 A on a bench, 10 m, two wires"] = "2.5 mm², 4 A, pass",
+    };
+
     public static IReadOnlyList<EverydayCircuit> All { get; } =
     [
         Vehicle("a lamp of 5 A, 4 m, two wires", 5, Wire(Starter, Amps(5), 4, 7.5), "2.5 mm²", "2.5 mm²", "They agree."),
@@ -31,7 +48,7 @@ internal static class EverydayCircuits
         Vehicle("a charger for a second battery, 30 A, 5 m, two wires, 5 % allowed", 30, Wire(Starter, Amps(30), 5, 7.4).WithDropLimit(DropLimit.Percent(5)), "10 mm²", "16 mm²",
             "The supply lead takes 0.22 V of the 0.6 V, which the book does not count.", Direct, "10 mm²"),
         Boats("an anchor light of 0.5 A on a boat, 12 m, two wires", 0.5, Wire(Starter, Amps(0.5), 12, 7.5), "18 AWG", "16 AWG",
-            "The law wants 16 AWG for a wire that is laid singly, whatever it carries.",
+            "The law wants 16 AWG for a wire that is laid singly, whatever it carries; of blade fuses below 3 A no times are published.",
             null, "18 AWG", new DesignRules(DesignRules.SmallCraft) { MinimumSection = Area.FromSquareMillimeters(0.5) }),
         Boats("a bilge pump of 6 A on a boat, 6 m, two wires", 6, Wire(Starter, Pump(), 6, 7.5), "10 AWG", "10 AWG",
             "The wires agree; the fuse is larger, so that it holds the pump's start ten thousand times."),
@@ -53,7 +70,7 @@ internal static class EverydayCircuits
 
     public static string Table()
     {
-        MarkdownTable table = new("circuit", "handbook", "its wire and fuse, decided by", "the design", "verdict", "what stops the next smaller size", "the difference", "without it");
+        MarkdownTable table = new("circuit", "handbook", "its wire and fuse, decided by", "the design", "verdict", "what stops the next smaller size", "the difference", "without it", "before");
         foreach (EverydayCircuit circuit in All)
         {
             (Conductor wire, ElectricCurrent fuse, string decides) = circuit.ByTheBook();
@@ -61,7 +78,7 @@ internal static class EverydayCircuits
             table.Row(
                 circuit.Name, circuit.Book.Name, $"{Size(wire)}, {MarkdownTable.Number(fuse.Amperes)} A, {decides}",
                 $"{Size(design.Wire)}, {MarkdownTable.Number(design.Fuse!.Current.Amperes)} A", Word(design), design.Rejected[^1].Check.ToString().Replace(": fail", "", StringComparison.Ordinal),
-                circuit.Why, circuit.Without is { } without ? Size(CircuitDesigner.Design(without.Requirements, without.Rules).Wire) : "");
+                circuit.Why, circuit.Without is { } without ? Size(CircuitDesigner.Design(without.Requirements, without.Rules).Wire) : "", Before[circuit.Name]);
         }
 
         return table.ToString();

@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Text.Json;
 using LowVoltage.Calc.Ampacity;
 using static LowVoltage.Calc.Tests.Docs.Tables.MarkdownTable;
 
@@ -38,6 +39,19 @@ internal static class PublishedTables
                 string.Join(", ", item.InsulationRatings.Select(rating => Number(rating.DegreesCelsius))) + " °C",
                 Number(item.BaseAmbient.DegreesCelsius) + " °C",
                 item.Reference.ToString().Replace('[', '(').Replace(']', ')'));
+        }
+
+        return table.ToString();
+    }
+
+    /// <summary>The published problems that the library does not answer: each says why it is none of wiring.</summary>
+    public static string NotSolved()
+    {
+        MarkdownTable table = new("published problem", "asked", "why it is not one of wiring");
+        using JsonDocument document = JsonDocument.Parse(PublishedTable.Open("thermal-problems.json"));
+        foreach (JsonElement problem in document.RootElement.GetProperty("problems").EnumerateArray().Where(problem => problem.TryGetProperty("doesNotApply", out _)))
+        {
+            table.Row(problem.GetProperty("source").GetString()!, problem.GetProperty("asked").GetString()!, problem.GetProperty("doesNotApply").GetString()!);
         }
 
         return table.ToString();
