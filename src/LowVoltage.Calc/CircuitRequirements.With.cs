@@ -56,7 +56,7 @@ public sealed partial class CircuitRequirements
     /// <param name="returnPath">See <see cref="Return"/>.</param>
     /// <returns>A copy.</returns>
     /// <exception cref="ArgumentNullException">The return is null.</exception>
-    public CircuitRequirements WithReturn(ReturnPath returnPath) => new(this) { Return = returnPath };
+    public CircuitRequirements WithReturn(ReturnPath returnPath) => new(this) { Return = returnPath ?? throw new ArgumentNullException(nameof(returnPath)) };
 
     /// <summary>The same circuit with these joints instead of its own.</summary>
     /// <param name="joints">See <see cref="Joints"/>.</param>
@@ -119,7 +119,7 @@ public sealed partial class CircuitRequirements
     /// <param name="wires">See <see cref="ParallelWires"/>.</param>
     /// <returns>A copy.</returns>
     /// <exception cref="ArgumentNullException">The number is null.</exception>
-    public CircuitRequirements WithParallelWires(ParallelWires wires) => new(this) { ParallelWires = wires };
+    public CircuitRequirements WithParallelWires(ParallelWires wires) => new(this) { ParallelWires = wires ?? throw new ArgumentNullException(nameof(wires)) };
 
     /// <summary>The same circuit with an allowance of its own for the drop.</summary>
     /// <param name="limit">See <see cref="DropLimit"/>.</param>

@@ -124,7 +124,9 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
             }
 
             // The full checks can only make it worse: one that is no better than what is kept needs none. Where it was passed over, whether it stops may matter later.
-            if (kept is not null && Class(run, wire) >= keptClass)
+            // But one of known times comes before one of which nothing is published, whatever else neither can do.
+            bool knows = kept is { FaultCurve: null } && fuse.FaultCurve is not null;
+            if (kept is not null && Class(run, wire) >= keptClass + (knows ? 1 : 0))
             {
                 skipped = skipped < 0 ? i : skipped;
                 continue;
@@ -145,7 +147,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
                 }
 
                 last = Math.Min(last, fuse.Amperes * (fuse.FaultCurve is null ? MostMultipleOfUntimed : MostMultiple));
-                (kept, keptClass) = own < keptClass ? (fuse, own) : (kept, keptClass);
+                (kept, keptClass) = own < keptClass + (knows ? 1 : 0) ? (fuse, own) : (kept, keptClass);
             }
         }
 
