@@ -26,10 +26,17 @@ internal sealed class EnclosureBox
         systems = network.Heat is null ? [network.Main] : [network.Main, network.Heat];
     }
 
-    /// <summary>From the middle outward until the box holds its own image.</summary>
-    internal bool Find()
+    /// <summary>From the middle outward until the box holds its own image: first with supplies as they are at the middle, then as any current that they can give.</summary>
+    internal bool Find() => Find(limits: true) || Find(limits: false);
+
+    private bool Find(bool limits)
     {
-        if (!network.Prepare())
+        foreach (EnclosureElement e in systems.SelectMany(s => s.Elements))
+        {
+            e.Amperes = Interval.At(e.Amperes0);
+        }
+
+        if (!network.Prepare(limits))
         {
             return false;
         }
@@ -38,7 +45,9 @@ internal sealed class EnclosureBox
         {
             foreach (EnclosureElement e in system.Elements)
             {
-                (e.Volts, e.Amperes) = (Interval.At(e.Volts0).Wider(LittleVolts(system)), Interval.At(e.Amperes0).Wider(LittleAmperes(system, e)));
+                // A supply whose slope is taken as nothing is what its current is: from the first, all that it can give.
+                Interval amperes = e is EnclosureSupply { Siemens0: 0 } supply && !limits ? new Interval(-supply.Limit, 0) : Interval.At(e.Amperes0);
+                (e.Volts, e.Amperes) = (Interval.At(e.Volts0).Wider(LittleVolts(system)), amperes.Wider(LittleAmperes(system, e)));
             }
         }
 
@@ -67,7 +76,7 @@ internal sealed class EnclosureBox
     /// <summary>Narrows a box that holds every solution.</summary>
     internal bool Narrow(bool anew)
     {
-        if (anew && !network.Prepare())
+        if (anew && !network.Prepare(limits: true))
         {
             return false;
         }

@@ -59,8 +59,14 @@ internal sealed class EnclosureNetwork
     internal IEnumerable<(int Load, EnclosureLoad Element)> Loads => Enumerable.Range(0, OfLoad.Length).Where(k => OfLoad[k] >= 0).Select(k => (k, (EnclosureLoad)elements[OfLoad[k]]));
 
     /// <summary>Slopes of the middle, and how everything follows from it; false where that is not to be found.</summary>
-    internal bool Prepare()
+    /// <param name="limits">Whether a supply is taken as regulating where its interval has it so; else as a current from nothing to its limit, which always is within bounds.</param>
+    internal bool Prepare(bool limits)
     {
+        foreach (EnclosureSupply supply in Main.Elements.OfType<EnclosureSupply>().Concat(Heat?.Elements.OfType<EnclosureSupply>() ?? []))
+        {
+            supply.Siemens0 = limits && supply.Regulates ? supply.RegulatingSiemens : 0;
+        }
+
         for (int k = 0; k < OfBranch.Length; k++)
         {
             if (OfBranch[k] >= 0)
@@ -80,7 +86,7 @@ internal sealed class EnclosureNetwork
         {
             for (int k = 0; k < elements.Count; k++)
             {
-                Heat.Elements[k].Siemens0 = Heat.Elements[k] is EnclosureDraw ? 0 : elements[k].Siemens0;
+                Heat.Elements[k].Siemens0 = Heat.Elements[k] is EnclosureDraw ? 0 : Heat.Elements[k] is EnclosureSupply own ? own.Siemens0 : elements[k].Siemens0;
             }
         }
 
@@ -170,9 +176,7 @@ internal sealed class EnclosureNetwork
             }
             else if (numbers.Action == LimitAction.Holds)
             {
-                bool regulates = amperes < 0 && -amperes < numbers.LimitAmperes * (1 - 1e-12);
-                double slope = 1 / (ohms > 0 ? ohms : 1e-4 * volts / numbers.LimitAmperes);
-                OfSource[k] = Add(new EnclosureSupply(plus, minus, numbers.LimitAmperes, ohms) { Source = about, Amperes0 = amperes, Siemens0 = regulates ? slope : 0 });
+                OfSource[k] = Add(new EnclosureSupply(plus, minus, numbers.LimitAmperes, ohms) { Source = about, Amperes0 = amperes, Amperes = Interval.At(amperes) });
             }
             else
             {
@@ -238,6 +242,7 @@ internal sealed class EnclosureNetwork
         for (int k = 0; k < of.Length; k++)
         {
             (of[k].Volts0, of[k].Amperes0) = (solver.Volts[of[k].Positive] - solver.Volts[of[k].Negative], solver.Amperes[k]);
+            of[k].Amperes = Interval.At(of[k].Amperes0);
         }
 
         return SystemOf(of, [.. solver.Volts]);

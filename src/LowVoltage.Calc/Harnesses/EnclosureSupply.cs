@@ -8,6 +8,15 @@ internal sealed class EnclosureSupply(int positive, int negative, double limit, 
     /// <summary>Voltage E that it regulates to, V.</summary>
     internal Interval Source { get; set; }
 
+    /// <summary>The most that it gives, A.</summary>
+    internal double Limit => limit;
+
+    /// <summary>Whether everywhere in its intervals it regulates.</summary>
+    internal bool Regulates => Amperes.Low > -limit && Amperes.High < 0;
+
+    /// <summary>Its slope where it regulates; without a resistance of its own a great one, beside which what is left makes up for it.</summary>
+    internal double RegulatingSiemens => 1 / (ohms > 0 ? ohms : 1e-4 * Source.Middle / limit);
+
     // I counts into it: −limit at its limit, 0 idle, and in between U = E + R·I. Each of the three lines as far as it reaches into the intervals.
     internal override Interval Rest()
     {
@@ -39,6 +48,5 @@ internal sealed class EnclosureSupply(int positive, int negative, double limit, 
         return found.Low <= found.High ? found : Interval.At(RestAt(Volts.Middle, Amperes.Middle));
     }
 
-    internal override double LeastSiemens() =>
-        Amperes.Low > -limit && Amperes.High < 0 ? (ohms > 0 ? 1 / ohms : Siemens0) : 0;
+    internal override double LeastSiemens() => Regulates ? RegulatingSiemens : 0;
 }

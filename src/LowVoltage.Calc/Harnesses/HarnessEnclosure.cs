@@ -126,7 +126,7 @@ internal sealed class HarnessEnclosure
             return $"with these constant powers more than one state may exist at {Word(level)} supply";
         }
 
-        if (!box.Narrow(anew: false))
+        if (!box.Narrow(anew: true))
         {
             return Wide(level);
         }
