@@ -37,12 +37,12 @@ internal static class BoundChecks
         Interval? volts = enclosed.ServedReason.Length == 0 ? enclosed.Served.LoadVolts[k] : null, drop = enclosed.ServedReason.Length == 0 ? enclosed.Served.Drops[k] : null;
         if (load.Load.MinimumVolts is { } least)
         {
-            checks.Add(new BoundedCheck(load.Id, CheckKind.LoadVoltage, Kind(found, volts), found?.LeastVolts[k] ?? volts?.Low, least, enclosed.ServedReason));
+            checks.Add(new BoundedCheck(load.Id, CheckKind.LoadVoltage, Kind(found, volts), Tighter(found?.LeastVolts[k], volts?.Low, Math.Max), least, enclosed.ServedReason));
         }
 
         double? allowed = Allowed(load.DropLimit ?? harness.Rules.DropLimit, load.Intermittent, harness, tolerances);
         checks.Add(new BoundedCheck(
-            load.Id, CheckKind.VoltageDrop, Kind(found, drop), found?.MostDrop(k) ?? drop?.High, allowed, allowed is null ? "the allowance does not cover these voltages" : enclosed.ServedReason));
+            load.Id, CheckKind.VoltageDrop, Kind(found, drop), Tighter(found?.MostDrop(k), drop?.High, Math.Min), allowed, allowed is null ? "the allowance does not cover these voltages" : enclosed.ServedReason));
     }
 
     private static void OfWire(List<BoundedCheck> checks, HarnessWire wire, int k, BoundsFinder? found, HarnessEnclosure enclosed)
@@ -52,10 +52,12 @@ internal static class BoundChecks
         double rated = enclosed.Wires.LeastRated(k);
         BoundsFinder? sure = found?.MostHeat(k) is null ? null : found;
         string reason = rated > 0 ? enclosed.ServedReason : NotSteady;
-        checks.Add(new BoundedCheck(wire.Id, CheckKind.ContinuousCurrent, Kind(sure, heat), sure?.MostHeat(k) ?? heat?.High, rated > 0 ? rated : null, reason));
-        double? celsius = sure is null ? heat is { } through ? enclosed.Wires.Celsius(k, through)?.High + 1e-9 : null : sure.Hottest(k);
+        checks.Add(new BoundedCheck(wire.Id, CheckKind.ContinuousCurrent, Kind(sure, heat), Tighter(sure?.MostHeat(k), heat?.High, Math.Min), rated > 0 ? rated : null, reason));
+        double? celsius = Tighter(sure?.Hottest(k), heat is { } through ? enclosed.Wires.Celsius(k, through)?.High + 1e-9 : null, Math.Min);
         checks.Add(new BoundedCheck(wire.Id, CheckKind.ConductorTemperature, Kind(sure, heat), celsius, wire.Insulation.ContinuousCelsius, enclosed.ServedReason.Length > 0 && !judged ? enclosed.ServedReason : NotSteady));
     }
+
+    private static double? Tighter(double? one, double? other, Func<double, double, double> tighter) => one is { } a && other is { } b ? tighter(a, b) : one ?? other;
 
     private static BoundKind Kind(BoundsFinder? found, Interval? enclosed) => found is not null ? BoundKind.Guaranteed : enclosed is not null ? BoundKind.Enclosure : BoundKind.None;
 

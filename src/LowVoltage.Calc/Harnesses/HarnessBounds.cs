@@ -8,7 +8,7 @@ namespace LowVoltage.Calc.Harnesses;
 /// <code>U ≥ V_min − Σ over loads of Z·I_max    Z = Σ of the resistances that both loads' ways share    I_max = G·U_max + J + P/U_min</code>
 /// <para><b>Guaranteed</b> (<see cref="BoundKind.Guaranteed"/>) where every load hangs on one source by a single way out and back (a tree). There the drop at a load rises with every
 /// resistance on its way and with every load's current, so the largest resistances and currents together bound it; currents and voltages bound each other, and the bounds are narrowed from outside until they stay.
-/// Converters are kept on for it; a source that may come to its limit gives no guarantee.</para>
+/// Converters are kept on for it; a source that may come to its limit gives no guarantee. Where an enclosure is narrower, that is given: both hold.</para>
 /// <para><b>Enclosed</b> (<see cref="BoundKind.Enclosure"/>) everywhere else: rings, several sources, converters that cut out, sources at their limit. With the state as stated for its middle, each element is a straight line and what
 /// is left of its law; the linear network is solved exactly for what is left, which is bounded over intervals of voltage and current, and the intervals are widened until they hold their own image. Nothing is lost to the first
 /// order; what is lost is of the second order in the tolerances. The air enters as the interval of resistance and warming that it makes. A converter that may cut out counts as any current from nothing to the most that
@@ -78,7 +78,7 @@ public sealed class HarnessBounds
     {
         int k = harness.LoadIndex(load);
         return Guarantees(k)
-            ? new HarnessBound<ElectricPotential>(BoundKind.Guaranteed, ElectricPotential.FromVolts(found.LeastVolts[k]), ElectricPotential.FromVolts(found.MostVolts[k]), "")
+            ? new HarnessBound<ElectricPotential>(BoundKind.Guaranteed, ElectricPotential.FromVolts(LeastVolts(k)), ElectricPotential.FromVolts(Math.Min(found.MostVolts[k], Enclosed(enclosed.States.LoadVolts[k]).High)), "")
             : Of(enclosed.States.LoadVolts[k], WhyNot(k), volts => ElectricPotential.FromVolts(volts));
     }
 
@@ -114,7 +114,7 @@ public sealed class HarnessBounds
         int k = harness.BranchIndex(branch);
         if (guarantees && found.Most(k) is { } most)
         {
-            return new HarnessBound<ElectricCurrent>(BoundKind.Guaranteed, null, ElectricCurrent.FromAmperes(most), "");
+            return new HarnessBound<ElectricCurrent>(BoundKind.Guaranteed, null, ElectricCurrent.FromAmperes(Math.Min(most, Enclosed(enclosed.States.Branches[k]).Greatest)), "");
         }
 
         Interval through = enclosed.States.Branches[k];
@@ -159,9 +159,14 @@ public sealed class HarnessBounds
     private bool IsOn(int load) => used.UseOf(harness.LoadArray[load].Id) != LoadUse.Off && Array.IndexOf(enclosed.Dead, load) < 0;
 
     private bool MayFall(HarnessLoad load, int k) => IsOn(k) && load.Load.MinimumVolts is { } least
-        && (Guarantees(k) ? found.LeastVolts[k] < least : enclosed.Reason.Length == 0 && (enclosed.MayCutOut.Contains(k) || enclosed.States.LoadVolts[k] is { } volts && volts.Low < least));
+        && (Guarantees(k) ? LeastVolts(k) < least : enclosed.Reason.Length == 0 && (enclosed.MayCutOut.Contains(k) || enclosed.States.LoadVolts[k] is { } volts && volts.Low < least));
 
     private string WhyNot(int load) => used.UseOf(harness.LoadArray[load].Id) == LoadUse.Off ? "the load is off" : Array.IndexOf(enclosed.Dead, load) >= 0 ? "no source feeds the load" : Reason;
+
+    // Both hold: the narrower is given.
+    private double LeastVolts(int load) => Math.Max(found.LeastVolts[load], Enclosed(enclosed.States.LoadVolts[load]).Low);
+
+    private Interval Enclosed(Interval? interval) => enclosed.Reason.Length == 0 ? interval ?? Interval.All : Interval.All;
 
     private Interval? Any(Interval interval) => enclosed.Reason.Length == 0 ? interval : null;
 
