@@ -45,9 +45,7 @@ internal sealed class EnclosureBox
         {
             foreach (EnclosureElement e in system.Elements)
             {
-                // A supply whose slope is taken as nothing is what its current is: from the first, all that it can give.
-                Interval amperes = e is EnclosureSupply { Siemens0: 0 } supply && !limits ? new Interval(-supply.Limit, 0) : Interval.At(e.Amperes0);
-                (e.Volts, e.Amperes) = (Interval.At(e.Volts0).Wider(LittleVolts(system)), amperes.Wider(LittleAmperes(system, e)));
+                (e.Volts, e.Amperes) = (Interval.At(e.Volts0).Wider(LittleVolts(system)), Interval.At(e.Amperes0).Wider(LittleAmperes(system, e)));
             }
         }
 

@@ -8,9 +8,6 @@ internal sealed class EnclosureSupply(int positive, int negative, double limit, 
     /// <summary>Voltage E that it regulates to, V.</summary>
     internal Interval Source { get; set; }
 
-    /// <summary>The most that it gives, A.</summary>
-    internal double Limit => limit;
-
     /// <summary>Whether everywhere in its intervals it regulates.</summary>
     internal bool Regulates => Amperes.Low > -limit && Amperes.High < 0;
 
@@ -22,17 +19,20 @@ internal sealed class EnclosureSupply(int positive, int negative, double limit, 
     {
         Interval found = new(double.PositiveInfinity, double.NegativeInfinity);
         double knee = Source.High - (ohms * limit);
-        if (Volts.Low <= knee && Amperes.Low <= -limit)
+
+        // Without a slope what is left is the current itself: to bound it by its own interval would hold it where it began.
+        Interval through = Siemens0 == 0 ? new Interval(-limit, 0) : Amperes;
+        if (Volts.Low <= knee && through.Low <= -limit)
         {
             found = found.Hull(RestAt(Volts.Low, -limit)).Hull(RestAt(Math.Min(Volts.High, knee), -limit));
         }
 
-        if (Volts.High >= Source.Low && Amperes.High >= 0)
+        if (Volts.High >= Source.Low && through.High >= 0)
         {
             found = found.Hull(RestAt(Math.Max(Volts.Low, Source.Low), 0)).Hull(RestAt(Volts.High, 0));
         }
 
-        double low = Math.Max(-limit, Amperes.Low), high = Math.Min(0, Amperes.High);
+        double low = Math.Max(-limit, through.Low), high = Math.Min(0, through.High);
         if (ohms > 0)
         {
             (low, high) = (Math.Max(low, (Volts.Low - Source.High) / ohms), Math.Min(high, (Volts.High - Source.Low) / ohms));

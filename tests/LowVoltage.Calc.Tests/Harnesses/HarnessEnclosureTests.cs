@@ -12,12 +12,12 @@ public class HarnessEnclosureTests(ITestOutputHelper output)
         .WithLoads(Ratio.FromPercent(10)).WithAmbient(TemperatureDelta.FromKelvins(8));
 
     // Draws of each of 50 meshes; LOWVOLTAGE_BOUNDS=2000 dotnet test --filter HarnessEnclosureTests asks for 100 000 in all, offline.
-    private static readonly int Draws = int.Parse(Environment.GetEnvironmentVariable("LOWVOLTAGE_BOUNDS") ?? "30", System.Globalization.CultureInfo.InvariantCulture);
+    private static readonly int Draws = int.Parse(Environment.GetEnvironmentVariable("LOWVOLTAGE_BOUNDS") ?? "20", System.Globalization.CultureInfo.InvariantCulture);
 
     [Fact]
     public void Of_RandomMeshes_HoldsEverySampleAndCorner()
     {
-        Random random = new(3011);
+        Random random = new(3011), corners = new(3019);
         int enclosed = 0, cutOut = 0, mayCut = 0;
         List<double> ratios = [];
         for (int n = 0; n < 50; n++)
@@ -35,7 +35,7 @@ public class HarnessEnclosureTests(ITestOutputHelper output)
             Seen seen = new(harness);
             for (int sample = 0; sample < Draws; sample++)
             {
-                Harness drawn = sample % 2 == 0 ? DrawnHarness.Of(harness, new ToleranceDraw(All, n, sample)) : ToleranceCorner.Of(harness, All, random);
+                Harness drawn = sample % 2 == 0 ? DrawnHarness.Of(harness, new ToleranceDraw(All, n, sample)) : ToleranceCorner.Of(harness, All, corners);
                 foreach (SupplyLevel level in new[] { SupplyLevel.Minimum, SupplyLevel.Nominal, SupplyLevel.Maximum })
                 {
                     HarnessSolution at = drawn.Solve(level);
@@ -53,7 +53,7 @@ public class HarnessEnclosureTests(ITestOutputHelper output)
 
         ratios.Sort();
         output.WriteLine($"{enclosed} of 50 enclosed; {cutOut} cut-outs seen, {mayCut} named; width of the enclosure over the width seen: median {ratios[ratios.Count / 2]:0.00}, nine tenths {ratios[ratios.Count * 9 / 10]:0.00}");
-        Assert.True(enclosed >= 45, $"{enclosed} of 50 enclosed");
+        Assert.True(enclosed >= 48, $"{enclosed} of 50 enclosed");
         Assert.True(cutOut > 0, "no converter cut out: that part of the test asks nothing");
     }
 
