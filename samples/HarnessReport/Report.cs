@@ -42,7 +42,7 @@ internal sealed class Report(TextWriter output)
         Row("circuit by circuit: each load's way alone, of shared wires the largest", design.CostCircuitByCircuit);
         Row("each allowed drop divided by length", design.CostDividedByLength);
 
-        void Row(string how, double? cost) => table.Write(how, cost is null ? "no answer" : N(cost), cost is { } kilograms ? $"{N(100 * (kilograms / design.LowerBound - 1))} %" : "");
+        void Row(string how, double? cost) => table.Write(how, cost is null ? "no answer" : N(cost), cost is { } kilograms ? $"{N(100 * ((kilograms / design.LowerBound) - 1))} %" : "");
     }
 
     public void Verdict(HarnessVerification verified, bool shipped)

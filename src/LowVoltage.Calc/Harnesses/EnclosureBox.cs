@@ -1,4 +1,3 @@
-using LowVoltage.Calc.Networks;
 using LowVoltage.Calc.Numerics;
 
 namespace LowVoltage.Calc.Harnesses;

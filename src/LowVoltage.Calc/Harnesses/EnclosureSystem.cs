@@ -9,7 +9,7 @@ namespace LowVoltage.Calc.Harnesses;
 /// <para>A joins elements to nodes, r is what is left of their laws (<see cref="EnclosureElement.Rest"/>), d what the stated voltages of ideal sources differ by. The matrix in the middle is one of plain numbers, so
 /// that each uncertainty stands in a result once, with its sign: nothing is lost to the first order. One owner: not thread-safe.</para>
 /// </remarks>
-internal sealed class EnclosureSystem
+internal sealed partial class EnclosureSystem
 {
     // What rounding may leave of a voltage or current, as a share of the largest about.
     private const double Rounding = 1e-10;
@@ -152,55 +152,6 @@ internal sealed class EnclosureSystem
         return new Interval(value + move - spread, value + move + spread).Wider(Rounding * LargestVolts);
     }
 
-    /// <summary>Currents of the ties from their positive to their negative end inside them.</summary>
-    internal Interval[] TieAmperes()
-    {
-        (double Value, double[] Row)?[] leaves = new (double, double[])?[nodes];
-        foreach (Tie tie in ties)
-        {
-            leaves[tie.Positive] ??= (0, new double[Columns]);
-            leaves[tie.Negative] ??= (0, new double[Columns]);
-        }
-
-        for (int e = 0; e < Elements.Length; e++)
-        {
-            AddThrough(leaves, Elements[e].Positive, e, 1);
-            AddThrough(leaves, Elements[e].Negative, e, -1);
-        }
-
-        Interval[] found = new Interval[ties.Length];
-        for (int n = shape.Forest.Order.Count - 1; n >= 0; n--)
-        {
-            int tie = shape.Forest.Order[n], outer = shape.Forest.Outer(tie), inner = outer == ties[tie].Positive ? ties[tie].Negative : ties[tie].Positive;
-            (double value, double[] row) = leaves[outer]!.Value;
-            (double move, double spread) = Along(row);
-            Interval leaving = new Interval(value + move - spread, value + move + spread).Wider(Rounding * 10 * LargestAmperes);
-            found[tie] = outer == ties[tie].Positive ? -1 * leaving : leaving;
-            (double before, double[] to) = leaves[inner]!.Value;
-            leaves[inner] = (before + value, [.. to.Select((v, k) => v + row[k])]);
-        }
-
-        return found;
-    }
-
-    private void AddThrough((double Value, double[] Row)?[] leaves, int node, int e, int sign)
-    {
-        if (leaves[node] is not var (value, row))
-        {
-            return;
-        }
-
-        EnclosureElement at = Elements[e];
-        double start = Volts[at.Positive] - Volts[at.Negative] + shift[at.Positive] - shift[at.Negative];
-        for (int k = 0; k < row.Length; k++)
-        {
-            row[k] += sign * at.Siemens0 * across[e][k];
-        }
-
-        row[e] += sign;
-        leaves[node] = (value + (sign * (at.Amperes0 + (at.Siemens0 * (start - at.Volts0)))), row);
-    }
-
     private (double Move, double Spread) Along(double[] row)
     {
         double move = 0, spread = 0;
@@ -211,92 +162,5 @@ internal sealed class EnclosureSystem
         }
 
         return (move, spread);
-    }
-
-    private bool TryFactor(Func<EnclosureElement, double> slope)
-    {
-        factor.Clear();
-        foreach (EnclosureElement e in Elements)
-        {
-            int a = shape.Slots[e.Positive], b = shape.Slots[e.Negative];
-            double siemens = slope(e);
-            if (a == b || double.IsNaN(siemens) || double.IsInfinity(siemens))
-            {
-                if (a != b)
-                {
-                    return false;
-                }
-
-                continue;
-            }
-
-            factor.Diagonal[a] += siemens;
-            factor.Diagonal[b] += siemens;
-            if (a != shape.Pattern.Count && b != shape.Pattern.Count)
-            {
-                factor.Lower[shape.Pattern.EntryOf(a, b)] -= siemens;
-            }
-        }
-
-        return factor.Factor() < 0 && !Enumerable.Range(0, shape.Pattern.Count).Any(factor.IsLoose);
-    }
-
-    // How the node voltages follow a current that each element draws beside its straight line.
-    private void Column(int column, Func<int, double> drawn)
-    {
-        double[] x = Solve(drawn);
-        for (int node = 0; node < nodes; node++)
-        {
-            steps[node][column] = -x[shape.Slots[node]];
-        }
-    }
-
-    private double[] Solve(Func<int, double> drawn)
-    {
-        double[] x = new double[shape.Pattern.Count + 1];
-        for (int e = 0; e < Elements.Length; e++)
-        {
-            double amperes = drawn(e);
-            x[shape.Slots[Elements[e].Positive]] += amperes;
-            x[shape.Slots[Elements[e].Negative]] -= amperes;
-        }
-
-        x[x.Length - 1] = 0;
-        factor.Solve(x);
-        return x;
-    }
-
-    private void Tied(int t)
-    {
-        if (tieRadius[t] == 0)
-        {
-            return;
-        }
-
-        double[] lifted = new double[nodes];
-        foreach (int tie in shape.Forest.Order)
-        {
-            (int plus, int minus, _) = ties[tie];
-            int outer = shape.Forest.Outer(tie);
-            double volts = tie == t ? 1 : 0;
-            lifted[outer] = outer == plus ? lifted[minus] + volts : lifted[plus] - volts;
-        }
-
-        int column = Elements.Length + t;
-        Column(column, e => Elements[e].Siemens0 * (lifted[Elements[e].Positive] - lifted[Elements[e].Negative]));
-        for (int node = 0; node < nodes; node++)
-        {
-            steps[node][column] += lifted[node];
-        }
-    }
-
-    // The middle as it was solved leaves a little at its nodes, and its elements lie a little beside their straight lines: put right here.
-    private void Centre()
-    {
-        double[] x = Solve(e => Elements[e].Amperes0 + (Elements[e].Siemens0 * (Volts[Elements[e].Positive] - Volts[Elements[e].Negative] - Elements[e].Volts0)));
-        for (int node = 0; node < nodes; node++)
-        {
-            shift[node] = -x[shape.Slots[node]];
-        }
     }
 }

@@ -159,7 +159,7 @@ public sealed class HarnessBounds
     private bool IsOn(int load) => used.UseOf(harness.LoadArray[load].Id) != LoadUse.Off && Array.IndexOf(enclosed.Dead, load) < 0;
 
     private bool MayFall(HarnessLoad load, int k) => IsOn(k) && load.Load.MinimumVolts is { } least
-        && (Guarantees(k) ? LeastVolts(k) < least : enclosed.Reason.Length == 0 && (enclosed.MayCutOut.Contains(k) || enclosed.States.LoadVolts[k] is { } volts && volts.Low < least));
+        && (Guarantees(k) ? LeastVolts(k) < least : enclosed.Reason.Length == 0 && (enclosed.MayCutOut.Contains(k) || (enclosed.States.LoadVolts[k] is { } volts && volts.Low < least)));
 
     private string WhyNot(int load) => used.UseOf(harness.LoadArray[load].Id) == LoadUse.Off ? "the load is off" : Array.IndexOf(enclosed.Dead, load) >= 0 ? "no source feeds the load" : Reason;
 

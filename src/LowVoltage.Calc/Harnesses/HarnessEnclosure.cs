@@ -1,7 +1,4 @@
-using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
-using LowVoltage.Calc.Networks;
-using LowVoltage.Calc.Numerics;
 using LowVoltage.Calc.Quantities;
 
 namespace LowVoltage.Calc.Harnesses;

@@ -1,4 +1,3 @@
-using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Harnesses;
@@ -42,7 +41,7 @@ public class HarnessDesignBruteForceTests(ITestOutputHelper output)
             passed++;
             Assert.True(design.LowerBound <= least.Value * (1 + 1e-9), $"{n}: bound {design.LowerBound} above the least {least}");
             Assert.True(design.Verification.Failed.Count > 0 || design.Cost >= least.Value * (1 - 1e-9), $"{n}: {design.Cost} below the least {least}");
-            Assert.True(design.Verification.Failed.Count == 0, $"{n}: a choice passes at {least} kg; the design fails: {design.Verification.Failed.FirstOrDefault()}");
+            Assert.True(design.Verification.Failed.Count == 0, $"{n}: a choice passes at {least} kg; the design fails: {string.Join("; ", design.Verification.Failed)}");
             Assert.True(!design.IsProvenLeast || design.Cost <= least.Value * (1 + 1e-9), $"{n}: said to be proven, {design.Cost}, the least is {least}");
             Assert.True(design.CostCircuitByCircuit is null || design.CostCircuitByCircuit >= design.LowerBound * (1 - 1e-9), $"{n}: circuit by circuit {design.CostCircuitByCircuit} below the bound {design.LowerBound}");
             proven += design.IsProvenLeast ? 1 : 0;
