@@ -17,22 +17,32 @@ internal sealed class Report(TextWriter output)
         output.WriteLine(design.IsProvenLeast
             ? $"{N(design.Cost)} kg of metal in the wires that were sized: the least that passes, proven."
             : $"{N(design.Cost)} kg of metal in the wires that were sized, at most {N(design.Gap.Percent)} % above the least; none lighter than {N(design.LowerBound)} kg keeps the drops and each wire's own checks.");
-        if (design.CostDividedByLength is { } byLength)
-        {
-            output.WriteLine($"Dividing each allowed drop by length would take {N(byLength)} kg for the drops alone.");
-        }
+        Compare(design);
 
         if (before is not null && before.Branches.OfType<HarnessWire>().All(w => w.Conductor is not null))
         {
             output.WriteLine($"The wires in the file have {N(before.Branches.OfType<HarnessWire>().Sum(w => w.Conductor!.MassPerLength.KilogramsPerMeter * w.Length.Meters * w.Parallel))} kg.");
         }
 
-        if (design.SavingFor(ElectricPotential.FromVolts(0.1)) is { } saving)
+        if (design.AllowanceCosts.Count > 0)
         {
-            output.WriteLine($"A tenth of a volt more for each load would save {N(saving)} kg.");
+            output.WriteLine($"If each load might lose so many volts more (or less), the drops and each wire's own checks would take: {string.Join(", ", design.AllowanceCosts.Select(c => $"{c.More.Volts.ToString("+0.0;-0.0;0", CultureInfo.InvariantCulture)} V {N(c.Cost)} kg"))}.");
         }
 
         output.WriteLine();
+    }
+
+    // All three keep the same drops and the same checks of each wire by itself, at the same currents: what is compared is how the drop is shared out.
+    private void Compare(HarnessDesign design)
+    {
+        Table table = new([72, 12, 24], output);
+        table.Write("drops and each wire's own checks, at these currents", "kg", "above the lower bound");
+        table.Rule();
+        table.Write($"sized together{(design.IsTree ? "" : ": no choice is below")}", N(design.LowerBound), "");
+        Row("circuit by circuit: each load's way alone, of shared wires the largest", design.CostCircuitByCircuit);
+        Row("each allowed drop divided by length", design.CostDividedByLength);
+
+        void Row(string how, double? cost) => table.Write(how, cost is null ? "no answer" : N(cost), cost is { } kilograms ? $"{N(100 * ((kilograms / design.LowerBound) - 1))} %" : "");
     }
 
     public void Verdict(HarnessVerification verified, bool shipped)
@@ -148,7 +158,7 @@ internal sealed class Report(TextWriter output)
         output.WriteLine();
     }
 
-    public void Batch(ToleranceSample sample, HarnessBounds bounds)
+    public void Batch(Harness harness, ToleranceSample sample)
     {
         Head($"A batch: {sample.Count} harnesses with {sample.Tolerances}");
         Item("", $"{sample.Whole.Failed} of {sample.Count} fail somewhere: at most {N(100 * (double)sample.Whole.AtMost().DecimalFractions)} % of the batch with 95 % confidence (seed {sample.Seed}).");
@@ -157,9 +167,53 @@ internal sealed class Report(TextWriter output)
             Item("- ", check.ToString());
         }
 
+        output.WriteLine();
+        foreach (LoadCase used in harness.LoadCases)
+        {
+            Bounds(harness, used, HarnessBounds.Of(harness, sample.Tolerances, used));
+        }
+    }
+
+    private void Bounds(Harness harness, LoadCase used, HarnessBounds bounds)
+    {
+        Head($"Bounds over these tolerances: {used}");
+        int passes = bounds.Checks.Count(c => c.Verdict == BoxVerdict.PassesEverywhere);
+        Item("", $"Of {bounds.Checks.Count} checks of voltage, drop, current and temperature {passes} pass for everything within the tolerances "
+            + $"({bounds.Checks.Count(c => c.Verdict == BoxVerdict.PassesEverywhere && c.Bound == BoundKind.Guaranteed)} by a guaranteed bound, {bounds.Checks.Count(c => c.Verdict == BoxVerdict.PassesEverywhere && c.Bound == BoundKind.Enclosure)} by an enclosure). "
+            + "Fuses, faults and starts no bound judges.");
+        if (bounds.Reason.Length > 0)
+        {
+            Item("- ", $"Nothing is enclosed: {bounds.Reason}.");
+        }
+
+        BoundedCheck[] rest = [.. bounds.Checks.Where(c => c.Verdict != BoxVerdict.PassesEverywhere).OrderBy(c => c.Verdict == BoxVerdict.MayFail ? 0 : 1)];
+        foreach (BoundedCheck check in rest.Take(MostLines))
+        {
+            Item("- ", check.ToString());
+        }
+
+        if (rest.Length > MostLines)
+        {
+            Item("- ", $"… and {rest.Length - MostLines} more.");
+        }
+
         if (bounds.MayCutOut.Count > 0)
         {
             Item("- ", $"May cut out within these tolerances: {string.Join(", ", bounds.MayCutOut)}.");
+        }
+
+        if (bounds.MayPassLimit)
+        {
+            Item("- ", "A source may come to its current limit.");
+        }
+
+        Table table = new([26, 24, 16], output);
+        table.Write("load", "V, least to most", "bound");
+        table.Rule();
+        foreach (HarnessLoad load in harness.Loads.Where(l => !used.Off.Contains(l.Id)))
+        {
+            HarnessBound<ElectricPotential> volts = bounds.VoltageAt(load.Id);
+            table.Write(load.Id, volts.Kind == BoundKind.None ? "" : $"{N(volts.Least?.Volts)} to {N(volts.Greatest?.Volts)}", volts.Kind switch { BoundKind.Guaranteed => "guaranteed", BoundKind.Enclosure => "enclosed", _ => "none" });
         }
 
         output.WriteLine();

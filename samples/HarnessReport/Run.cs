@@ -42,7 +42,7 @@ internal sealed class Run(Options options, TextWriter output, TextWriter error, 
         report.Faults(audit);
         if (options.Samples > 0)
         {
-            report.Batch(Slow("sampling", progress => ToleranceSample.OfHarness(sized, Batch, options.Samples, Seed, progress: progress, cancellation: stop)), HarnessBounds.Of(sized, Batch));
+            report.Batch(sized, Slow("sampling", progress => ToleranceSample.OfHarness(sized, Batch, options.Samples, Seed, progress: progress, cancellation: stop)));
         }
 
         report.Totals(verified);

@@ -21,6 +21,13 @@ public sealed class HarnessDesignDocument
     private static readonly Member<bool> TreeMember = Member.Optional<bool>("is_tree", FlagForm.Any, "Whether the wires to be sized form a tree; left out: false.");
     private static readonly Member<bool> LeastMember = Member.Optional<bool>("is_proven_least", FlagForm.Any, "Whether the cost is the least; left out: false.");
     private static readonly Member<double> DividedMember = Member.Optional<double>("cost_divided_by_length", Ranges.Any, "What the same wires would cost with every allowance divided by length; left out: no sizes of the series keep that.");
+    private static readonly Member<double> CircuitsMember = Member.Optional<double>("cost_circuit_by_circuit", Ranges.Any, "What the same wires would cost with the way of each load sized by itself, and of the sizes asked of a wire the largest; left out: a way has no answer.");
+    private static readonly Member<double> MoreMember = Member.Needed<double>("more_V", Ranges.Any, "How much more each load may lose, V; below zero, less.");
+    private static readonly Member<double> CostAtMember = Member.Needed<double>("cost", Ranges.Any, "The least cost with that.");
+    private static readonly ObjectForm AllowanceForm = new("allowance_cost", "What the wires would cost if every load might lose a little more, or less.", at => new AllowanceCost(at.Get(MoreMember), at.Get(CostAtMember)), [MoreMember, CostAtMember]);
+    private static readonly Member<AllowanceCost[]> AllowancesMember = Member.Optional<AllowanceCost[]>(
+        "allowance_costs", new ListForm<AllowanceCost>(AllowanceForm), "The least cost with allowances of a few tenths of a volt less or more; those that no sizes keep are left out, all of them where the wires form no tree.");
+
     private static readonly Member<int> RoundsMember = Member.Needed<int>("rounds", new CountForm(0, int.MaxValue), "How often the currents were worked out again.");
     private static readonly Member<string> WireMember = Member.Needed<string>("wire", TextForm.Name, "The wire.");
     private static readonly Member<string> HeldByMember = Member.Needed<string>("held_by", TextForm.Any, "What holds its size up: a check of its own, or the drop of a load.");
@@ -32,7 +39,7 @@ public sealed class HarnessDesignDocument
         "harness_design_document",
         "A harness sized by LowVoltage.Calc.",
         Make,
-        [Version, DocumentText.Schema, MassMember, CostMember, LowerBoundMember, GapMember, TreeMember, LeastMember, DividedMember, RoundsMember, WiresMember, VerificationMember]);
+        [Version, DocumentText.Schema, MassMember, CostMember, LowerBoundMember, GapMember, TreeMember, LeastMember, DividedMember, CircuitsMember, AllowancesMember, RoundsMember, WiresMember, VerificationMember]);
 
     private HarnessDesignDocument(HarnessResultDocument verification) => Verification = verification;
 
@@ -66,6 +73,12 @@ public sealed class HarnessDesignDocument
     /// <summary>What the same wires would cost with every allowance divided by length; <c>null</c> where no sizes of the series keep that.</summary>
     public double? CostDividedByLength { get; private init; }
 
+    /// <summary>What the same wires would cost with the way of each load sized by itself; <c>null</c> where a way has no answer.</summary>
+    public double? CostCircuitByCircuit { get; private init; }
+
+    /// <summary>The least cost with allowances of a few tenths of a volt less or more for every load; empty where the wires form no tree.</summary>
+    public IReadOnlyList<AllowanceCost> AllowanceCosts { get; private init; } = [];
+
     /// <summary>What holds each sized wire up, by its name.</summary>
     public IReadOnlyDictionary<string, string> HeldBy { get; private init; } = ReadOnlyDictionary<string, string>.Empty;
 
@@ -96,6 +109,8 @@ public sealed class HarnessDesignDocument
             IsTree = design.IsTree,
             IsProvenLeast = design.IsProvenLeast,
             CostDividedByLength = design.CostDividedByLength,
+            CostCircuitByCircuit = design.CostCircuitByCircuit,
+            AllowanceCosts = design.AllowanceCosts,
             HeldBy = design.HeldBy,
             Rounds = design.Rounds,
         };
@@ -140,9 +155,19 @@ public sealed class HarnessDesignDocument
         json.PutIf(TreeMember, design.IsTree);
         json.PutIf(LeastMember, design.IsProvenLeast);
         json.PutIf(DividedMember, design.CostDividedByLength);
+        json.PutIf(CircuitsMember, design.CostCircuitByCircuit);
+        json.PutAll(AllowancesMember, design.AllowanceCosts, WriteAllowance);
         json.Put(RoundsMember, design.Rounds);
         json.PutAll(WiresMember, design.HeldBy, WriteWire);
         json.Put(VerificationMember, design.Verification, HarnessResultDocument.WriteInner);
+    }
+
+    private static void WriteAllowance(Utf8JsonWriter json, AllowanceCost allowance)
+    {
+        json.WriteStartObject();
+        json.Put(MoreMember, allowance.More.Volts);
+        json.Put(CostAtMember, allowance.Cost);
+        json.WriteEndObject();
     }
 
     private static void WriteWire(Utf8JsonWriter json, KeyValuePair<string, string> wire)
@@ -178,6 +203,8 @@ public sealed class HarnessDesignDocument
             IsTree = at.Or(TreeMember, false),
             IsProvenLeast = at.Or(LeastMember, false),
             CostDividedByLength = at.Maybe(DividedMember),
+            CostCircuitByCircuit = at.Maybe(CircuitsMember),
+            AllowanceCosts = Array.AsReadOnly(at.Or(AllowancesMember, [])),
             HeldBy = new ReadOnlyDictionary<string, string>(held),
             Rounds = at.Get(RoundsMember),
         };

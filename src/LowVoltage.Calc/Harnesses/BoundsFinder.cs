@@ -22,6 +22,7 @@ internal sealed class BoundsFinder
     private readonly double[] mostHeat;
     private readonly double loadShare;
     private readonly double supplyShare;
+    private readonly bool allHaveWays;
 
     internal BoundsFinder(Harness harness, Tolerances tolerances, LoadCase used)
     {
@@ -45,7 +46,9 @@ internal sealed class BoundsFinder
         int loads = harness.LoadArray.Length;
         (ways, source) = (new int[loads][], new int[loads]);
         (LeastVolts, MostVolts) = (new double[loads], new double[loads]);
+        MayPassLimit = new bool[harness.SourceArray.Length];
         FindWays();
+        allHaveWays = Enumerable.Range(0, loads).All(l => source[l] >= 0 || used.UseOf(harness.LoadArray[l].Id) == LoadUse.Off);
         Narrow(stretch, joints);
     }
 
@@ -53,11 +56,13 @@ internal sealed class BoundsFinder
 
     internal double[] MostVolts { get; }
 
-    internal bool MayPassLimit { get; private set; }
+    /// <summary>Whether the loads on a source together may pass its current limit.</summary>
+    internal bool[] MayPassLimit { get; }
 
     internal bool HasWay(int load) => source[load] >= 0 && used.UseOf(harness.LoadArray[load].Id) != LoadUse.Off;
 
-    internal bool IsGuaranteed(int load) => HasWay(load) && LeastVolts[load] > 0;
+    /// <summary>Not behind a source that may come to its limit: it would give less voltage than is counted on here. Nor where another load has several ways: what it draws of this source is not counted.</summary>
+    internal bool IsGuaranteed(int load) => allHaveWays && HasWay(load) && LeastVolts[load] > 0 && !MayPassLimit[source[load]];
 
     internal double? Most(int branch)
     {
@@ -76,6 +81,11 @@ internal sealed class BoundsFinder
 
         return any && Array.TrueForAll(source, s => s >= 0) ? most[branch] : null;
     }
+
+    /// <summary>Voltage lost on a load's way at the greatest resistances and currents.</summary>
+    internal double MostDrop(int load) => (Slack * harness.NominalVolts) + ways[load].Sum(k => mostOhms[k] * most[k]);
+
+    internal double? MostHeat(int branch) => Most(branch) is null ? null : mostHeat[branch];
 
     internal double? Hottest(int branch) =>
         Most(branch) is not null && wires[branch].IsRated && wires[branch].TrySteadyCelsius(mostHeat[branch], out double celsius) && celsius < wires[branch].Conductor.Material.MeltingPointCelsius
@@ -149,7 +159,7 @@ internal sealed class BoundsFinder
         }
 
         volts -= numbers.GreatestOhms * total;
-        MayPassLimit |= total > numbers.LimitAmperes;
+        MayPassLimit[source[load]] = total > numbers.LimitAmperes * (1 - Slack);
         foreach (int k in ways[load])
         {
             volts -= mostOhms[k] * most[k];
@@ -182,7 +192,7 @@ internal sealed class BoundsFinder
             return 0;
         }
 
-        LoadState state = used.UseOf(at.Id) switch { LoadUse.Starting => LoadState.Peak, LoadUse.Stalled => LoadState.LockedRotor, _ => LoadState.Running };
+        LoadState state = StateOf(load);
         LoadLaw law = at.Load.LawAt(state);
         double rising = at.Load.AmperesAt(MostVolts[load], state) - (law.Watts / MostVolts[load]);
         double least = Math.Max(LeastVolts[load], 1e-6);
@@ -191,7 +201,9 @@ internal sealed class BoundsFinder
 
     private double HeatShare(int load)
     {
-        double factor = harness.LoadArray[load].Load.HeatFactor(LoadState.Running);
+        double factor = harness.LoadArray[load].Load.HeatFactor(StateOf(load));
         return double.IsNaN(factor) ? 1 : factor;
     }
+
+    private LoadState StateOf(int load) => used.UseOf(harness.LoadArray[load].Id) switch { LoadUse.Starting => LoadState.Peak, LoadUse.Stalled => LoadState.LockedRotor, _ => LoadState.Running };
 }

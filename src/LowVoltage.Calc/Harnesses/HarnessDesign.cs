@@ -10,7 +10,11 @@ namespace LowVoltage.Calc.Harnesses;
 /// </remarks>
 public sealed class HarnessDesign
 {
+    // By how many tenths of a volt the allowances are moved.
+    private static readonly int[] Tenths = [-3, -2, -1, 0, 1, 2, 3, 4, 5];
+
     private readonly IReadOnlyList<(double Room, double Cost)> front;
+    private readonly Lazy<double> circuitByCircuit;
 
     internal HarnessDesign(HarnessVerification verification, Sizing.HarnessSizer sizer, double kilograms)
     {
@@ -23,6 +27,8 @@ public sealed class HarnessDesign
         CostDividedByLength = double.IsInfinity(sizer.DividedByLength) ? null : sizer.DividedByLength;
         ConductorMass = Mass.FromKilograms(kilograms);
         front = sizer.Front;
+        circuitByCircuit = new Lazy<double>(sizer.CircuitByCircuit);
+        AllowanceCosts = Array.AsReadOnly([.. Tenths.Select(t => new AllowanceCost(0.1 * t, Least(0.1 * t))).Where(c => !double.IsInfinity(c.Cost))]);
     }
 
     /// <summary>The harness with all its sizes and ratings.</summary>
@@ -51,6 +57,14 @@ public sealed class HarnessDesign
 
     /// <summary>What the same wires would cost with every allowance divided by length; <c>null</c> where no sizes of the series keep that.</summary>
     public double? CostDividedByLength { get; }
+
+    /// <summary>What the same wires would cost sized circuit by circuit: the way of each load by itself at the least cost for its whole allowance, and of the sizes that several loads ask of a wire the largest.</summary>
+    /// <remarks>At the same currents, with the same checks of each wire by itself: to be compared with <see cref="LowerBound"/>, as <see cref="CostDividedByLength"/> is. Worked out when it is first asked for.</remarks>
+    public double? CostCircuitByCircuit => double.IsInfinity(circuitByCircuit.Value) ? null : circuitByCircuit.Value;
+
+    /// <summary>The least cost with allowances of a few tenths of a volt less or more for every load: what the last tenth buys, and what the next would.</summary>
+    /// <remarks>From three tenths less to five more; those that no sizes keep are left out, all of them where the wires form no tree.</remarks>
+    public IReadOnlyList<AllowanceCost> AllowanceCosts { get; }
 
     /// <summary>What holds each sized wire up, by its name: a check of its own, or the drop of a load.</summary>
     public IReadOnlyDictionary<string, string> HeldBy { get; }

@@ -64,6 +64,9 @@ public class HarnessDesignDocumentTests
         Assert.Equal(design.ConductorMass, back.ConductorMass);
         Assert.Equal((design.Cost, design.LowerBound, design.IsTree, design.IsProvenLeast), (back.Cost, back.LowerBound, back.IsTree, back.IsProvenLeast));
         Assert.Equal(design.CostDividedByLength, back.CostDividedByLength);
+        Assert.Equal(design.CostCircuitByCircuit, back.CostCircuitByCircuit);
+        Assert.NotEmpty(design.AllowanceCosts);
+        Assert.Equal(design.AllowanceCosts.Select(c => (c.More, c.Cost)), back.AllowanceCosts.Select(c => (c.More, c.Cost)));
         Assert.Equal(design.Gap.Percent, back.Gap.Percent);
         Assert.Equal(design.Rounds, back.Rounds);
         Assert.Equal(design.HeldBy, back.HeldBy);

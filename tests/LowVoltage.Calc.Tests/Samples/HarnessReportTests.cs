@@ -62,6 +62,35 @@ public sealed class HarnessReportTests : IDisposable
         Assert.Equal(code, Run(Path.Combine(folder, "sized.json")).Code);
     }
 
+    // What a user saves on the shipped scenario stands in the README as the command prints it, not typed by hand.
+    [Fact]
+    public void Run_SizeAll_PrintsTheComparisonOfTheReadme()
+    {
+        (_, string output, string error) = Run("--size-all");
+        Assert.Equal("", error);
+        string section = output[output.IndexOf("Sizing\n", StringComparison.Ordinal)..].Split("\n\n")[0];
+        Assert.Contains("circuit by circuit", section, StringComparison.Ordinal);
+        string path = Path.Combine(Docs.DocsFolder.Root, "samples", "HarnessReport", "README.md"), readme = File.ReadAllText(path).ReplaceLineEndings("\n");
+        if (Docs.DocsFolder.Rewrites)
+        {
+            int start = readme.IndexOf("<!-- prints: --size-all -->", StringComparison.Ordinal), end = readme.IndexOf("\n```\n", start + 40, StringComparison.Ordinal);
+            readme = $"{readme[..start]}<!-- prints: --size-all -->\n\n```\n{section}{readme[end..]}";
+            File.WriteAllText(path, readme);
+        }
+
+        Assert.Contains($"<!-- prints: --size-all -->\n\n```\n{section}\n```\n", readme, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Run_Tolerance_SaysWhichChecksPassEverywhereAndWhatEachBoundIs()
+    {
+        (_, string output, string error) = Run("--tolerance", "4");
+        Assert.Equal("", error);
+        Assert.Contains("Bounds over these tolerances: parked", output, StringComparison.Ordinal);
+        Assert.Matches(@"pass for everything within the tolerances\s", output);
+        Assert.Matches(@"(?m) (enclosed|guaranteed)$", output);
+    }
+
     [Fact]
     public void Run_JsonWithSizingAndFaults_WritesWhatWasFoundBesideTheHarness()
     {

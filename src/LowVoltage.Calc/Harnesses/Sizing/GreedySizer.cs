@@ -92,9 +92,11 @@ internal static class GreedySizer
             int old = options[up];
             double price = problem.Cost[up][old + 1] - problem.Cost[up][old];
             Set(problem, options, left, up, old + 1);
-            for (int down = 0; down < problem.Wires; down++)
+
+            // Only a wire that shares a load with it gains any room: the others were taken back already.
+            foreach (int down in problem.Beside[up])
             {
-                for (int option = 0; down != up && option < options[down]; option++)
+                for (int option = 0; option < options[down]; option++)
                 {
                     if (problem.Cost[down][options[down]] - problem.Cost[down][option] > price * (1 + 1e-12) && Room(problem, left, down) >= problem.Drop[down][option] - problem.Drop[down][options[down]])
                     {

@@ -48,6 +48,9 @@ internal sealed class HarnessSizer
     /// <summary>Cost with the allowances divided by length; +∞ where that has no answer.</summary>
     internal double DividedByLength { get; private set; } = double.PositiveInfinity;
 
+    /// <summary>Finds the cost with each load's way sized by itself.</summary>
+    internal Func<double> CircuitByCircuit { get; private set; } = () => double.PositiveInfinity;
+
     internal double Cost { get; private set; }
 
     /// <summary>Room and cost of the choices that nothing beats; empty where there is no tree.</summary>
@@ -234,6 +237,7 @@ internal sealed class HarnessSizer
         LowerBound = model.LowerBound(Cost);
         Front = model.Front;
         DividedByLength = model.DividedByLength();
+        CircuitByCircuit = model.CircuitByCircuit;
         double[] left = model.LeftAt(sizes);
         for (int w = 0; w < wires.Length; w++)
         {

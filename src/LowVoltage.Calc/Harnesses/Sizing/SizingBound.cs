@@ -35,6 +35,9 @@ internal static class SizingBound
         int[] options = new int[problem.Wires];
         double best = double.NegativeInfinity, pace = 1.5;
         int idle = 0;
+
+        // Each visit grows and takes back a whole choice: fewer of them where there are many wires.
+        int every = 10 * Math.Max(1, problem.Wires / 100);
         for (int n = 0; n < Rounds; n++)
         {
             double bound = Choose(problem, price, options);
@@ -44,7 +47,7 @@ internal static class SizingBound
                 (pace, idle) = (0.6 * pace, 0);
             }
 
-            if (n % 10 == 0)
+            if (n % every == 0)
             {
                 visit?.Invoke(options);
             }

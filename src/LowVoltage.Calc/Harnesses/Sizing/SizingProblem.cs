@@ -8,7 +8,12 @@ namespace LowVoltage.Calc.Harnesses.Sizing;
 /// <param name="Allowance">What each load may lose in these wires, V.</param>
 internal sealed record SizingProblem(double[][] Cost, double[][] Drop, int[][] Loads, double[] Allowance)
 {
+    private int[][]? beside;
+
     internal int Wires => Cost.Length;
+
+    /// <summary>Of each wire those others that share a load with it, in rising order.</summary>
+    internal int[][] Beside => beside ??= FindBeside();
 
     /// <summary>Whether any two wires serve loads of which the one's are among the other's, or none in common: then the wires form a tree.</summary>
     internal bool IsTree => SizingTree.TryCreate(this) is not null;
@@ -40,4 +45,18 @@ internal sealed record SizingProblem(double[][] Cost, double[][] Drop, int[][] L
     }
 
     internal bool Fits(int[] options) => Array.TrueForAll(Left(options), left => left >= 0);
+
+    private int[][] FindBeside()
+    {
+        List<int>[] ofLoad = [.. Allowance.Select(_ => new List<int>())];
+        for (int w = 0; w < Wires; w++)
+        {
+            foreach (int load in Loads[w])
+            {
+                ofLoad[load].Add(w);
+            }
+        }
+
+        return [.. Enumerable.Range(0, Wires).Select(w => Loads[w].SelectMany(load => ofLoad[load]).Where(other => other != w).Distinct().OrderBy(other => other).ToArray())];
+    }
 }

@@ -112,18 +112,48 @@ internal sealed class TreeSizer
         }
     }
 
+    // The choices below stand by rising room and cost, and so they do with any one size of the wire above: merged from the greatest room down, only what is kept is made.
     private List<Choice> Above(int wire, List<Choice> below)
     {
-        List<Choice> all = new(below.Count * problem.Cost[wire].Length);
-        foreach (Choice choice in below)
+        double[] cost = problem.Cost[wire], drop = problem.Drop[wire];
+        int[] at = [.. Enumerable.Repeat(below.Count - 1, cost.Length)];
+        List<Choice> kept = [];
+        double cheapest = double.PositiveInfinity;
+        while (true)
         {
-            for (int option = 0; option < problem.Cost[wire].Length; option++)
+            int next = -1;
+            double most = 0, least = 0;
+            for (int option = 0; option < at.Length; option++)
             {
-                all.Add(new Choice(choice.Room - problem.Drop[wire][option], choice.Cost + problem.Cost[wire][option], wire, option, [choice]));
-            }
-        }
+                // What is no cheaper than what has more room is passed over at once.
+                while (at[option] >= 0 && below[at[option]].Cost + cost[option] >= cheapest * (1 - 1e-14))
+                {
+                    at[option]--;
+                }
 
-        return Pruned(all);
+                if (at[option] < 0)
+                {
+                    continue;
+                }
+
+                Choice choice = below[at[option]];
+                double room = choice.Room - drop[option], its = choice.Cost + cost[option];
+                if (next < 0 || room > most || (room == most && its < least))
+                {
+                    (next, most, least) = (option, room, its);
+                }
+            }
+
+            if (next < 0)
+            {
+                kept.Reverse();
+                return kept;
+            }
+
+            kept.Add(new Choice(most, least, wire, next, [below[at[next]]]));
+            cheapest = least;
+            at[next]--;
+        }
     }
 
     // By rising room; each dearer than the one before. Costs that differ by rounding alone are one cost.

@@ -97,7 +97,7 @@ internal static class WholeHarness
         }
 
         HarnessBounds bounds = HarnessBounds.Of(Boat(), tolerances);
-        Console.WriteLine($"the pump never sees less than {bounds.LeastVoltage("pump")!.Value.Volts:0.00} V");
+        Console.WriteLine($"the pump never sees less than {bounds.VoltageAt("pump").Least!.Value.Volts:0.00} V");
         #endregion
     }
 
