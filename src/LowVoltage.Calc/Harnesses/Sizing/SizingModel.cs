@@ -139,11 +139,11 @@ internal sealed class SizingModel
     /// <summary>Cost where the way of each load is sized by itself for its whole allowance, and a wire takes the largest of the sizes that its loads ask for; +∞ where a way has no answer.</summary>
     internal double CircuitByCircuit()
     {
-        int[] chosen = new int[problem.Wires];
+        int[] chosen = new int[problem.Wires], only = [0];
         for (int l = 0; l < problem.Allowance.Length; l++)
         {
             int[] way = [.. Enumerable.Range(0, problem.Wires).Where(w => Array.IndexOf(problem.Loads[w], l) >= 0)];
-            SizingProblem alone = new([.. way.Select(w => problem.Cost[w])], [.. way.Select(w => problem.Drop[w])], [.. way.Select(_ => new[] { 0 })], [problem.Allowance[l]]);
+            SizingProblem alone = new([.. way.Select(w => problem.Cost[w])], [.. way.Select(w => problem.Drop[w])], [.. way.Select(_ => only)], [problem.Allowance[l]]);
             int[]? found = way.Length == 0 ? [] : TreeSizer.TryCreate(alone)!.Solve();
             if (found is null)
             {
