@@ -13,12 +13,16 @@ internal sealed class LocalSilos(SiloSettings settings, int count, TextWriter no
     private readonly List<Process> running = [];
     private int started, replaced;
 
-    /// <summary>Starts them all and waits until they take part.</summary>
-    /// <exception cref="UnfinishedException">One did not start.</exception>
+    /// <summary>Starts them all and waits until they take part; one that does not is named, and the others go on.</summary>
+    /// <exception cref="UnfinishedException">None did.</exception>
     public async Task Start(CancellationToken stop)
     {
         Process[] all = [.. Enumerable.Range(0, count).Select(_ => StartOne())];
-        await Task.WhenAll(all.Select(p => WaitUntilReady(p, stop)));
+        string?[] problems = await Task.WhenAll(all.Select(p => WaitUntilReady(p, stop)));
+        if (!problems.Contains(null))
+        {
+            throw new UnfinishedException($"No silo did start: {problems[0]}");
+        }
     }
 
     /// <summary>Names the silos that have gone; starts a new one when none is left.</summary>
@@ -39,7 +43,10 @@ internal sealed class LocalSilos(SiloSettings settings, int count, TextWriter no
                 throw new UnfinishedException("Silo after silo ended.");
             }
 
-            await WaitUntilReady(StartOne(), stop);
+            if (await WaitUntilReady(StartOne(), stop) is { } problem)
+            {
+                throw new UnfinishedException($"No silo is left, and none did start: {problem}");
+            }
         }
     }
 
@@ -88,20 +95,26 @@ internal sealed class LocalSilos(SiloSettings settings, int count, TextWriter no
         return silo;
     }
 
-    private static async Task WaitUntilReady(Process silo, CancellationToken stop)
+    // Null when it takes part; else what kept it from that.
+    private async Task<string?> WaitUntilReady(Process silo, CancellationToken stop)
     {
         Task<string> wrong = silo.StandardError.ReadToEndAsync(CancellationToken.None);
         try
         {
             string? line = await silo.StandardOutput.ReadLineAsync(stop).AsTask().WaitAsync(StartPatience, stop);
-            if (line != SiloProcess.Ready)
+            if (line == SiloProcess.Ready)
             {
-                throw new UnfinishedException($"A silo did not start: {(await wrong).Split('\n')[0].Trim()}");
+                return null;
             }
+
+            string told = (await wrong).Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).FirstOrDefault() ?? "it ended without a word";
+            notes.WriteLine($"The silo of process {silo.Id} did not start: {told}");
+            return told;
         }
         catch (TimeoutException)
         {
-            throw new UnfinishedException($"A silo did not start within {StartPatience.TotalSeconds:0} s.");
+            silo.Kill();
+            return $"it did not take part within {StartPatience.TotalSeconds:0} s";
         }
     }
 }

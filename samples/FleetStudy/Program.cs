@@ -14,6 +14,9 @@ internal static class Program
     public const int Unfinished = 4;
     public const int Stopped = CommandLine.Stopped;
 
+    // To keep what is done, and to let the silos go.
+    private static readonly TimeSpan EndPatience = TimeSpan.FromSeconds(30);
+
     public static int Main(string[] args)
     {
         if (args is [SiloProcess.Argument])
@@ -37,7 +40,7 @@ internal static class Program
     {
         try
         {
-            return CommandLine.Run(StudyCommand.Create((options, token) => Task.Run(() => new Run(options, output, error, terminal, token).Go(), CancellationToken.None)), args, output, error, stop);
+            return CommandLine.Run(StudyCommand.Create((options, token) => Task.Run(() => new Run(options, output, error, terminal, token).Go(), CancellationToken.None)), args, output, error, stop, EndPatience);
         }
         catch (OperationCanceledException)
         {

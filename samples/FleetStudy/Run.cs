@@ -8,8 +8,12 @@ namespace FleetStudy;
 /// <summary>One run: study, follow, print.</summary>
 internal sealed class Run(Options options, TextWriter output, TextWriter notes, IAnsiConsole? terminal, CancellationToken stop)
 {
+    private readonly Stopwatch sinceLast = new();
+    private TimeSpan longestPause;
+    private TimeSpan? workTime;
     private bool toldOfKept;
     private int studied;
+    private StudyProgress? last;
 
     public async Task<int> Go()
     {
@@ -33,10 +37,10 @@ internal sealed class Run(Options options, TextWriter output, TextWriter notes, 
 
         Stopwatch watch = Stopwatch.StartNew();
         Tally tally = options.IsPlain ? await Watched(told => Task.FromResult(PlainRun.Go(spec, told, stop))) : await Clustered(watch);
-        double seconds = watch.Elapsed.TotalSeconds;
+        double seconds = (workTime ?? watch.Elapsed).TotalSeconds;
         study.Report(spec, tally, output);
         double share = options.IsPlain ? 1 : (double)studied / spec.Pieces;
-        notes.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{spec.Variants * share:0} variants in {seconds:0.00} s, {spec.Variants * share / seconds:0} a second."));
+        notes.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{spec.Variants * share:0} variants in {seconds:0.00} s, {spec.Variants * share / seconds:0} a second{(options.IsPlain ? "" : $"; longest pause {longestPause.TotalSeconds:0.0} s")}."));
         return tally.Failed > 0 ? Program.SomethingFails : tally.Undetermined + tally.BadCount > 0 ? Program.SomethingUndetermined : Program.AllPass;
     }
 
@@ -49,7 +53,9 @@ internal sealed class Run(Options options, TextWriter output, TextWriter notes, 
         // The start of the cluster is told apart from its work.
         notes.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Ready after {watch.Elapsed.TotalSeconds:0.0} s."));
         watch.Restart();
-        return await Watched(told => new Follower(session.Grains, options.Spec, progress => Told(progress, told), session.Watch).Go(stop));
+        Tally tally = await Watched(told => new Follower(session.Grains, options.Spec, progress => Told(progress, told), session.Watch).Go(stop));
+        workTime = watch.Elapsed;
+        return tally;
     }
 
     private async Task<int> TakePart()
@@ -109,6 +115,12 @@ internal sealed class Run(Options options, TextWriter output, TextWriter notes, 
             }
         }
 
+        if (progress.Kept > (last?.Kept ?? 0) || !sinceLast.IsRunning)
+        {
+            longestPause = sinceLast.Elapsed > longestPause ? sinceLast.Elapsed : longestPause;
+            sinceLast.Restart();
+        }
+
         last = progress;
         told(progress.Pieces == 0 ? 0 : (double)progress.Kept / progress.Pieces);
     }
@@ -132,6 +144,4 @@ internal sealed class Run(Options options, TextWriter output, TextWriter notes, 
             throw;
         }
     }
-
-    private StudyProgress? last;
 }

@@ -51,11 +51,7 @@ internal sealed class Session : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
-        await Silo.Stop(host, Patience);
-        if (silos is not null)
-        {
-            await silos.DisposeAsync();
-        }
+        await Task.WhenAll(Silo.Stop(host, Patience), silos?.DisposeAsync().AsTask() ?? Task.CompletedTask);
 
         host.Dispose();
     }

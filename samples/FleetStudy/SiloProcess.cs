@@ -35,7 +35,11 @@ internal static class SiloProcess
         Console.WriteLine(Ready);
         Task<string?> end = Task.Run(Console.In.ReadLine);
         await Task.WhenAny(end, Task.Delay(Timeout.Infinite, stop.Token), host.WaitForShutdownAsync(CancellationToken.None));
-        await Silo.Stop(host, Patience);
+        if (settings.Database.Kind != DatabaseKind.Sqlite)
+        {
+            // The others need not find out by themselves. A file's silos all go at once, and their list is nobody's after that.
+            await Silo.Stop(host, Patience);
+        }
 
         // What still runs after that, a piece that nobody waits for, goes with the process.
         Environment.Exit(0);

@@ -16,8 +16,8 @@ internal static class CommandLine
     // Help is text to read, whatever the width of the window.
     private const int HelpWidth = 100;
 
-    /// <summary>Runs a command; wrong arguments are written to <paramref name="error"/> and end with <see cref="BadInput"/>.</summary>
-    public static int Run(RootCommand command, IReadOnlyList<string> args, TextWriter output, TextWriter error, CancellationToken stop = default)
+    /// <summary>Runs a command; wrong arguments are written to <paramref name="error"/> and end with <see cref="BadInput"/>. A stopped command has <paramref name="patience"/> to end by itself, two seconds if not stated.</summary>
+    public static int Run(RootCommand command, IReadOnlyList<string> args, TextWriter output, TextWriter error, CancellationToken stop = default, TimeSpan? patience = null)
     {
         // A file name may begin with @: it is a name here, not a file of further arguments.
         ParseResult parsed = command.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
@@ -33,7 +33,9 @@ internal static class CommandLine
             return BadInput;
         }
 
-        return parsed.InvokeAsync(new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false }, stop).GetAwaiter().GetResult();
+        InvocationConfiguration configuration = new() { Output = output, Error = error, EnableDefaultExceptionHandler = false };
+        configuration.ProcessTerminationTimeout = patience ?? configuration.ProcessTerminationTimeout;
+        return parsed.InvokeAsync(configuration, stop).GetAwaiter().GetResult();
     }
 
     /// <summary>A command whose help ends with a text of its own.</summary>
