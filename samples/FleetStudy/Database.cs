@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Microsoft.Data.Sqlite;
 using Npgsql;
 
@@ -25,10 +26,12 @@ internal sealed record Database(DatabaseKind Kind, string Connection)
     public const string Schema = "fleet_study";
 
     /// <summary>The name by which the provider knows the driver; for SQLite it is another driver's, and loads Microsoft.Data.Sqlite.</summary>
+    [JsonIgnore]
     public string Invariant => Kind == DatabaseKind.Sqlite ? "System.Data.SQLite" : "Npgsql";
 
     /// <summary>The full connection string of an SQL database.</summary>
     /// <exception cref="ArgumentException">The text is not one.</exception>
+    [JsonIgnore]
     public string Sql => Kind == DatabaseKind.Sqlite
         ? new SqliteConnectionStringBuilder { DataSource = Connection, DefaultTimeout = 30 }.ToString()
         : new NpgsqlConnectionStringBuilder(Connection) { SearchPath = Schema }.ToString();

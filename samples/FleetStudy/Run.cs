@@ -82,11 +82,15 @@ internal sealed class Run(Options options, TextWriter output, TextWriter notes, 
         {
             Tables.Prepare(options.Database);
         }
-        catch (Exception problem) when (problem is System.Data.Common.DbException or ArgumentException or IOException)
+        catch (Exception problem) when (problem is System.Data.Common.DbException or ArgumentException or IOException or StackExchange.Redis.RedisException)
         {
-            (string name, string accepted) = options.Database.Kind == DatabaseKind.Sqlite
-                ? ($"--file '{options.Database.Connection}'", "a new file, or one that this program made")
-                : ("--postgres", "a connection string such as \"Host=10.0.0.5;Database=fleet;Username=fleet\" of a server that answers");
+            // A connection string may hold a password: it is not repeated.
+            (string name, string accepted) = options.Database.Kind switch
+            {
+                DatabaseKind.Sqlite => ($"--file '{options.Database.Connection}'", "a new file, or one that this program made"),
+                DatabaseKind.Postgres => ("--postgres", "a connection string such as \"Host=10.0.0.5;Database=fleet;Username=fleet\" of a server that answers"),
+                _ => ("--redis", "a connection string such as \"10.0.0.5:6379\" of a server that answers"),
+            };
             throw new UsageException($"{name} cannot be used: {problem.Message.Split('\n')[0]} What is accepted: {accepted}.");
         }
     }

@@ -19,7 +19,7 @@ internal sealed class SheetStudy : Study
 
     public override long Usual => 10_000;
 
-    public override int UsualPiece(StudySpec spec) => 100;
+    public override int UsualPiece => 100;
 
     public override long VariantAt(long place) => place;
 

@@ -31,7 +31,12 @@ internal static class Silo
             catch (Exception problem)
             {
                 host.Dispose();
-                if (attempt == MostStarts || !IsPortTaken(problem))
+                if (Has(problem, SocketError.AddressNotAvailable))
+                {
+                    throw new UsageException($"--address must be an address of this machine; it was '{settings.Address}'.");
+                }
+
+                if (attempt == MostStarts || !Has(problem, SocketError.AddressAlreadyInUse))
                 {
                     throw;
                 }
@@ -135,9 +140,9 @@ internal static class Silo
         return (((IPEndPoint)first.LocalEndpoint).Port, ((IPEndPoint)second.LocalEndpoint).Port);
     }
 
-    private static bool IsPortTaken(Exception problem) =>
-        problem is SocketException { SocketErrorCode: SocketError.AddressAlreadyInUse } || (problem.InnerException is { } inner && IsPortTaken(inner))
-        || (problem is AggregateException many && many.InnerExceptions.Any(IsPortTaken));
+    private static bool Has(Exception problem, SocketError error) =>
+        (problem is SocketException socket && socket.SocketErrorCode == error) || (problem.InnerException is { } inner && Has(inner, error))
+        || (problem is AggregateException many && many.InnerExceptions.Any(one => Has(one, error)));
 
     private sealed class NoSignals : IHostLifetime
     {

@@ -16,7 +16,7 @@ internal abstract class Study
     public abstract long Usual { get; }
 
     /// <summary>How many variants make a piece of some tenths of a second.</summary>
-    public abstract int UsualPiece(StudySpec spec);
+    public abstract int UsualPiece { get; }
 
     /// <summary>The number of the variant at a place in the study: the first thousand places are spread over all the options.</summary>
     public abstract long VariantAt(long place);

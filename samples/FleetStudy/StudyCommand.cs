@@ -29,7 +29,7 @@ internal static class StudyCommand
         Option<bool> every = new("--all") { Description = "Every variant there is" };
         Option<long> seed = CommandLine.WholeNumber("--seed", "The draws to make, the sheets to write", 0, 1_000_000, 1);
         Option<long> draws = CommandLine.WholeNumber("--draws", "How many pieces of each variant are drawn within the tolerances of its parts", 0, 1000, 2);
-        Option<bool> faults = new("--faults") { Description = "Break each variant of the harness in every place, one at a time; some fifty times the work" };
+        Option<bool> faults = new("--faults") { Description = "Break each variant of the harness in every place, one at a time" };
         Option<long> piece = CommandLine.WholeNumber("--piece", "How many variants make a piece of work; chosen if left out (0)", 0, 100_000, 0);
         Option<string?> pages = new("--pages") { Description = "Write each sheet and its key as pages to print into this folder; on several machines one that they share", HelpName = "DIR" };
         Option<string> file = new("--file") { Description = "The SQLite file that keeps progress and results", HelpName = "FILE", DefaultValueFactory = _ => "fleet-study.db" };
@@ -110,7 +110,7 @@ internal static class StudyCommand
         long many = variants == 0 ? asked.Usual : variants;
         return many > asked.Total
             ? throw new UsageException(Accepted("--variants", "whole number", 1, asked.Total, many))
-            : rest with { Variants = many, PieceSize = piece == 0 ? asked.UsualPiece(rest) : piece };
+            : rest with { Variants = many, PieceSize = piece == 0 ? asked.UsualPiece : piece };
     }
 
     private static Database OneOf(string file, string? postgres, string? redis, bool fileIsGiven) => (postgres, redis, fileIsGiven) switch

@@ -1,10 +1,11 @@
 using System.Data.Common;
 using Microsoft.Data.Sqlite;
 using Npgsql;
+using StackExchange.Redis;
 
 namespace FleetStudy;
 
-/// <summary>Makes the tables and statements that the SQL providers of the cluster work with; what is there stays.</summary>
+/// <summary>Makes the tables and statements that the SQL providers of the cluster work with; what is there stays. Finds out, too, whether the database answers.</summary>
 internal static class Tables
 {
     private const string QueryMark = "-- query ";
@@ -13,6 +14,8 @@ internal static class Tables
     {
         if (database.Kind == DatabaseKind.Redis)
         {
+            // It needs no tables, but must answer.
+            using ConnectionMultiplexer asked = ConnectionMultiplexer.Connect(database.Connection);
             return;
         }
 

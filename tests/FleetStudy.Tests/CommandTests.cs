@@ -61,12 +61,17 @@ public sealed class CommandTests : TestFolder
         Assert.StartsWith($"--file '{File}' is in use by another run", error, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void Run_PostgresThatIsNotThere_IsRefused()
+    [Theory]
+    [InlineData("--postgres", "Host=127.0.0.1;Port=1;Timeout=1;Password=secret", "Host=10.0.0.5;Database=fleet;Username=fleet")]
+    [InlineData("--postgres", "no connection string, secret", "Host=10.0.0.5;Database=fleet;Username=fleet")]
+    [InlineData("--redis", "127.0.0.1:1,connectTimeout=300,connectRetry=1,password=secret", "10.0.0.5:6379")]
+    public void Run_ServerThatIsNotThere_IsRefusedWithoutItsPassword(string option, string connection, string accepted)
     {
-        (int code, _, string error) = Run("--postgres", "Host=127.0.0.1;Port=1;Timeout=1");
-        Assert.Equal(Program.BadInput, code);
-        Assert.StartsWith("--postgres cannot be used: ", error, StringComparison.Ordinal);
+        (int code, string output, string error) = Run(option, connection);
+        Assert.Equal((Program.BadInput, ""), (code, output));
+        Assert.StartsWith($"{option} cannot be used: ", error, StringComparison.Ordinal);
+        Assert.Contains(accepted, error, StringComparison.Ordinal);
+        Assert.DoesNotContain("secret", error, StringComparison.Ordinal);
     }
 
     [Fact]
