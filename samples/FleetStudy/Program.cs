@@ -40,7 +40,7 @@ internal static class Program
     {
         try
         {
-            return CommandLine.Run(StudyCommand.Create((options, token) => Task.Run(() => new Run(options, output, error, terminal, token).Go(), CancellationToken.None)), args, output, error, stop, EndPatience);
+            return CommandLine.Run(StudyCommand.Create((options, token) => Task.Run(() => new Run(options, output, error, terminal, token).Go(), CancellationToken.None)), args, output, error, EndPatience, stop);
         }
         catch (OperationCanceledException)
         {

@@ -16,8 +16,13 @@ internal static class CommandLine
     // Help is text to read, whatever the width of the window.
     private const int HelpWidth = 100;
 
-    /// <summary>Runs a command; wrong arguments are written to <paramref name="error"/> and end with <see cref="BadInput"/>. A stopped command has <paramref name="patience"/> to end by itself, two seconds if not stated.</summary>
-    public static int Run(RootCommand command, IReadOnlyList<string> args, TextWriter output, TextWriter error, CancellationToken stop = default, TimeSpan? patience = null)
+    private static readonly TimeSpan UsualPatience = TimeSpan.FromSeconds(2);
+
+    /// <summary>Runs a command; wrong arguments are written to <paramref name="error"/> and end with <see cref="BadInput"/>.</summary>
+    public static int Run(RootCommand command, IReadOnlyList<string> args, TextWriter output, TextWriter error, CancellationToken stop = default) => Run(command, args, output, error, UsualPatience, stop);
+
+    /// <summary>The same; a stopped command has <paramref name="patience"/> to end by itself.</summary>
+    public static int Run(RootCommand command, IReadOnlyList<string> args, TextWriter output, TextWriter error, TimeSpan patience, CancellationToken stop)
     {
         // A file name may begin with @: it is a name here, not a file of further arguments.
         ParseResult parsed = command.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
@@ -33,8 +38,7 @@ internal static class CommandLine
             return BadInput;
         }
 
-        InvocationConfiguration configuration = new() { Output = output, Error = error, EnableDefaultExceptionHandler = false };
-        configuration.ProcessTerminationTimeout = patience ?? configuration.ProcessTerminationTimeout;
+        InvocationConfiguration configuration = new() { Output = output, Error = error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = patience };
         return parsed.InvokeAsync(configuration, stop).GetAwaiter().GetResult();
     }
 
