@@ -75,6 +75,19 @@ public sealed class CommandTests : TestFolder
     }
 
     [Fact]
+    public void Run_TheReadmesExample_PrintsWhatTheReadmeShows()
+    {
+        (int code, string output, _) = Run("--variants", "2000", "--file", File);
+        using StreamReader reader = new(typeof(CommandTests).Assembly.GetManifestResourceStream("README.md")!);
+        string readme = reader.ReadToEnd().ReplaceLineEndings("\n");
+        Assert.Equal(Program.SomethingFails, code);
+        Assert.Contains("<!-- prints: --variants 2000 -->", readme, StringComparison.Ordinal);
+
+        // But for the hash, which knows the last bit of a logarithm.
+        Assert.Contains(output[..output.LastIndexOf("answer ", StringComparison.Ordinal)], readme, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Run_Help_NamesOptionsAndExitCodes()
     {
         (int code, string output, string error) = Run("--help");
