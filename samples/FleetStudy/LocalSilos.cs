@@ -21,7 +21,7 @@ internal sealed class LocalSilos(SiloSettings settings, int count, TextWriter no
         string?[] problems = await Task.WhenAll(all.Select(p => WaitUntilReady(p, stop)));
         if (!problems.Contains(null))
         {
-            throw new UnfinishedException($"No silo did start: {problems[0]}");
+            throw new UnfinishedException($"No silo started: {problems[0]}");
         }
     }
 
@@ -45,7 +45,7 @@ internal sealed class LocalSilos(SiloSettings settings, int count, TextWriter no
 
             if (await WaitUntilReady(StartOne(), stop) is { } problem)
             {
-                throw new UnfinishedException($"No silo is left, and none did start: {problem}");
+                throw new UnfinishedException($"No silo is left, and no new one started: {problem}");
             }
         }
     }
