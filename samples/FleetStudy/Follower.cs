@@ -6,7 +6,7 @@ namespace FleetStudy;
 internal sealed class Follower(IGrainFactory grains, StudySpec spec, Action<StudyProgress> told, Func<CancellationToken, Task> watch)
 {
     // So long may nobody answer; a crash of the silo that leads the study takes some ten seconds to be noticed.
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(180), AskEvery = TimeSpan.FromMilliseconds(50);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(180), AskEvery = TimeSpan.FromMilliseconds(100);
 
     private readonly ICoordinator coordinator = grains.GetGrain<ICoordinator>(spec.Key);
 
