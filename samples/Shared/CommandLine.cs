@@ -16,8 +16,13 @@ internal static class CommandLine
     // Help is text to read, whatever the width of the window.
     private const int HelpWidth = 100;
 
+    private static readonly TimeSpan UsualPatience = TimeSpan.FromSeconds(2);
+
     /// <summary>Runs a command; wrong arguments are written to <paramref name="error"/> and end with <see cref="BadInput"/>.</summary>
-    public static int Run(RootCommand command, IReadOnlyList<string> args, TextWriter output, TextWriter error, CancellationToken stop = default)
+    public static int Run(RootCommand command, IReadOnlyList<string> args, TextWriter output, TextWriter error, CancellationToken stop = default) => Run(command, args, output, error, UsualPatience, stop);
+
+    /// <summary>The same; a stopped command has <paramref name="patience"/> to end by itself.</summary>
+    public static int Run(RootCommand command, IReadOnlyList<string> args, TextWriter output, TextWriter error, TimeSpan patience, CancellationToken stop)
     {
         // A file name may begin with @: it is a name here, not a file of further arguments.
         ParseResult parsed = command.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
@@ -33,7 +38,8 @@ internal static class CommandLine
             return BadInput;
         }
 
-        return parsed.InvokeAsync(new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false }, stop).GetAwaiter().GetResult();
+        InvocationConfiguration configuration = new() { Output = output, Error = error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = patience };
+        return parsed.InvokeAsync(configuration, stop).GetAwaiter().GetResult();
     }
 
     /// <summary>A command whose help ends with a text of its own.</summary>
