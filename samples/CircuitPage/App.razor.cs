@@ -84,6 +84,15 @@ public sealed partial class App
         Changed();
     }
 
+    /// <inheritdoc/>
+    protected override void OnAfterRender(bool firstRender)
+    {
+        if (firstRender)
+        {
+            Script.InvokeVoid("circuitPage.ready");
+        }
+    }
+
     private bool IsOpen(FieldGroup group) => Model.State.Used.Any(field => field.Group == group && field.IsFolded
         && (Model.State.Text(field.Key).Length > 0 || Model.Problems.ContainsKey(field.Key)));
 

@@ -76,7 +76,7 @@ internal sealed class CircuitReading
         }
 
         RulesReading rules = RulesReading.Of(state, practice, Report);
-        MainFuseReading main = MainFuseReading.Of(state, Number, Report);
+        MainFuseReading main = MainFuseReading.Of(state, rules.Rules, Number, Report);
         if (problems.Count == 0 && requirements is not null)
         {
             Requirements = main.Device is { } device ? requirements.WithUpstreamProtection(device) : requirements;

@@ -5,7 +5,7 @@ internal sealed record Field(string Key, string Label, FieldKind Kind, FieldGrou
 {
     private static readonly (string Suffix, string Unit)[] Units =
     [
-        ("_mOhm", "mΩ"), ("_Ohm", "Ω"), ("_Ah", "Ah"), ("_uF", "µF"), ("_percent", "%"), ("_degC", "°C"), ("_V", "V"), ("_A", "A"), ("_W", "W"), ("_s", "s"), ("_m", "m"),
+        ("_mOhm", "mΩ"), ("_Ohm", "Ω"), ("_Ah", "Ah"), ("_uF", "µF"), ("_A2s", "A²s"), ("_percent", "%"), ("_degC", "°C"), ("_V", "V"), ("_A", "A"), ("_W", "W"), ("_s", "s"), ("_m", "m"),
     ];
 
     /// <summary>What is said below it; may be empty.</summary>

@@ -38,20 +38,25 @@ internal sealed class RulesReading
         List<ConductorSize> kept = [];
         foreach (string word in text.Split(Between, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
-            if (rules.Conductors.Conductors.FirstOrDefault(wire => Means(wire, word))?.Size is { } size)
+            if (Find(rules, word)?.Size is { } size)
             {
                 kept.Add(size);
             }
             else
             {
-                string known = string.Join("; ", rules.Conductors.Conductors.Select(wire => wire.Size?.ToString()));
-                report("sizes", $"'{word}' is not a size of {rules.Conductors.Name}: {known}. Write a decimal point, and a comma or semicolon between sizes.");
+                report("sizes", $"{Unknown(rules, word)} Write a decimal point, and a comma or semicolon between sizes.");
                 return rules;
             }
         }
 
         return kept.Count == 0 ? rules : rules.WithConductors(rules.Conductors.Only($"{rules.Conductors.Name}, sizes in stock", [.. kept]));
     }
+
+    /// <summary>The wire that a person means by a size; null where the series has none.</summary>
+    internal static Conductor? Find(DesignRules rules, string word) => rules.Conductors.Conductors.FirstOrDefault(wire => Means(wire, word));
+
+    internal static string Unknown(DesignRules rules, string word) =>
+        $"'{word}' is not a size of {rules.Conductors.Name}: {string.Join("; ", rules.Conductors.Conductors.Select(wire => wire.Size?.ToString()))}.";
 
     // With its unit or without: 2.5 mm², 2.5; 1/0 AWG, 1/0; size 22, 22.
     private static bool Means(Conductor wire, string word)

@@ -26,6 +26,12 @@ internal static class UpstreamFields
         Number("main_fuse_V", "Its d.c. voltage", IsMarked) with { Hint = "Not known if empty." },
         Number("main_fuse_breaks_A", "Its d.c. breaking capacity", IsMarked) with { Hint = "Not known if empty." },
         Number("main_fuse_lead_mOhm", "Lead from the supply to the main fuse, out and back", HasMainFuse) with { Hint = "0 on the terminal; not known if empty." },
+        new("main_lead_size", "Wire of the lead behind the main fuse", FieldKind.Text, FieldGroup.Upstream)
+        {
+            IsUsed = HasMainFuse, IsFolded = true, Hint = "A size of the wires to choose from, such as 25 or 4 AWG; the lead is not judged if empty.",
+        },
+        Number("main_lead_m", "Length of that lead, one way", HasMainFuse) with { Hint = "Out and back by a wire each; needed with its wire." },
+        Number("main_fuse_melts_A2s", "Least melting Joule integral of the main fuse", HasMainFuse) with { Hint = "From its data sheet; by its curve if empty." },
         Number("fuse_distance_m", "Wire between supply and fuse", _ => true) with { Hint = "Not known if empty." },
         new("fuse_lead_sheathed", "That wire is sheathed or enclosed", FieldKind.Tick, FieldGroup.Upstream) { IsFolded = true },
         Number("fuse_degC", "Air around the fuse", _ => true) with { Hint = "That of the wire if empty." },

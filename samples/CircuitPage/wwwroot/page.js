@@ -42,6 +42,8 @@
       });
       return location.hash.slice(1);
     },
+    // The moment of the first answer, for whoever measures.
+    ready() { performance.mark("first answer"); },
     keep(address) {
       kept = address;
       if (location.hash.slice(1) !== address) history.replaceState(null, "", address ? "#" + address : location.pathname + location.search);
