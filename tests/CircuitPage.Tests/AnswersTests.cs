@@ -41,7 +41,7 @@ public sealed class AnswersTests(Browser browser)
         Assert.Equal(3, designs.Select(design => design.Verdict).Distinct().Count());
         Assert.Equal(4, designs.Select(design => design.Rules.Name).Distinct().Count());
         Assert.True(designs.Select(design => design.Requirements.Source.Name).Distinct().Count() >= 5);
-        Assert.Equal(5, designs.Select(design => design.Requirements.Load.Name).Distinct().Count());
+        Assert.True(designs.Select(design => design.Requirements.Load.Name).Distinct().Count() >= 5);
         Assert.Equal(3, designs.Select(design => design.Requirements.Return.Kind).Distinct().Count());
         Assert.True(Circuits.All.Count(circuit => circuit.IsUs) >= 3);
         Assert.Equal(2, designs.Count(design => design.Requirements.UpstreamProtection.Count > 0));

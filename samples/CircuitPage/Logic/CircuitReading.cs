@@ -79,7 +79,9 @@ internal sealed class CircuitReading
         MainFuseReading main = MainFuseReading.Of(state, rules.Rules, Number, Report);
         if (problems.Count == 0 && requirements is not null)
         {
-            Requirements = main.Device is { } device ? requirements.WithUpstreamProtection(device) : requirements;
+            // A schedule needs names; a circuit of the page may have none.
+            CircuitRequirements named = state.Text("circuit").Length > 0 ? requirements : new CircuitRequirements(requirements) { Name = "" };
+            Requirements = main.Device is { } device ? named.WithUpstreamProtection(device) : named;
             Rules = rules.Rules;
         }
     }
