@@ -20,6 +20,13 @@ public class CircuitPageAddressTests
     });
 
     [Fact]
+    public void Fields_AreEveryColumnOfTheSchedule()
+    {
+        Assert.Equal(CircuitSchedule.Column.All.Select(column => column.Name).Where(name => name != "note").Order(), Fields.All.Where(field => field.IsColumn).Select(field => field.Key).Order());
+        Assert.Equal(Fields.All.Count, Fields.All.Select(field => field.AddressKey(PageUnits.Us)).Distinct().Count());
+    }
+
+    [Fact]
     public void Read_OfEveryExample_TakesAllOfIt()
     {
         Assert.All(Examples.All, example =>
