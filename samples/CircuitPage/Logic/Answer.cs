@@ -55,6 +55,9 @@ internal sealed class Answer
 
     public PageUnits Units => units;
 
+    /// <summary>Whether existing wiring of stretches was checked: how far it can be pushed is then not asked.</summary>
+    public bool IsOfStretches { get; init; }
+
     private string Nearest => design.IsNearest ? ", the nearest: none passes" : "";
 
     private static string Span(SupplyRange range, Func<OperatingPoint, double> of, string unit)

@@ -10,7 +10,7 @@ internal sealed class LaterAnswer
         CircuitDesign design = answer.Design;
         Answer = answer;
         Drawing = design.Diagram.ToSvg("drawn");
-        Limits = LimitRow.Of(design, answer.Units);
+        Limits = answer.IsOfStretches ? [] : LimitRow.Of(design, answer.Units);
         Assumptions = design.Assumptions;
     }
 

@@ -15,11 +15,11 @@ namespace CircuitPage;
 /// <param name="Beyond">What fails beyond it.</param>
 internal sealed record LimitRow(string Name, string Now, string Furthest, string Beyond)
 {
-    /// <summary>Longest run, hottest air, most conductors together; empty where there is no fuse to go on with, or existing wiring of several stretches.</summary>
+    /// <summary>Longest run, hottest air, most conductors together; empty where there is no fuse to go on with.</summary>
     public static IReadOnlyList<LimitRow> Of(CircuitDesign design, PageUnits units)
     {
         CircuitRequirements asked = design.Requirements;
-        if (design.Fuse is not { } fuse || design.Path.Feed.Count != 1)
+        if (design.Fuse is not { } fuse)
         {
             return [];
         }

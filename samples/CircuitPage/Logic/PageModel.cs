@@ -166,7 +166,7 @@ internal sealed class PageModel
 
         try
         {
-            Show(document.Answer());
+            Show(document.Answer(), document.Path is not null);
         }
         catch (ArgumentException refusal)
         {
@@ -174,5 +174,5 @@ internal sealed class PageModel
         }
     }
 
-    private void Show(CircuitDesign? design) => Answer = design is null ? null : new Answer(design, State.Units);
+    private void Show(CircuitDesign? design, bool isOfStretches = false) => Answer = design is null ? null : new Answer(design, State.Units) { IsOfStretches = isOfStretches };
 }
