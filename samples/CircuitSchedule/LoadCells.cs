@@ -39,7 +39,7 @@ internal static class LoadCells
     }
 
     // Where only one kind has what the row gives, the kind goes without saying.
-    private static string? Implied(CircuitRow row) =>
+    public static string? Implied(CircuitRow row) =>
         row.Gives("load_A") ? row.Gives("start_A") || row.Gives("locked_A") || row.Gives("start_s") ? "motor" : "current"
         : row.Gives("load_Ohm") ? "resistance"
         : row.Gives("load_W") && !row.Gives("load_rated_V") ? "power"

@@ -19,7 +19,7 @@ internal static class SupplyCells
     public static Source? Read(CircuitRow row) => row.Kind("supply", Readers, Implied(row))?.Invoke(row);
 
     // Where only one kind has what the row gives, the kind goes without saying.
-    private static string? Implied(CircuitRow row) =>
+    public static string? Implied(CircuitRow row) =>
         row.Gives("cold_cranking_A") ? "lead-acid"
         : row.Gives("cells_in_series") ? "LiFePO4"
         : row.Gives("supply_V") && !row.Gives("limit_A") ? "voltage"
