@@ -22,6 +22,8 @@ public class FaultInOneParallelWireCheckTests
         CheckCase.Answers(
             design, CheckKind.FaultInOneParallelWire, CheckOutcome.Pass, "wire", "worst with the fault at 0 % of the length, where one wire carries 100 % of the current");
         WorkedSolution sheet = CheckCase.Steps(design, CheckKind.FaultInOneParallelWire, "θ_fw ≤ θ_sc");
+        SolutionStep limit = sheet.Steps.First(step => step.Symbol?.Spec == "θ_sc");
+        Assert.Equal(("limit of the insulation in a short circuit", "°C", "For at most 5 s."), (limit.Sought, limit.Unit, limit.Reason));
         Near(810, CheckCase.Number(sheet, "I²t_w"), 1e-9);
         Assert.Equal(1, CheckCase.Number(sheet, "s_w"));
 
@@ -40,6 +42,18 @@ public class FaultInOneParallelWireCheckTests
         Assert.Equal(
             "A fault in one of the parallel wires burns it before the common fuse opens: use one thicker wire, fewer and thicker wires, or a fuse for each wire at both ends.",
             CheckCase.AdviceOf(design, CheckKind.FaultInOneParallelWire));
+    }
+
+    [Fact]
+    public void WorstPlaceInTheMiddle_OneWireHasTheSquareOfItsShare()
+    {
+        // A slow fuse lets more through the less flows: with 60 m the fault at the near end draws most, and further on the fuse lets through more than the share takes off.
+        CircuitRequirements asked = CheckCase.Asked(Load, feed: 60);
+        CircuitDesign design = CircuitDesigner.Verify(asked, Path(asked, 16, 2), FuseSeries.RoadVehicleHighCurrentBlade.SmallestAtLeast(A(40)), CheckCase.Table);
+        WorkedSolution sheet = CheckCase.Steps(design, CheckKind.FaultInOneParallelWire, "θ_fw ≤ θ_sc");
+        double share = CheckCase.Number(sheet, "s_w");
+        Assert.InRange(share, 0.5, 0.99);
+        Near(share * share * CheckCase.Number(sheet, "I²t_w"), CheckCase.Number(sheet, "I²t_1"), 1e-9);
     }
 
     [Fact]
