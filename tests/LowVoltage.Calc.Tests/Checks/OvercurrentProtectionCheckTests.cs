@@ -69,10 +69,10 @@ public class OvercurrentProtectionCheckTests
     [InlineData(1, CheckOutcome.Undetermined, "the wire is not rated here, and no fuse protects it")]
     [InlineData(2, CheckOutcome.Undetermined, "current reaches this wire from several sides, through fuses of which none protects it alone")]
     [InlineData(3, CheckOutcome.Pass, "the fuses and limited supplies at its ends let no more through")]
-    public void Note_OfEachAnswer_IsItsSentence(byte which, CheckOutcome outcome, string note)
+    public void Note_OfEachAnswer_IsItsSentence(int which, CheckOutcome outcome, string note)
     {
         Check check = (Check)CheckKind.OvercurrentProtection;
-        CheckResult result = new(check, double.NaN, double.NaN, outcome, References.Reference.CommonPractice("made up for a test"), CheckSubject.Of(which));
+        CheckResult result = new(check, double.NaN, double.NaN, outcome, References.Reference.CommonPractice("made up for a test"), CheckSubject.Of((byte)which));
         Assert.Equal(note, check.Note(result));
         Assert.Equal(
             which == 2

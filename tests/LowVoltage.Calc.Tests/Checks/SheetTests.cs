@@ -96,7 +96,7 @@ public class SheetTests
     [Fact]
     public void ShortCircuitOfASupplyAtItsLimit_IsTheSmallerOfTwo()
     {
-        // 14.4 V... a stiff supply of 24 V that holds 30 A: through 20 mΩ of lead a short would draw 1200 A.
+        // A supply of 24 V that holds 30 A: through 20 mΩ of lead a short would draw 1200 A of a stiff one.
         CircuitDesign design = CheckCase.Verify(Load.ConstantCurrent(A(5)), Blade(10), source: Source.CurrentLimited(V(24), A(30)));
         design.Is(CheckKind.BreakingCapacity, 30, 1000, 1e-12);
         SolutionStep flows = CheckCase.Steps(design, CheckKind.BreakingCapacity, "I_k ≤ I_c").Steps.First(s => s.Symbol?.Spec == "I_k");

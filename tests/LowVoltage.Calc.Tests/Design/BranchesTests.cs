@@ -69,9 +69,9 @@ public class BranchesTests
         Segment moved = Segment.Create(RoadVehicle(2.5), M(1)).WithPlace(new Place { Ambient = C(40), LoadedConductors = 1 });
         CircuitPath path = CircuitPath.Create([Segment.Create(RoadVehicle(2.5), M(1)), own, moved], asked.Return);
         BranchState at = CircuitDesigner.Verify(asked, path, Blade(10), new DesignRules(CheckCase.Table) { Ampacity = AmpacityBasis.HeatBalance }).State();
-        Assert.Equal([0.9, 0.5, 0.9], [.. Enumerable.Range(0, 3).Select(i => Math.Round(at.Stretches[i].Site.WallMillimeters!.Value, 9))]);
+        Assert.Equal([0.9, 0.5, 0.9], Enumerable.Range(0, 3).Select(i => Math.Round(at.Stretches[i].Site.WallMillimeters!.Value, 9)));
         Assert.Same(InsulationMaterial.CrossLinkedPolyethylene, at.Stretches[1].Site.Insulation);
-        Assert.Equal([30.0, 30.0, 40.0], [.. Enumerable.Range(0, 3).Select(i => at.Stretches[i].Site.AmbientCelsius)]);
+        Assert.Equal([30.0, 30.0, 40.0], Enumerable.Range(0, 3).Select(i => at.Stretches[i].Site.AmbientCelsius));
     }
 
     private static CircuitDesign Shared()
