@@ -5,14 +5,14 @@ using static LowVoltage.Calc.Tests.Design.Ask;
 
 namespace LowVoltage.Calc.Tests.Design;
 
-/// <summary>Of an invented series in which the smaller rating has no published times and the larger has: the larger settles what the smaller cannot, up to twice the smaller.</summary>
+/// <summary>Of an invented series in which the smaller rating has no published times and the larger has: the larger settles what the smaller cannot, up to three times the smaller.</summary>
 public class FuseChoiceTests
 {
     [Theory]
-    [InlineData(15, 15)]
     [InlineData(20, 20)]
-    [InlineData(20.5, 10)]
-    public void LargerFuseThatSettlesMore_IsTakenUpToTwiceTheSmallest(double larger, double chosen)
+    [InlineData(30, 30)]
+    [InlineData(30.5, 10)]
+    public void LargerFuseThatSettlesMore_IsTakenUpToThreeTimesTheUntimed(double larger, double chosen)
     {
         FuseSeries series = FuseSeries.Create(new FuseSeriesDefinition
         {
