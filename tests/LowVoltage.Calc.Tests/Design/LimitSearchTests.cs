@@ -19,7 +19,7 @@ public class LimitSearchTests
         BranchState lay(double meters)
         {
             questions++;
-            return at.WithMeters(meters);
+            return at.WithMeters(meters, 0);
         }
 
         DesignLimit<double> found = LimitSearch.Find(

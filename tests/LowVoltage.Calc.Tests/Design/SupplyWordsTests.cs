@@ -1,6 +1,7 @@
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Design;
 using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.Tests.Design.Upstream;
 using static LowVoltage.Calc.Tests.Design.Ask;
 
