@@ -84,9 +84,11 @@ public class SheetFactsTests
     public void Answer_WhereNothingPasses_IsTheNearest_WithoutNumbersThatDoNotExist()
     {
         (string Label, string Value)[] rows = Plain(new SheetFacts(CircuitDesigner.Design(Circuit(Load.ConstantPower(W(5000)), feed: 200), DesignRules.RoadVehicle)).Answer);
-        Assert.All(rows, row => Assert.EndsWith(", the nearest: none passes", row.Value, StringComparison.Ordinal));
-        Assert.Equal("Wire", rows[0].Label);
-        Assert.DoesNotContain(rows, row => row.Label is "Current" or "At the load");
+        Assert.Equal(["Wire", "Fuse"], rows.Select(row => row.Label));
+        Assert.EndsWith(", the nearest: none passes", rows[0].Value, StringComparison.Ordinal);
+
+        // No load, no fuse for it.
+        Assert.Equal("none", rows[1].Value);
     }
 
     [Fact]
