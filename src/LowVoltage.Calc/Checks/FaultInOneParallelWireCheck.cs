@@ -17,7 +17,6 @@ internal sealed class FaultInOneParallelWireCheck()
     {
         None,
         NoTimes,
-        NeverOpens,
     }
 
     internal override string Where => "wire";
@@ -39,7 +38,7 @@ internal sealed class FaultInOneParallelWireCheck()
 
         (int stretch, ParallelWirePoint point, double limit) = Find(at, curve);
         double melting = at.Stretches[stretch].Conductor.Material.MeltingPointCelsius;
-        CheckSubject about = new() { About = new Place(fuse, point), Stretch = at.NameOf(stretch), Note = (byte)(double.IsInfinity(point.Celsius) ? Word.NeverOpens : Word.None) };
+        CheckSubject about = new() { About = new Place(fuse, point), Stretch = at.NameOf(stretch) };
         result = double.IsInfinity(point.Celsius)
             ? InWords(CheckOutcome.Fail, ParallelWireFault.Reference, about)
             : Judge(Math.Min(point.Celsius, melting), limit, ParallelWireFault.Reference, about);

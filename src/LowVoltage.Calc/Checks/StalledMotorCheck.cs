@@ -139,7 +139,7 @@ internal sealed class StalledMotorCheck()
             Through(at, at.StalledPoint(SupplyLevel.Minimum), SupplyLevel.Minimum, at.HotPathOhms), Through(at, at.StalledPoint(SupplyLevel.Maximum), SupplyLevel.Maximum, at.HotPathOhms));
         double most = Through(at, at.StalledPoint(SupplyLevel.Maximum), SupplyLevel.Maximum, at.CoolPathOhms);
         double stated = at.Load.AmperesAt(at.Source.MaximumVolts, LoadState.LockedRotor);
-        most = Math.Min(Math.Max(Math.Max(most, least), stated), Math.Max(most, at.Source.MaximumVolts / Math.Max(Accept.Least, at.Source.LeastOhms + at.CoolPathOhms)));
+        most = Math.Min(Math.Max(most, stated), Math.Max(most, at.Source.MaximumVolts / Math.Max(Accept.Least, at.Source.LeastOhms + at.CoolPathOhms)));
         most = Math.Min(most, Math.Min(at.Source.HeldThrough(SupplyLevel.Maximum, at.Source.LeastOhms + at.CoolPathOhms), Accept.MostAmperes));
         return (Math.Min(least, most), most);
     }

@@ -22,6 +22,8 @@ public class FaultInOneParallelWireCheckTests
         CheckCase.Answers(
             design, CheckKind.FaultInOneParallelWire, CheckOutcome.Pass, "wire", "worst with the fault at 0 % of the length, where one wire carries 100 % of the current");
         WorkedSolution sheet = CheckCase.Steps(design, CheckKind.FaultInOneParallelWire, "θ_fw ≤ θ_sc");
+        SolutionStep limit = sheet.Steps.First(step => step.Symbol?.Spec == "θ_sc");
+        Assert.Equal(("limit of the insulation in a short circuit", "°C", "For at most 5 s."), (limit.Sought, limit.Unit, limit.Reason));
         Near(810, CheckCase.Number(sheet, "I²t_w"), 1e-9);
         Assert.Equal(1, CheckCase.Number(sheet, "s_w"));
 
@@ -40,6 +42,19 @@ public class FaultInOneParallelWireCheckTests
         Assert.Equal(
             "A fault in one of the parallel wires burns it before the common fuse opens: use one thicker wire, fewer and thicker wires, or a fuse for each wire at both ends.",
             CheckCase.AdviceOf(design, CheckKind.FaultInOneParallelWire));
+    }
+
+    [Fact]
+    public void WorstPlaceInTheMiddle_OneWireHasTheSquareOfItsShare()
+    {
+        // Between 1.35 and 2 times its rating type E opens with I^-8.7 (1800 s and 60 s): what it lets through grows with I^-6.7 as the current falls. Over 60 m the current falls from some
+        // 2.4 to 1.6 times 60 A, so that further on the fuse lets through more than the share squared takes off, until that has fallen to a quarter.
+        CircuitRequirements asked = CheckCase.Asked(Load, feed: 60);
+        CircuitDesign design = CircuitDesigner.Verify(asked, Path(asked, 16, 2), FuseSeries.RoadVehicleHighCurrentBlade.SmallestAtLeast(A(60)), CheckCase.Table);
+        WorkedSolution sheet = CheckCase.Steps(design, CheckKind.FaultInOneParallelWire, "θ_fw ≤ θ_sc");
+        double share = CheckCase.Number(sheet, "s_w");
+        Assert.InRange(share, 0.5, 0.99);
+        Near(share * share * CheckCase.Number(sheet, "I²t_w"), CheckCase.Number(sheet, "I²t_1"), 1e-9);
     }
 
     [Fact]

@@ -47,6 +47,17 @@ public class InrushHeldCheckTests
     }
 
     [Fact]
+    public void StartAboveTheRatingAtTheHighestVoltageOnly_IsAsked()
+    {
+        // A motor of 12 V/8 A = 1.5 Ω at standstill beside 12 W: at 14.4 V 9.6 A less the path and 0.83 A are above 10 A, at 11.89 V 7.93 A and 1.01 A are not.
+        Load load = Load.Together(Load.Motor(A(2), A(8), A(8), Duration.FromSeconds(0.1), V(12)), Load.ConstantPower(W(12)));
+        double path = 0.0036 + CheckCase.Lead + CheckCase.Chassis + CheckCase.WireOhmsAt(30);
+        Assert.True((14.4 / (1.5 + path)) + (12 / 14.4) > 10);
+        Assert.True((11.89 / 1.5) + (12 / 11.0) < 10);
+        Assert.Equal(CheckOutcome.Pass, CheckCase.Verify(load, Blade(10)).Of(CheckKind.InrushHeld).Outcome);
+    }
+
+    [Fact]
     public void StartWithinTheRating_OrALoadWithoutOne_IsNotAsked()
     {
         Assert.Null(Started(Motor(1), null, Blade(20)).Find(CheckKind.InrushHeld));

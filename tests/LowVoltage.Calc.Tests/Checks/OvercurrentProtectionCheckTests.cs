@@ -63,6 +63,24 @@ public class OvercurrentProtectionCheckTests
         CheckCase.Stated(design, CheckKind.OvercurrentProtection);
     }
 
+    [Theory]
+    [InlineData(0, CheckOutcome.Pass, "no fuse is needed: the supply cannot overload the wire")]
+    [InlineData(0, CheckOutcome.Fail, "no fuse or breaker protects this wire, and the supply can overload it")]
+    [InlineData(1, CheckOutcome.Undetermined, "the wire is not rated here, and no fuse protects it")]
+    [InlineData(2, CheckOutcome.Undetermined, "current reaches this wire from several sides, through fuses of which none protects it alone")]
+    [InlineData(3, CheckOutcome.Pass, "the fuses and limited supplies at its ends let no more through")]
+    public void Note_OfEachAnswer_IsItsSentence(int which, CheckOutcome outcome, string note)
+    {
+        Check check = (Check)CheckKind.OvercurrentProtection;
+        CheckResult result = new(check, double.NaN, double.NaN, outcome, References.Reference.CommonPractice("made up for a test"), CheckSubject.Of((byte)which));
+        Assert.Equal(note, check.Note(result));
+        Assert.Equal(
+            which == 2
+                ? "Read the fault audit of the harness for this wire, or give it a fuse at each end that feeds it."
+                : "Fit a fuse or breaker at the source that the wire's current allows, or a supply that cannot give more than the wire carries.",
+            check.Advice(result, CheckCase.Verify(Load, null).State()));
+    }
+
     [Fact]
     public void WithAFuse_IsNotAsked() => Assert.Null(CheckCase.Verify(Load, Blade(10)).Find(CheckKind.OvercurrentProtection));
 }

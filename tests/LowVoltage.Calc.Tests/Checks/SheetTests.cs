@@ -77,7 +77,91 @@ public class SheetTests
         SolutionStep rms = Assert.Single(design.Explain().Steps, s => s.Symbol?.Spec == "I_rms");
         double ohms = 0.020 + CheckCase.Lead + CheckCase.Chassis + (3 * Plain.PerMeter(Plain.AwgPerKilometer(2), 70));
         Near(0.5 * 12 / (2 + ohms), rms.Result, 1e-9);
+        Assert.Equal("A", rms.Unit);
         Assert.Equal("Heat goes with the square of the current: over many short pulses the mean of the squares counts.", rms.Reason);
+    }
+
+    [Fact]
+    public void WiresSideBySide_CarryAnEqualPartEach()
+    {
+        CircuitRequirements asked = CheckCase.Asked(Load.ConstantCurrent(A(30)));
+        CircuitDesign design = CircuitDesigner.Verify(asked, CircuitPath.Create(Segment.Create(RoadVehicle(2.5), M(3), 2), asked.Return), Blade(40), CheckCase.Table);
+        SolutionStep all = Assert.Single(design.Explain().Steps, s => s.Symbol?.Spec == "I_zn1");
+        Assert.Equal(("A", "Side by side they share the current, an equal part each."), (all.Unit, all.Reason));
+
+        // Two loaded conductors of the bundle: 0.825 of 32 A each.
+        Near(2 * 0.825 * 32, all.Result, 1e-9);
+    }
+
+    [Fact]
+    public void ShortCircuitOfASupplyAtItsLimit_IsTheSmallerOfTwo()
+    {
+        // A supply of 24 V that holds 30 A: through 20 mΩ of lead a short would draw 1200 A of a stiff one.
+        CircuitDesign design = CheckCase.Verify(Load.ConstantCurrent(A(5)), Blade(10), source: Source.CurrentLimited(V(24), A(30)));
+        design.Is(CheckKind.BreakingCapacity, 30, 1000, 1e-8);
+        SolutionStep flows = CheckCase.Steps(design, CheckKind.BreakingCapacity, "I_k ≤ I_c").Steps.First(s => s.Symbol?.Spec == "I_k");
+        Assert.Equal((StepKind.Calculation, "A", "The source holds its limit: the smaller of the two."), (flows.Kind, flows.Unit, flows.Reason));
+    }
+
+    [Fact]
+    public void LevelsOfOneVoltageBehindDifferentResistances_AreNotCalledTheSame()
+    {
+        Source source = Source.BehindResistance(V(24), V(24), V(24), MilliOhm(20), MilliOhm(60));
+        WorkedSolution sheet = CheckCase.Verify(Load.ConstantCurrent(A(5)), Blade(10), source: source).Explain();
+        Assert.DoesNotContain(sheet.Steps, s => s.Reason.StartsWith("The same as at", StringComparison.Ordinal));
+        Assert.Equal(3, sheet.Steps.Select(s => s.Section).Where(s => s.StartsWith("Operating point", StringComparison.Ordinal)).Distinct().Count());
+    }
+
+    [Fact]
+    public void LevelThatRepeatsAnother_IsStatedAsThatOperatingPoint()
+    {
+        WorkedSolution sheet = CheckCase.Verify(Load.ConstantCurrent(A(5)), Blade(10), source: Source.BehindResistance(V(24), V(24), V(28), MilliOhm(30), MilliOhm(30))).Explain();
+        SolutionStep same = Assert.Single(sheet.Steps, s => s.Reason.StartsWith("The same as at", StringComparison.Ordinal));
+        Assert.Equal(
+            ("Operating point at the nominal supply voltage", "operating point", "The same as at the least supply voltage, number for number."), (same.Section, same.Sought, same.Reason));
+    }
+
+    [Fact]
+    public void LoadThatGetsLeastAtOneLevel_NamesTheLowestOfThePoints()
+    {
+        WorkedSolution sheet = CheckCase.Verify(Load.ConstantPower(W(50), 1, V(9)), Blade(10)).Explain();
+        Assert.Contains(sheet.Steps, s => s.Kind == StepKind.Calculation && s.Unit == "A" && s.Reason == "The largest of the operating points.");
+        Assert.Contains(sheet.Steps, s => s.Kind == StepKind.Calculation && s.Unit == "V" && s.Reason == "The lowest of the operating points.");
+    }
+
+    [Fact]
+    public void SourceWithoutResistance_HasNoneInItsPoints()
+    {
+        WorkedSolution sheet = CheckCase.Verify(Load.ConstantCurrent(A(5)), Blade(10), source: Source.Ideal(V(12), V(13), V(14))).Explain();
+        SolutionStep[] points = [.. sheet.Steps.Where(s => s.Section.StartsWith("Operating point", StringComparison.Ordinal))];
+        Assert.NotEmpty(points);
+        Assert.DoesNotContain(points, s => s.InNumbers.Replace('\u00A0', ' ').Contains(" 0 Ω", StringComparison.Ordinal) || s.InNumbers.Replace('\u00A0', ' ').Contains("(0 Ω", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void PointThatDoesNotExist_IsStated()
+    {
+        // 5 kW of 12 V through 0.2 Ω: none of the three levels has a point; the worst gives the number, the others say so.
+        WorkedSolution sheet = CheckCase.Verify(CheckCase.Asked(Load.ConstantPower(W(5000)), feed: 30), Blade(10)).Explain();
+        SolutionStep[] none = [.. sheet.Steps.Where(s => s.Sought == "operating point")];
+        Assert.NotEmpty(none);
+        Assert.All(none, s => Assert.Equal(StepKind.Statement, s.Kind));
+        Assert.All(none, s => Assert.StartsWith("Operating point at the ", s.Section, StringComparison.Ordinal));
+        Assert.All(none, s => Assert.NotEqual("", s.Reason));
+    }
+
+    [Fact]
+    public void SharedReturnInAFault_HasTheOthersCurrentOnTop()
+    {
+        // (I + 6 A)² at most: with the least current of the fault, by the same step that a reader can make.
+        ReturnPath back = ReturnPath.Shared([Segment.Create(RoadVehicle(1), M(1))], A(6));
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(5)), feed: 1, back: back, conductors: 1);
+        CircuitDesign design = CircuitDesigner.Verify(asked, CircuitPath.Create(Segment.Create(RoadVehicle(2.5), M(1)), back), Blade(10), CheckCase.Table);
+        WorkedSolution sheet = CheckCase.Steps(design, CheckKind.ShortCircuitTemperature, "θ_f ≤ θ_sc");
+        SolutionStep more = Assert.Single(sheet.Steps, s => s.Symbol?.Spec == "I²t_o");
+        Assert.Equal(
+            ("the same with the other circuits' current at most", "A²·s", "(I + Iₒ)² is at most I²·(1 + Iₒ/I)² with the least I."), (more.Sought, more.Unit, more.Reason));
+        Near(CheckCase.Number(sheet, "I²t") * Math.Pow(1 + (6 / CheckCase.Number(sheet, "I_low")), 2), more.Result, 1e-9);
     }
 
     [Fact]

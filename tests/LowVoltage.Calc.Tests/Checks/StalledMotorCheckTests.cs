@@ -116,6 +116,49 @@ public class StalledMotorCheckTests
     }
 
     [Fact]
+    public void MotorOfNearlyNoResistance_GetsWhatThePathGives()
+    {
+        // 12 mΩ at standstill would draw 1200 A at 14.4 V: no more flows than into a short at its terminals, the path as cool as the air.
+        CircuitDesign design = Laid(Load.Motor(A(3), A(1000), A(1000), Duration.FromSeconds(0.1), V(12)).WithThermalCutOut(), Blade(10));
+        double most = 14.4 / (0.0036 + CheckCase.Lead + CheckCase.Chassis + CheckCase.WireOhmsAt(30));
+        SolutionStep step = design.Explain().Steps.First(s => s.Symbol?.Spec == "I_lrg");
+        Near(most, step.Result, 1e-9);
+        Assert.Equal(("greatest current of the stalled motor", "A", "At the highest supply voltage, the path as cool as the air."), (step.Sought, step.Unit, step.Reason));
+    }
+
+    [Fact]
+    public void SupplyThatHoldsItsLimit_GivesNoMore()
+    {
+        // 16 A stalled on a supply of 10 A: the wire settles at the 10 A that flow, its rating 15.05 A.
+        CircuitRequirements asked = Circuit(
+            Motor(16).WithThermalCutOut(), Source.CurrentLimited(V(12), A(10)), feed: 3, back: ReturnPath.Chassis(MilliOhm(1)), conductors: 12, drop: DropLimit.Percent(20));
+        CircuitDesign design = CircuitDesigner.Verify(asked, CircuitPath.Create(Segment.Create(RoadVehicle(2.5), M(3)), asked.Return), Blade(15), CheckCase.Overloads);
+        design.Is(CheckKind.StalledMotor, Plain.Heated(7.60, 2.5, 30, Bundled, 70, 70, 10, double.PositiveInfinity), 95, 1e-6);
+        WorkedSolution sheet = CheckCase.Steps(design, CheckKind.StalledMotor, "θ_sv ≤ θ_sl");
+        Assert.Equal((10.0, 10.0), (CheckCase.Number(sheet, "I_lr"), CheckCase.Number(sheet, "I_lrg")));
+        Assert.Equal("°C", sheet.Steps.First(s => s.Symbol?.Spec == "θ_sl").Unit);
+        Assert.Equal("°C", sheet.Steps.First(s => s.Symbol?.Spec == "θ_sv").Unit);
+    }
+
+    [Theory]
+    [InlineData(16, 15, false, CheckOutcome.Undetermined)]
+    [InlineData(16, 15, true, CheckOutcome.Pass)]
+    [InlineData(19, 15, false, CheckOutcome.Fail)]
+    [InlineData(19, 15, true, CheckOutcome.Fail)]
+    [InlineData(40, 10, false, CheckOutcome.Pass)]
+    [InlineData(40, 10, true, CheckOutcome.Pass)]
+    public void VerdictAlone_IsThatOfTheWholeAnswer(double stall, double fuse, bool cutOut, CheckOutcome expected)
+    {
+        // What the search asks first. 16 A the wire bears and the fuse need not open; 19 A overheat it; at 40 A a 10 A fuse opens in time.
+        CircuitDesign design = Laid(cutOut ? Motor(stall).WithThermalCutOut() : Motor(stall), Blade(fuse));
+        Assert.Equal(expected, design.Of(CheckKind.StalledMotor).Outcome);
+        BranchState at = design.State();
+        at.AskedFor = AskedFor.Verdict;
+        Assert.True(((Check)CheckKind.StalledMotor).TryAsk(at, out CheckResult alone));
+        Assert.Equal(expected, alone.Outcome);
+    }
+
+    [Fact]
     public void NothingThatCanStall_OrNoFuse_OrTheRuleOnCurrentsAlone_IsNotAsked()
     {
         Assert.Null(Laid(Load.ConstantCurrent(A(3)), Blade(15)).Find(CheckKind.StalledMotor));

@@ -1,5 +1,6 @@
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Working;
 using static LowVoltage.Calc.Tests.Design.Ask;
 
 namespace LowVoltage.Calc.Tests.Checks;
@@ -22,7 +23,10 @@ public class StartVoltageCheckTests
         Assert.Equal(
             "The load gets too little, or nothing, while it starts: a stronger source, a larger wire, a shorter run, or limit the starting current.",
             CheckCase.AdviceOf(design, CheckKind.StartVoltage));
-        CheckCase.Steps(design, CheckKind.StartVoltage, "U_start ≥ U_min");
+        SolutionStep derived = CheckCase.Steps(design, CheckKind.StartVoltage, "U_start ≥ U_min").Steps.First(s => s.Symbol?.Spec == "U_start");
+        Assert.Equal(
+            (StepKind.Calculation, "lowest voltage at the load while it starts", "The lowest of the supply levels; the start is over before the wire warms up further."),
+            (derived.Kind, derived.Sought, derived.Reason));
     }
 
     [Fact]
@@ -31,7 +35,21 @@ public class StartVoltageCheckTests
         CircuitDesign design = CheckCase.Verify(Load.Motor(A(3), A(20), A(20), Duration.FromSeconds(0.5), V(12)).WithMinimumVoltage(V(8)), Blade(15));
         double standstill = 12 / 20.0;
         design.Is(CheckKind.StartVoltage, 11.89 * standstill / (standstill + 0.018 + Path), 8, 1e-9);
-        CheckCase.Steps(design, CheckKind.StartVoltage, "U_start ≥ U_min");
+        SolutionStep derived = CheckCase.Steps(design, CheckKind.StartVoltage, "U_start ≥ U_min").Steps.First(s => s.Symbol?.Spec == "U_start");
+        Assert.Equal(
+            (StepKind.Calculation, "The lowest of the supply levels; the start is over before the wire warms up further. At standstill the motor is a resistance."), (derived.Kind, derived.Reason));
+    }
+
+    [Fact]
+    public void PackThatDisconnectsAtItsHighestVoltageOnly_Fails()
+    {
+        // At standstill 12 V/13 A = 0.923 Ω: at the nominal 12.8 V below 13.9 A, at the greatest 14.6 V through at most 40 mΩ above 15 A.
+        Source pack = Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100), A(14.5));
+        CircuitDesign design = CheckCase.Verify(Load.Motor(A(3), A(13), A(13), Duration.FromSeconds(0.5), V(12)), Blade(15), source: pack);
+        Assert.True(12.8 / (12 / 13.0) < 14.5);
+        Assert.True(14.6 / ((12 / 13.0) + 0.04) > 14.5);
+        CheckCase.Answers(design, CheckKind.StartVoltage, CheckOutcome.Fail, "load", "the start takes more than the 14.5 A at which the source disconnects");
+        Assert.Equal(SupplyLevel.Maximum, design.Of(CheckKind.StartVoltage).Level);
     }
 
     [Fact]

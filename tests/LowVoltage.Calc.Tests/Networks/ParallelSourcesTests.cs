@@ -53,6 +53,24 @@ public class ParallelSourcesTests
     }
 
     [Fact]
+    public void AtLimit_IsOnlyASourceThatHoldsItsLimitAndGivesIt()
+    {
+        // 14.4 V and 12.6 V behind 50 mΩ: 36 A between them. A limit of 20 A is reached, one of 50 A is not, with 5 A of load 41 A.
+        Source battery = Battery(12.6, 0.05);
+        Assert.Equal([false, true], AtLimit(20));
+        Assert.Equal([false, false], AtLimit(50));
+        ParallelSources wide = Solve(5, battery, Source.CurrentLimited(ElectricPotential.FromVolts(14.4), ElectricCurrent.FromAmperes(50)));
+        Assert.Equal([-36.0, 41.0], wide.Shares.Select(s => Math.Round(s.Current.Amperes, 6)));
+
+        // A pack that disconnects never stands at a limit.
+        Source pack = Calc.Circuits.Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100), ElectricCurrent.FromAmperes(100));
+        Assert.Equal([false, false], Solve(50, pack, battery).Shares.Select(s => s.AtLimit));
+
+        IEnumerable<bool> AtLimit(double amperes) =>
+            Solve(5, battery, Source.CurrentLimited(ElectricPotential.FromVolts(14.4), ElectricCurrent.FromAmperes(amperes))).Shares.Select(s => s.AtLimit);
+    }
+
+    [Fact]
     public void Solve_MoreThanAllLimits_SaysHowMuchThereIs()
     {
         Source supply = Source.CurrentLimited(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(5));

@@ -156,6 +156,40 @@ public class ResistiveNetworkTests
         Assert.Equal(5e-7, small.VoltageOf("b").Volts, 1e-15);
     }
 
+    /// <summary>0.1 A and 0.2 A go over and 0.3 A come back: in binary the sum is not nothing, but the rounding of it.</summary>
+    [Fact]
+    public void Create_CurrentsThatComeBack_AreNoOneWay()
+    {
+        ResistiveNetworkSolution both = ResistiveNetwork.Create(
+            "0", V("S", "a", "0", 1), R("r", "a", "0", 1), I("i1", "a", 0.1, "x"), I("i2", "a", 0.2, "x"), I("back", "x", 0.3, "a"), R("q", "x", "y", 1)).Solve();
+        Assert.True(both.Exists);
+        Assert.Equal(1, both.CurrentOf("S").Amperes, 1e-12);
+        Assert.Equal(0, both.CurrentOf("q").Amperes, 1e-12);
+        Assert.Equal([["x", "y"]], both.FloatingIslands);
+    }
+
+    [Fact]
+    public void Explain_Sections_AreVoltagesCurrentsBalances()
+    {
+        WorkedSolution working = ResistiveNetwork.Create("0", V("S", "a", "0", 12), R("r", "a", "m", 4), R("q", "m", "0", 12)).Solve().Explain();
+        Assert.Equal(["Node voltages", "Currents", "Balance at each node"], working.Steps.Select(s => s.Section).Distinct());
+        Assert.Equal(
+            ["The voltages at which the currents at every node balance; found for all nodes together.", "", ""],
+            working.Steps.Where(s => s.Section == "Node voltages").Select(s => s.Reason));
+        Assert.Equal(["voltage of node a", "voltage of node 0", "voltage of node m"], working.Steps.Where(s => s.Section == "Node voltages").Select(s => s.Sought));
+        Assert.Equal("The currents at every node balance: the voltages are right.", working.Answer);
+    }
+
+    /// <summary>A million amperes in currents of odd sizes: what rounding leaves of their sum is far below a billionth of the largest, and shown as the zero that it is.</summary>
+    [Fact]
+    public void Explain_LargeCurrents_BalanceToZero()
+    {
+        WorkedSolution working = ResistiveNetwork.Create(
+            "0", I("drive", "0", 1e6, "a"), R("r1", "a", "0", 0.0013), R("r2", "a", "b", 0.0037), R("r3", "b", "0", 0.0071), R("r4", "a", "0", 0.0117), R("r5", "b", "0", 0.0193)).Solve().Explain();
+        double[] sums = [.. working.Steps.Where(s => s.Section == "Balance at each node").Select(s => s.Result!.Value)];
+        Assert.Equal([0.0, 0.0, 0.0], sums);
+    }
+
     [Fact]
     public void Explain_Network_ShowsEveryBalance()
     {

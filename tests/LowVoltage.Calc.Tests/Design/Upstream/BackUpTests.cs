@@ -25,6 +25,18 @@ public class BackUpTests
     }
 
     [Fact]
+    public void WireThatIsNotRated_ButHasRoomForShortCircuits_IsStillJudged()
+    {
+        // AWG 2 is not in the road-vehicle table; PVC may reach 160 °C in a short circuit whatever it carries, and 33.6 mm² bear far more than 9000 A²s.
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(2)), Pack, feed: 3, back: ReturnPath.Chassis(MilliOhm(1)), conductors: 1, upstreamMilliOhms: 5)
+            .WithUpstreamProtection(Device().WithLetThrough(Joules(9000), Joules(10_000)));
+        CircuitPath path = CircuitPath.Create(Segment.Create(Awg(2), M(3)), asked.Return);
+        CheckResult check = CircuitDesigner.Verify(asked, path, Blade(4), LowVoltage.Calc.Tests.Checks.CheckCase.Table).Of(CheckKind.BreakingCapacity);
+        Assert.Equal(CheckOutcome.Pass, check.Outcome);
+        Assert.EndsWith("the fuse withstands 10000 A²s there", check.Note, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void LetThroughMoreThanTheFuseBears_Fails()
     {
         CheckResult check = Ask(Device().WithLetThrough(Joules(9000), Joules(8000)));

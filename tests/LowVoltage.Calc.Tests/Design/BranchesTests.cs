@@ -1,0 +1,83 @@
+using LowVoltage.Calc.Ampacity;
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Tests.Checks;
+using static LowVoltage.Calc.Tests.Design.Ask;
+
+namespace LowVoltage.Calc.Tests.Design;
+
+/// <summary>How requirements become the branch that the checks ask, and how warm its stretches count in the path that is shown.</summary>
+public class BranchesTests
+{
+    private static readonly Load Load = Load.ConstantCurrent(A(5));
+
+    [Fact]
+    public void SharedReturnThroughMetal_DropsByTheOthersToo()
+    {
+        // 3 mΩ with 6 A of others: 18 mV that the metal always drops.
+        CircuitRequirements asked = Circuit(Load, back: ReturnPath.Shared(MilliOhm(3), A(6)), conductors: 1);
+        BranchState at = CircuitDesigner.Verify(asked, RoadVehicle(2.5), Blade(10), CheckCase.Table).State();
+        Near(0.018, at.FixedSharedVolts, 1e-12);
+        Near(0.018, at.SharedVolts, 1e-12);
+        Near(CheckCase.Lead + 0.003, at.OwnFixedOhms, 1e-12);
+        Assert.Equal(0, CheckCase.Verify(Load, Blade(10)).State().FixedSharedVolts);
+    }
+
+    [Fact]
+    public void SharedReturnOfWire_DropsByTheOthersInItsHotResistance()
+    {
+        BranchState at = Shared().State();
+
+        // 2 m of 1.5 mm² at 70 °C. It is no fixed voltage: the wire heats in a fault.
+        double ohms = 2 * Plain.PerMeter(12.7, 70);
+        Assert.Equal(0, at.FixedSharedVolts);
+        Near(6 * ohms, at.SharedVolts, 1e-12);
+        Near(CheckCase.Lead, at.OwnFixedOhms, 1e-12);
+        Near(CheckCase.Lead + ohms, at.FixedOhms, 1e-12);
+        Assert.Equal((0.0, 6.0), (at.Stretches[0].OtherAmperes, at.Stretches[1].OtherAmperes));
+    }
+
+    [Fact]
+    public void Rated_TheFeedWarmsItself_WhatOthersHeatTooIsAsHotAsItsInsulation()
+    {
+        CircuitDesign design = Shared();
+        CircuitPath path = Branches.Rated(design.Requirements, design.State(), design.Existing!);
+        ConductorTemperature feed = path.Feed[0].Temperature!, back = path.Return.Segments[0].Temperature!;
+        Assert.True(feed.DependsOnCurrent);
+        Assert.Equal(30, feed.AtCurrent(ElectricCurrent.Zero).DegreesCelsius, 1e-9);
+        BranchState at = design.State();
+        Assert.True(at.IsRated);
+        Assert.Equal(70, feed.AtCurrent(A(at.Stretches[0].RatedAmperes)).DegreesCelsius, 1e-9);
+        Assert.False(back.DependsOnCurrent);
+        Assert.Equal(70, back.AtCurrent(ElectricCurrent.Zero).DegreesCelsius, 1e-9);
+
+        // What is not rated is as hot as its insulation allows.
+        CircuitRequirements asked = CheckCase.Asked(Load);
+        CircuitDesign odd = CircuitDesigner.Verify(asked, CircuitPath.Create(Segment.Create(Awg(2), M(3)), asked.Return), Blade(10), CheckCase.Table);
+        ConductorTemperature unknown = Branches.Rated(asked, odd.State(), odd.Existing!).Feed[0].Temperature!;
+        Assert.False(unknown.DependsOnCurrent);
+        Assert.Equal(70, unknown.AtCurrent(ElectricCurrent.Zero).DegreesCelsius, 1e-9);
+    }
+
+    [Fact]
+    public void StretchOfItsOwnWire_HasItsOwnWall_ElseTheOneAskedFor()
+    {
+        CircuitRequirements asked = new(CheckCase.Asked(Load)) { Wall = Length.FromMillimeters(0.9) };
+        Segment own = Segment.Create(Wire.Create(RoadVehicle(2.5), InsulationMaterial.CrossLinkedPolyethylene, Length.FromMillimeters(0.5)), M(1));
+        Segment moved = Segment.Create(RoadVehicle(2.5), M(1)).WithPlace(new Place { Ambient = C(40), LoadedConductors = 1 });
+        CircuitPath path = CircuitPath.Create([Segment.Create(RoadVehicle(2.5), M(1)), own, moved], asked.Return);
+        BranchState at = CircuitDesigner.Verify(asked, path, Blade(10), new DesignRules(CheckCase.Table) { Ampacity = AmpacityBasis.HeatBalance }).State();
+        Assert.Equal([0.9, 0.5, 0.9], Enumerable.Range(0, 3).Select(i => Math.Round(at.Stretches[i].Site.WallMillimeters!.Value, 9)));
+        Assert.Same(InsulationMaterial.CrossLinkedPolyethylene, at.Stretches[1].Site.Insulation);
+        Assert.Equal([30.0, 30.0, 40.0], Enumerable.Range(0, 3).Select(i => at.Stretches[i].Site.AmbientCelsius));
+    }
+
+    private static CircuitDesign Shared()
+    {
+        ReturnPath back = ReturnPath.Shared([Segment.Create(RoadVehicle(1.5), M(2))], A(6));
+        CircuitRequirements asked = Circuit(Load, feed: 3, back: back, conductors: 1);
+        return CircuitDesigner.Verify(asked, CircuitPath.Create(Segment.Create(RoadVehicle(2.5), M(3)), back), Blade(10), CheckCase.Table);
+    }
+}
