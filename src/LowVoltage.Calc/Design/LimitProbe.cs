@@ -37,6 +37,12 @@ internal readonly struct LimitProbe
             failing = First(at, CheckKind.OfFuse, ref undetermined, ref rated, out result);
         }
 
+        // What protects the supply carries more, and its lead runs in the same air where no other is stated.
+        if (failing is null && at.Supply.Length > 0)
+        {
+            failing = First(at, CheckKind.OfSupply, ref undetermined, ref rated, out result);
+        }
+
         at.AskedFor = AskedFor.Everything;
         return new LimitProbe(failing is null && rated && undetermined <= mostUndetermined, undetermined, failing, failing is null ? double.NaN : result.Margin ?? double.NaN);
     }

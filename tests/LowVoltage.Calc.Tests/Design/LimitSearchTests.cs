@@ -1,6 +1,8 @@
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Tests.Checks;
 using static LowVoltage.Calc.Tests.Design.Ask;
 
@@ -31,5 +33,28 @@ public class LimitSearchTests
         int strides = (int)Math.Ceiling(Math.Log(expected / 1e-3) / Math.Log(1e7) * 24);
         Assert.Equal(14, strides);
         Assert.InRange(questions, strides + 2, strides + 15);
+    }
+
+    /// <summary>The main fuse carries the load too, and its lead runs in the circuit's air: at each limit the whole verification passes, and beyond it does not.</summary>
+    [Fact]
+    public void Limits_BehindAMainFuse_CountItsChecks()
+    {
+        UpstreamProtection main = UpstreamProtection.Fuse(FuseSeries.IndustrialGgBladeContacts.SmallestAtLeast(A(40)))
+            .WithUpstream(MilliOhm(2)).WithDistance(M(0.15), sheathed: true).WithLead(CircuitPath.Create(Segment.Create(Class5(16), M(1)), ReturnPath.Wire(M(1))));
+        CircuitRequirements asked = new(Circuit(Load.ConstantCurrent(A(5)), Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100)), feed: 2)) { Upstream = MilliOhm(6), UpstreamProtection = [main] };
+        Conductor wire = Class5(10);
+        FuseRating fuse = Blade(10);
+        CircuitDesign start = CircuitDesigner.Verify(asked, wire, fuse, DesignRules.Bench);
+        Assert.DoesNotContain(start.Checks, check => check.Outcome == CheckOutcome.Fail);
+
+        double air = CircuitDesigner.HottestAmbient(asked, wire, fuse, DesignRules.Bench).Value!.Value.DegreesCelsius;
+        CircuitDesign hot(double celsius) => CircuitDesigner.Verify(asked.WithPlace(asked.Place.WithAmbient(C(celsius))), wire, fuse, DesignRules.Bench);
+        Assert.NotEqual(Verdict.Fail, hot(air).Verdict);
+        Assert.Equal(Verdict.Fail, hot(air + 0.1).Verdict);
+
+        double amperes = CircuitDesigner.LargestCurrent(asked, wire, fuse, DesignRules.Bench).Value!.Value.Amperes;
+        CircuitDesign loaded(double current) => CircuitDesigner.Verify(asked.WithLoad(Load.ConstantCurrent(A(current))), wire, fuse, DesignRules.Bench);
+        Assert.NotEqual(Verdict.Fail, loaded(amperes).Verdict);
+        Assert.Equal(Verdict.Fail, loaded(amperes * 1.001).Verdict);
     }
 }

@@ -131,7 +131,8 @@ public sealed class CircuitPageAnswerTests : ScheduleRunner
         {
             string text = row.Furthest.Split(NumberWords.Thin)[0];
             CircuitRequirements pushed = CircuitReading.Of(state.With(key, text).With("return_m", key == "feed_m" ? Longer(state, text) : state.Text("return_m"))).Requirements!;
-            Assert.NotEqual(Verdict.Fail, CircuitDesigner.Verify(pushed, design.Wire, design.Fuse, design.Rules).Verdict);
+            CircuitDesign there = CircuitDesigner.Verify(pushed, design.Wire, design.Fuse, design.Rules);
+            Assert.True(there.Verdict != Verdict.Fail, $"{row}: {text} gives {there}; {string.Join("; ", there.Checks.Where(check => check.Outcome == LowVoltage.Calc.Checks.CheckOutcome.Fail))}");
         }
     }
 
