@@ -147,7 +147,7 @@ def main():
             process, stands = settled([t for c in group for t in c["process"]])
             process, repeated = 1e3 * process, 1e3 * statistics.median(c["repeated"] for c in group)
             anew, again = (statistics.median(float(c[column]) for c in group) / 1e3 for column in ("anew", "again"))
-            first, ratio = (f"{process:.2g}", f"{process / again:.0f}, {process / anew:.0f}") if stands else ("not above the scatter", "")
+            first, ratio = (f"{process:.2g}", f"{process / again:.0f} and {process / anew:.0f}") if stands else ("not above the scatter", "")
             rows.append(f"| {loads} | {int(size):,} | {len(group)} | {first} | {repeated:.2g} | {again:.2g} | {anew:.2g} | {ratio} | {repeated / again:.1f} | {max(c['apart'] for c in group):.1e} |".replace(",", " "))
     nearest = max(c["exact"] for c in cases if "exact" in c)
     print(f"straight ones: Solve is within {nearest:.1e} V of 50 digits")
