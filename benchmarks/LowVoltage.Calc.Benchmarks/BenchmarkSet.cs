@@ -30,7 +30,7 @@ internal static class BenchmarkSet
         typeof(BulkFinalTemperatureBenchmarks), typeof(BulkTimeToReachBenchmarks), typeof(BulkShortCircuitSizingBenchmarks),
     ];
 
-    internal static Type[] Harnesses { get; } = [typeof(HarnessBenchmarks), typeof(HarnessSizingBenchmarks), typeof(SizingTreeBenchmarks), typeof(FaultAuditBenchmarks)];
+    internal static Type[] Harnesses { get; } = [typeof(HarnessBenchmarks), typeof(HarnessLargeBenchmarks), typeof(HarnessSizingBenchmarks), typeof(SizingTreeBenchmarks), typeof(FaultAuditBenchmarks)];
 
     internal static Type[] All { get; } = [.. Formulas, .. Designs, .. Harnesses, .. Bulk];
 
