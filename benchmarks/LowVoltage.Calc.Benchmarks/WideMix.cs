@@ -3,7 +3,7 @@ using LowVoltage.Calc.Conductors;
 
 namespace LowVoltage.Calc.Benchmarks;
 
-/// <summary>Circuits of every sort: all kinds of load and source, stiff and soft, supply lead stated and not, every kind of return, cool and hot places, feasible and not; a preset each in turn.</summary>
+/// <summary>Circuits of every sort: all kinds of load and source, stiff and soft, supply lead stated and not, every kind of return, cool and hot places, feasible and not; one of four presets each in turn.</summary>
 /// <remarks>Drawn from one fixed seed: the n-th circuit is the same on every machine. Invented, no circuit of anybody's.</remarks>
 internal static class WideMix
 {

@@ -178,9 +178,9 @@ internal sealed class Report(TextWriter output)
     {
         Head($"Bounds over these tolerances: {used}");
         int passes = bounds.Checks.Count(c => c.Verdict == BoxVerdict.PassesEverywhere);
-        Item("", $"Of {bounds.Checks.Count} checks of voltage, drop, current and temperature {passes} pass for everything within the tolerances "
+        Item("", $"Of {bounds.Checks.Count} checks of voltage, drop, current and temperature {passes} pass everywhere within the tolerances "
             + $"({bounds.Checks.Count(c => c.Verdict == BoxVerdict.PassesEverywhere && c.Bound == BoundKind.Guaranteed)} by a guaranteed bound, {bounds.Checks.Count(c => c.Verdict == BoxVerdict.PassesEverywhere && c.Bound == BoundKind.Enclosure)} by an enclosure). "
-            + "Fuses, faults and starts no bound judges.");
+            + "No bound judges fuses, faults or starts.");
         if (bounds.Reason.Length > 0)
         {
             Item("- ", $"Nothing is enclosed: {bounds.Reason}.");

@@ -3,7 +3,7 @@ using LowVoltage.Calc.Quantities;
 
 namespace LowVoltage.Calc.Harnesses;
 
-/// <summary>A check judged by a bound: whether it passes for everything within the tolerances.</summary>
+/// <summary>A check judged by a bound: whether it passes everywhere within the tolerances.</summary>
 /// <remarks>Immutable. Limits that follow the tolerances are taken at their least: the rating of a wire in its warmest air, an allowance in per cent of the lowest voltage.</remarks>
 public sealed class BoundedCheck
 {
@@ -40,7 +40,7 @@ public sealed class BoundedCheck
     /// <summary>The check in one line.</summary>
     public override string ToString() => $"{Place}: {Kind.Name} " + Verdict switch
     {
-        BoxVerdict.PassesEverywhere => $"passes for everything within the tolerances ({Numbers()})",
+        BoxVerdict.PassesEverywhere => $"passes everywhere within the tolerances ({Numbers()})",
         BoxVerdict.MayFail => $"may fail ({Numbers()})",
         _ => $"is undetermined: {Reason}",
     };

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Harnesses;
 
-/// <summary>Bounds that no harness within its tolerances passes: voltages of loads and nodes, currents, temperatures; what may cut out; which checks pass for everything within the tolerances.</summary>
+/// <summary>Bounds that no harness within its tolerances exceeds: voltages of loads and nodes, currents, temperatures; what may cut out; which checks pass everywhere within the tolerances.</summary>
 /// <remarks>
 /// <code>U ≥ V_min − Σ over loads of Z·I_max    Z = Σ of the resistances that both loads' ways share    I_max = G·U_max + J + P/U_min</code>
 /// <para><b>Guaranteed</b> (<see cref="BoundKind.Guaranteed"/>) where every load hangs on one source by a single way out and back (a tree). There the drop at a load rises with every

@@ -87,7 +87,7 @@ public sealed class HarnessReportTests : IDisposable
         (_, string output, string error) = Run("--tolerance", "4");
         Assert.Equal("", error);
         Assert.Contains("Bounds over these tolerances: parked", output, StringComparison.Ordinal);
-        Assert.Matches(@"pass for everything within the tolerances\s", output);
+        Assert.Matches(@"pass everywhere within the tolerances\s", output);
         Assert.Matches(@"(?m) (enclosed|guaranteed)$", output);
     }
 
