@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Quantities;
 
 namespace LowVoltage.Calc.Benchmarks.Formulas;
@@ -9,6 +10,7 @@ public sealed class Case
     {
         Volts = Draw(random, 12, 15);
         Voltage = other ? ElectricPotential.FromMillivolts(Volts * 1e3) : ElectricPotential.FromVolts(Volts);
+        Supply = Circuits.Source.Ideal(Voltage);
         LowVolts = Draw(random, 9, 11.5);
         LowVoltage = other ? ElectricPotential.FromMillivolts(LowVolts * 1e3) : ElectricPotential.FromVolts(LowVolts);
         AllowedVolts = Draw(random, 0.2, 0.8);
@@ -65,6 +67,9 @@ public sealed class Case
     public double Volts { get; }
 
     public ElectricPotential Voltage { get; }
+
+    /// <summary>An ideal source of <see cref="Volts"/>.</summary>
+    public Source Supply { get; }
 
     /// <summary>Below <see cref="Volts"/>.</summary>
     public double LowVolts { get; }

@@ -55,7 +55,7 @@ public readonly struct OperatingPointOfPower : IFormula
 {
     public double Raw(Case x) => 0.5 * (x.Volts + Math.Sqrt((x.Volts * x.Volts) - (4 * Given.PathOhms * 60)));
 
-    public double Typed(Case x) => OperatingPoint.Solve(Source.Ideal(x.Voltage), Given.Path, Given.Draw, Given.Warm).VoltageAtLoad.Volts;
+    public double Typed(Case x) => OperatingPoint.Solve(x.Supply, Given.Path, Given.Draw, Given.Warm).VoltageAtLoad.Volts;
 }
 
 [Formula("OperatingPoint.Solve, lamp", "root search; also losses, elements and sentences", 1, Baseline = "kernel")]
@@ -65,7 +65,7 @@ public readonly struct OperatingPointOfLamp : IFormula
 
     public double Raw(Case x) => LoopKernel.Solve(x.Volts, Given.PathOhms, 0, Lamp, LoadState.Running).Volts;
 
-    public double Typed(Case x) => OperatingPoint.Solve(Source.Ideal(x.Voltage), Given.Path, Lamp, Given.Warm).VoltageAtLoad.Volts;
+    public double Typed(Case x) => OperatingPoint.Solve(x.Supply, Given.Path, Lamp, Given.Warm).VoltageAtLoad.Volts;
 }
 
 [Formula("ProspectiveCurrent.AtEnd, least", "V/(Rs + R(θ)); also the greatest, and sentences", 2, Baseline = "the formula alone")]
