@@ -31,18 +31,18 @@ internal sealed class AircraftAmpacity : AmpacityBasis
         AmpacityTable table = FaaAc43Table11Dash9.Table;
         if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column))
         {
-            return Without(false, $"the table has no column for insulation of {Accept.Text(at.Insulation.ContinuousCelsius)} °C");
+            return Without(false, RatingGap.NoColumn(at.Insulation.ContinuousCelsius));
         }
 
         if (at.AmbientCelsius > TableAmbientCelsius || at.AltitudeMeters > TableAltitudeMeters)
         {
-            return Without(true, "the table holds up to 70 °C and 60 000 ft");
+            return Without(true, new RatingGap("the table holds up to 70 °C and 60 000 ft"));
         }
 
         double percent = Math.Max(TableLoadingPercent, at.LoadingShare * 100);
         if (!FaaBundle.TryValue(at.LoadedConductors, percent, out double factor))
         {
-            return Without(true, $"figure 11-5 has no point for {at.LoadedConductors} wires at {Accept.Text(percent)} % of the bundle's capacity");
+            return Without(true, new RatingGap($"figure 11-5 has no point for {at.LoadedConductors} wires at {Accept.Text(percent)} % of the bundle's capacity"));
         }
 
         // The table's own bundle is covered by the table itself: the figure has no points from 21 to 34 wires.
@@ -55,12 +55,12 @@ internal sealed class AircraftAmpacity : AmpacityBasis
             LimitCelsius = column,
             PlaceIsTooHard = !small,
             Gap = small
-                ? ""
-                : $"the bundle is harder than the table's: figure 11-5 gives {Accept.Text(factor)} for {at.LoadedConductors} wires at {Accept.Text(percent)} %, the table stands for {Accept.Text(SmallSizesFactor)}",
+                ? default
+                : new RatingGap($"the bundle is harder than the table's: figure 11-5 gives {Accept.Text(factor)} for {at.LoadedConductors} wires at {Accept.Text(percent)} %, the table stands for {Accept.Text(SmallSizesFactor)}"),
         };
     }
 
-    private TablePrepared Without(bool place, string gap) => new(FaaAc43Table11Dash9.Table) { Reference = Reference, RatedAmbientCelsius = TableAmbientCelsius, Gap = gap, PlaceIsTooHard = place };
+    private TablePrepared Without(bool place, RatingGap gap) => new(FaaAc43Table11Dash9.Table) { Reference = Reference, RatedAmbientCelsius = TableAmbientCelsius, Gap = gap, PlaceIsTooHard = place };
 }
 
 /// <summary>Table 11-9 with the bundle condition, which differs from size 8 up.</summary>

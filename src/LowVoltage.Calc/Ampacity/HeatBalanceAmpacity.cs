@@ -25,7 +25,7 @@ internal sealed class HeatBalanceAmpacity : AmpacityBasis
                 RatedAmbientCelsius = at.AmbientCelsius,
                 LimitCelsius = limit,
                 PlaceIsTooHard = true,
-                Gap = $"the air at {Accept.Text(at.AmbientCelsius)} °C is not below the insulation's limit of {Accept.Text(limit)} °C",
+                Gap = new RatingGap($"the air at {Accept.Text(at.AmbientCelsius)} °C is not below the insulation's limit of", limit),
             };
         }
 
@@ -43,14 +43,14 @@ internal sealed class HeatBalancePrepared(Site at, Surroundings? air) : Prepared
 
     internal override bool TryAmperes(Conductor conductor, out double amperes)
     {
-        amperes = Gap.Length > 0 ? 0 : Margin * Kernel(conductor).AmperesFor(LimitCelsius);
+        amperes = Gap.Exists ? 0 : Margin * Kernel(conductor).AmperesFor(LimitCelsius);
         return amperes > 0;
     }
 
     internal override bool TryCelsius(Conductor conductor, double heatingAmperes, double ratedAmperes, double ambientCelsius, out double celsius)
     {
         celsius = 0;
-        return Gap.Length == 0 && Heating.HeatBalance.TrySteady(Kernel(conductor), heatingAmperes / Margin, out _, out celsius);
+        return !Gap.Exists && Heating.HeatBalance.TrySteady(Kernel(conductor), heatingAmperes / Margin, out _, out celsius);
     }
 
     internal override Symbol Write(RatingLetters letters, Conductor conductor, string name)

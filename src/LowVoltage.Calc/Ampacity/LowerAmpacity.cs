@@ -28,12 +28,12 @@ internal sealed class LowerAmpacity : AmpacityBasis
         PreparedRating one = first.Prepare(at), other = second.Prepare(at);
 
         // A place that is too hard for one source is not made easier by asking the other; a source that is silent on this wire leaves it to the other.
-        if (one.PlaceIsTooHard || (one.Gap.Length > 0 && !other.PlaceIsTooHard))
+        if (one.PlaceIsTooHard || (one.Gap.Exists && !other.PlaceIsTooHard))
         {
             return one.PlaceIsTooHard ? one : other;
         }
 
-        return other.Gap.Length > 0 ? (other.PlaceIsTooHard ? other : one) : new LowerPrepared(one, other)
+        return other.Gap.Exists ? (other.PlaceIsTooHard ? other : one) : new LowerPrepared(one, other)
         {
             Reference = one.Reference,
             RatedAmbientCelsius = Math.Max(one.RatedAmbientCelsius, other.RatedAmbientCelsius),

@@ -7,8 +7,8 @@ namespace LowVoltage.Calc.Ampacity;
 /// <summary>An ampacity basis made ready for one place: all that does not depend on the size is worked out once.</summary>
 internal abstract class PreparedRating
 {
-    /// <summary>Why no size at all can be rated here; empty when sizes can be.</summary>
-    internal string Gap { get; init; } = "";
+    /// <summary>Why no size at all can be rated here; none when sizes can be.</summary>
+    internal RatingGap Gap { get; init; }
 
     /// <summary>Whether the gap is the place's doing (too hot, too many wires) and not that the source is silent on this wire.</summary>
     internal bool PlaceIsTooHard { get; init; }

@@ -24,12 +24,12 @@ internal sealed class SmallCraftAmpacity : AmpacityBasis
         AmpacityTable table = Cfr33Part183Table5.Table;
         if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column))
         {
-            return Without(false, $"the table has no column for insulation of {Accept.Text(at.Insulation.ContinuousCelsius)} °C");
+            return Without(false, RatingGap.NoColumn(at.Insulation.ContinuousCelsius));
         }
 
         if (at.AmbientCelsius > EngineSpaceCelsius)
         {
-            return Without(true, $"the table ends at 50 °C, the air is at {Accept.Text(at.AmbientCelsius)} °C");
+            return Without(true, new RatingGap("the table ends at 50 °C, the air is at", at.AmbientCelsius));
         }
 
         Temperature rating = Temperature.FromDegreesCelsius(column);
@@ -42,5 +42,5 @@ internal sealed class SmallCraftAmpacity : AmpacityBasis
     private static string WarmNote(double celsius) =>
         $"The table knows two places, 30 °C and the engine space at 50 °C. Air at {Accept.Text(celsius)} °C is above the first, so it is counted as the second, although it was not stated to be an engine space.";
 
-    private TablePrepared Without(bool place, string gap) => new(Cfr33Part183Table5.Table) { Reference = Reference, RatedAmbientCelsius = BaseCelsius, Gap = gap, PlaceIsTooHard = place };
+    private TablePrepared Without(bool place, RatingGap gap) => new(Cfr33Part183Table5.Table) { Reference = Reference, RatedAmbientCelsius = BaseCelsius, Gap = gap, PlaceIsTooHard = place };
 }

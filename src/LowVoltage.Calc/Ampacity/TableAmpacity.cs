@@ -14,7 +14,7 @@ internal sealed class TableAmpacity(AmpacityTable table) : AmpacityBasis(table.N
             Reference = Reference,
             RatedAmbientCelsius = placed.RatedAmbientCelsius,
             LimitCelsius = placed.ColumnCelsius,
-            Gap = placed.Gap,
+            Gap = new RatingGap(placed.Gap),
             PlaceIsTooHard = placed.PlaceIsTooHard,
         };
     }

@@ -26,7 +26,7 @@ internal sealed class TablePrepared : PreparedRating
     internal override bool TryAmperes(Conductor conductor, out double amperes)
     {
         amperes = 0;
-        if (Gap.Length > 0 || !ConductorKey.TryGet(conductor, out double key)
+        if (Gap.Exists || !ConductorKey.TryGet(conductor, out double key)
             || !table.TryDesignAmperes(conductor.System, key, LimitCelsius, out double current))
         {
             return false;

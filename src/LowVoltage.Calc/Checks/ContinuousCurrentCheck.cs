@@ -43,7 +43,7 @@ internal sealed class ContinuousCurrentCheck()
         PreparedRating rating = s.Site.Rating;
         return Unknown(rating.Reference, new CheckSubject
         {
-            About = rating.Gap.Length > 0 ? rating.Gap : new NotCovered(at.Ampacity, s.Conductor),
+            About = rating.Gap.Exists ? rating.Gap.ToString() : new NotCovered(at.Ampacity, s.Conductor),
             Stretch = at.NameOf(first),
         });
     }

@@ -71,7 +71,7 @@ internal sealed partial class Sheet
         {
             Board.State(
                 $"current that {s.Conductor} carries continuously",
-                rating.Gap.Length > 0 ? SolutionText.Sentence(rating.Gap) + "." : $"{basis.Name} does not rate it here.",
+                rating.Gap.Exists ? SolutionText.Sentence(rating.Gap.ToString()) + "." : $"{basis.Name} does not rate it here.",
                 rating.Reference);
         }
 

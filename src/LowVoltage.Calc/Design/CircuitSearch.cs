@@ -62,7 +62,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     /// </remarks>
     private bool IsOutWhenCool()
     {
-        if (at.Site.Rating.Gap.Length > 0)
+        if (at.Site.Rating.Gap.Exists)
         {
             return true;
         }
