@@ -45,7 +45,7 @@ public static partial class CircuitDesigner
     /// <param name="wire">The conductor.</param>
     /// <param name="fuse">The fuse.</param>
     /// <param name="rules">The practice to follow.</param>
-    /// <returns>The current, searched from 1 mA to 10 kA.</returns>
+    /// <returns>The current, searched from 1 mA to 10 kA; where the current that the circuit draws passes, from that.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
     public static DesignLimit<ElectricCurrent> LargestCurrent(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
@@ -61,7 +61,8 @@ public static partial class CircuitDesigner
             amperes => Verify(requirements.WithLoad(load(amperes)), wire, fuse, rules),
             amperes => ElectricCurrent.FromAmperes(amperes),
             "a current",
-            "A");
+            "A",
+            Drawn(at, 1));
     }
 
     /// <summary>The largest constant power that a load at the end may draw. The minimum voltage of the required load is kept.</summary>
@@ -69,7 +70,7 @@ public static partial class CircuitDesigner
     /// <param name="wire">The conductor.</param>
     /// <param name="fuse">The fuse.</param>
     /// <param name="rules">The practice to follow.</param>
-    /// <returns>The power, searched from 1 mW to 600 kW.</returns>
+    /// <returns>The power, searched from 1 mW to 600 kW; where the power that the circuit draws passes, from that.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The source can exceed 60 V.</exception>
     public static DesignLimit<Power> LargestPower(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
@@ -85,7 +86,8 @@ public static partial class CircuitDesigner
             watts => Verify(requirements.WithLoad(load(watts)), wire, fuse, rules),
             watts => Power.FromWatts(watts),
             "a power",
-            "W");
+            "W",
+            Drawn(at, at.Duty.LeastLoadVolts));
     }
 
     /// <summary>The hottest air around the wire.</summary>
@@ -147,6 +149,9 @@ public static partial class CircuitDesigner
 
     private static Load Keep(Load load, CircuitRequirements requirements) =>
         requirements.Load.MinimumVoltage is { } least ? load.WithMinimumVoltage(least) : load;
+
+    // What the circuit draws now; null where its load has no operating point.
+    private static double? Drawn(BranchState at, double volts) => at.Duty.Exists ? at.Duty.OnAmperes * volts : null;
 
     private static void Check(CircuitRequirements requirements, Conductor wire, FuseRating fuse, DesignRules rules)
     {

@@ -116,11 +116,12 @@ internal static class LimitSearch
             // Not nearer to an end than half the width at which to stop: beyond the root the next closes the bracket.
             double least = Math.Min(0.5, 0.45 * near / Math.Abs(width));
             double next = good + (width * (straight ? Math.Max(least, Math.Min(1 - least, share)) : 0.5));
-            LimitProbe probe = LimitProbe.Ask(lay(next), undetermined);
+            BranchState at = lay(next);
+            LimitProbe probe = LimitProbe.Ask(at, undetermined);
             if (probe.Holds)
             {
                 good = next;
-                above = LimitProbe.MarginOf(lay(next), failing);
+                above = LimitProbe.MarginOf(at, failing);
                 continue;
             }
 
