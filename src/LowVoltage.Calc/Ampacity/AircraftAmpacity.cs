@@ -31,18 +31,18 @@ internal sealed class AircraftAmpacity : AmpacityBasis
         AmpacityTable table = FaaAc43Table11Dash9.Table;
         if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column))
         {
-            return Without(false, RatingGap.NoColumn(at.Insulation.ContinuousCelsius));
+            return Without(false, new LateText("the table has no column for insulation of {0} °C", at.Insulation.ContinuousCelsius));
         }
 
         if (at.AmbientCelsius > TableAmbientCelsius || at.AltitudeMeters > TableAltitudeMeters)
         {
-            return Without(true, new RatingGap("the table holds up to 70 °C and 60 000 ft"));
+            return Without(true, new LateText("the table holds up to 70 °C and 60 000 ft"));
         }
 
         double percent = Math.Max(TableLoadingPercent, at.LoadingShare * 100);
         if (!FaaBundle.TryValue(at.LoadedConductors, percent, out double factor))
         {
-            return Without(true, new RatingGap($"figure 11-5 has no point for {at.LoadedConductors} wires at {Accept.Text(percent)} % of the bundle's capacity"));
+            return Without(true, new LateText("figure 11-5 has no point for {0} wires at {1} % of the bundle's capacity", at.LoadedConductors, percent));
         }
 
         // The table's own bundle is covered by the table itself: the figure has no points from 21 to 34 wires.
@@ -56,11 +56,11 @@ internal sealed class AircraftAmpacity : AmpacityBasis
             PlaceIsTooHard = !small,
             Gap = small
                 ? default
-                : new RatingGap($"the bundle is harder than the table's: figure 11-5 gives {Accept.Text(factor)} for {at.LoadedConductors} wires at {Accept.Text(percent)} %, the table stands for {Accept.Text(SmallSizesFactor)}"),
+                : new LateText(() => $"the bundle is harder than the table's: figure 11-5 gives {Accept.Text(factor)} for {at.LoadedConductors} wires at {Accept.Text(percent)} %, the table stands for {Accept.Text(SmallSizesFactor)}"),
         };
     }
 
-    private TablePrepared Without(bool place, RatingGap gap) => new(FaaAc43Table11Dash9.Table) { Reference = Reference, RatedAmbientCelsius = TableAmbientCelsius, Gap = gap, PlaceIsTooHard = place };
+    private TablePrepared Without(bool place, LateText gap) => new(FaaAc43Table11Dash9.Table) { Reference = Reference, RatedAmbientCelsius = TableAmbientCelsius, Gap = gap, PlaceIsTooHard = place };
 }
 
 /// <summary>Table 11-9 with the bundle condition, which differs from size 8 up.</summary>

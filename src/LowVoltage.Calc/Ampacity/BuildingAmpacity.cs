@@ -19,19 +19,19 @@ internal sealed class BuildingAmpacity : AmpacityBasis
         AmpacityTable table = Iec60364MethodC.Table;
         if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column) || at.Insulation.ContinuousCelsius >= BetterInsulationCelsius)
         {
-            return Without(false, RatingGap.NoColumn(at.Insulation.ContinuousCelsius));
+            return Without(false, new LateText("the table has no column for insulation of {0} °C", at.Insulation.ContinuousCelsius));
         }
 
         Temperature ambient = Temperature.FromDegreesCelsius(Math.Max(at.AmbientCelsius, CoolestRow));
         if (!Iec60364Ambient.TryFactor(ambient, Temperature.FromDegreesCelsius(column), out DeratingFactor? warmth))
         {
-            return Without(true, new RatingGap("Table B.52.14 has no factor for", at.AmbientCelsius));
+            return Without(true, new LateText("Table B.52.14 has no factor for {0} °C", at.AmbientCelsius));
         }
 
         return Iec60364Grouping.TryFactor(at.Circuits, Iec60364Arrangement.Bunched, out DeratingFactor? group)
             ? new TablePrepared(table, warmth, group) { Reference = Reference, RatedAmbientCelsius = ambient.DegreesCelsius, LimitCelsius = column }
-            : Without(true, new RatingGap($"the grouping factors end at 20 circuits, the bundle has {at.Circuits}"));
+            : Without(true, new LateText("the grouping factors end at 20 circuits, the bundle has {0}", at.Circuits));
     }
 
-    private TablePrepared Without(bool place, RatingGap gap) => new(Iec60364MethodC.Table) { Reference = Reference, RatedAmbientCelsius = 30, Gap = gap, PlaceIsTooHard = place };
+    private TablePrepared Without(bool place, LateText gap) => new(Iec60364MethodC.Table) { Reference = Reference, RatedAmbientCelsius = 30, Gap = gap, PlaceIsTooHard = place };
 }

@@ -43,7 +43,7 @@ public static class Cfr33Part183ConductorCount
         return new DeratingFactor(Value(conductors), DeratingKind.ConductorCount, RuleSet.Cfr33Part183, Reference)
         {
             BundleMeaning = "current-carrying conductors in a duct, bundle or cable, of those that carry 50 V or more, whatever their load",
-            Condition = $"{conductors} conductors at {Accept.Text(volts)} V",
+            Holds = new LateText("{0} conductors at {1} V", conductors, volts),
             IsRequired = required || conductors < 3,
         };
     }

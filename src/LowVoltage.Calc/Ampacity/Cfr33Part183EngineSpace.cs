@@ -39,7 +39,7 @@ public static class Cfr33Part183EngineSpace
             {
                 BaseAmbientCelsius = 30,
                 InsulationCelsius = column,
-                Condition = $"engine space at 50 °C, insulation of {Accept.Text(column)} °C",
+                Holds = new LateText("engine space at 50 °C, insulation of {0} °C", column),
             }
             : null;
         return factor is not null;

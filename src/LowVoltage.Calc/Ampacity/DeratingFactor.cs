@@ -8,6 +8,8 @@ namespace LowVoltage.Calc.Ampacity;
 /// <remarks>Made by the types that carry the published rules (<see cref="NecAmbient"/>, <see cref="FaaBundle"/> …), or by <see cref="Create"/>. Immutable and thread-safe.</remarks>
 public sealed class DeratingFactor
 {
+    private string? text;
+
     internal DeratingFactor(double value, DeratingKind kind, RuleSet ruleSet, Reference reference)
     {
         Value = value;
@@ -52,7 +54,7 @@ public sealed class DeratingFactor
         return new DeratingFactor(
             Accept.Positive(value, 2, "", nameof(value)), effect, (RuleSet)Accept.Count((int)ruleSet, 0, (int)RuleSet.Caller, nameof(ruleSet)), reference ?? throw new ArgumentNullException(nameof(reference)))
         {
-            Condition = condition,
+            Holds = new LateText(condition),
             BaseAmbientCelsius = baseAmbient is { } air ? TableKey.Celsius(air, nameof(baseAmbient)) : null,
             InsulationCelsius = insulationRating is { } rating ? TableKey.Celsius(rating, nameof(insulationRating)) : null,
         };
@@ -80,10 +82,13 @@ public sealed class DeratingFactor
     public string BundleMeaning { get; internal init; } = "";
 
     /// <summary>What the factor was read for, and which row stood in: <c>ambient 43 °C, row 45 °C</c>.</summary>
-    public string Condition { get; internal init; } = "";
+    public string Condition => text ??= Holds.ToString();
 
     /// <summary>Whether the rule asks for the factor here. False where the user applies it as a practice of his own.</summary>
     public bool IsRequired { get; internal init; } = true;
+
+    /// <summary><see cref="Condition"/>, before anybody reads it.</summary>
+    internal LateText Holds { get; init; }
 
     internal double? BaseAmbientCelsius { get; init; }
 

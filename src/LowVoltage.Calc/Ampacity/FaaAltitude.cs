@@ -31,7 +31,7 @@ public static class FaaAltitude
     {
         double feet = InFeet(altitude);
         factor = TryValue(feet, out double value)
-            ? new DeratingFactor(value, DeratingKind.Altitude, RuleSet.FaaAc4313, Reference) { Condition = $"altitude {Accept.Text(feet)} ft" }
+            ? new DeratingFactor(value, DeratingKind.Altitude, RuleSet.FaaAc4313, Reference) { Holds = new LateText("altitude {0} ft", feet) }
             : null;
         return factor is not null;
     }

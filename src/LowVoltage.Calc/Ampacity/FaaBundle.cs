@@ -45,7 +45,7 @@ public static class FaaBundle
             ? new DeratingFactor(value, DeratingKind.BundleLoading, RuleSet.FaaAc4313, wires > MostCurve ? WorkedExamples : Reference)
             {
                 BundleMeaning = "all wires of the bundle, with the share of their joint capacity that is in use",
-                Condition = $"{wires} wires at {Accept.Text(percent)} % of the bundle's capacity" + (wires is > 20 and < 35 ? ", point for 35 wires" : ""),
+                Holds = new LateText("{0} wires at {1} % of the bundle's capacity" + (wires is > 20 and < 35 ? ", point for 35 wires" : ""), wires, percent),
             }
             : null;
         return factor is not null;

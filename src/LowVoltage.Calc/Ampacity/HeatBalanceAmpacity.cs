@@ -25,7 +25,7 @@ internal sealed class HeatBalanceAmpacity : AmpacityBasis
                 RatedAmbientCelsius = at.AmbientCelsius,
                 LimitCelsius = limit,
                 PlaceIsTooHard = true,
-                Gap = new RatingGap($"the air at {Accept.Text(at.AmbientCelsius)} °C is not below the insulation's limit of", limit),
+                Gap = new LateText("the air at {0} °C is not below the insulation's limit of {1} °C", at.AmbientCelsius, limit),
             };
         }
 

@@ -42,7 +42,7 @@ public static class Iec60364Ambient
             {
                 BaseAmbientCelsius = 30,
                 InsulationCelsius = column,
-                Condition = $"ambient {Accept.Text(air)} °C, row {Accept.Text(row)} °C, insulation of {Accept.Text(column)} °C",
+                Holds = new LateText(column == LowColumn ? "ambient {0} °C, row {1} °C, insulation of 70 °C" : "ambient {0} °C, row {1} °C, insulation of 90 °C", air, row),
             }
             : null;
         return factor is not null;

@@ -43,7 +43,7 @@ public static class Iec60364Grouping
             ? new DeratingFactor(value, DeratingKind.Grouping, RuleSet.Iec60364, Reference)
             {
                 BundleMeaning = "circuits or multi-core cables of equal loading, not single wires",
-                Condition = row == circuits ? $"{circuits} circuits" : $"{circuits} circuits, row {row}",
+                Holds = new LateText(row == circuits ? "{0} circuits" : "{0} circuits, row {1}", circuits, row),
             }
             : null;
         return factor is not null;

@@ -28,7 +28,7 @@ public static class NasaBundle
         new(Value(Accept.Count(wires, 1, MostWires, nameof(wires))), DeratingKind.ConductorCount, RuleSet.NasaMilStd975, Reference)
         {
             BundleMeaning = "all wires of a bundle in vacuum",
-            Condition = $"{wires} wires",
+            Holds = new LateText("{0} wires", wires),
         };
 
     internal static double Value(int wires) => wires <= 15 ? (29 - wires) / 28.0 : 0.5;

@@ -32,7 +32,7 @@ public static class NasaInsulation
             : new DeratingFactor(Factors[index], DeratingKind.Insulation, RuleSet.NasaEeeInst002, Reference)
             {
                 InsulationCelsius = Ratings[index],
-                Condition = $"insulation of {Accept.Text(celsius)} °C" + (Ratings[index] < celsius ? $", row {Accept.Text(Ratings[index])} °C" : ""),
+                Holds = new LateText("insulation of {0} °C" + (Ratings[index] < celsius ? ", row {1} °C" : ""), celsius, Ratings[index]),
             };
         return factor is not null;
     }

@@ -50,7 +50,7 @@ public static class NecAmbient
             {
                 BaseAmbientCelsius = tableAir,
                 InsulationCelsius = conductor,
-                Condition = $"ambient {Accept.Text(air)} °C, conductor of {Accept.Text(conductor)} °C" + (air < ColdestRow ? ", counted as 10 °C" : ""),
+                Holds = new LateText("ambient {0} °C, conductor of {1} °C" + (air < ColdestRow ? ", counted as 10 °C" : ""), air, conductor),
             }
             : null;
         return factor is not null;

@@ -27,7 +27,7 @@ public static class NecConductorCount
         new(Value(Accept.Count(conductors, 1, MostConductors, nameof(conductors))), DeratingKind.ConductorCount, RuleSet.Nec, Reference)
         {
             BundleMeaning = "all current-carrying conductors in a raceway or cable, or bundled over more than 600 mm, whatever their load",
-            Condition = $"{conductors} current-carrying conductors",
+            Holds = new LateText("{0} current-carrying conductors", conductors),
         };
 
     internal static double Value(int conductors) => conductors switch

@@ -1,4 +1,5 @@
 using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
 using LowVoltage.Calc.Working;
 
@@ -8,7 +9,7 @@ namespace LowVoltage.Calc.Ampacity;
 internal abstract class PreparedRating
 {
     /// <summary>Why no size at all can be rated here; none when sizes can be.</summary>
-    internal RatingGap Gap { get; init; }
+    internal LateText Gap { get; init; }
 
     /// <summary>Whether the gap is the place's doing (too hot, too many wires) and not that the source is silent on this wire.</summary>
     internal bool PlaceIsTooHard { get; init; }

@@ -34,7 +34,7 @@ public static class RoadVehicleAmbient
             {
                 BaseAmbientCelsius = tableAir,
                 InsulationCelsius = Conductor,
-                Condition = $"ambient {Accept.Text(air)} °C, conductor at 70 °C",
+                Holds = new LateText("ambient {0} °C, conductor at 70 °C", air),
             }
             : null;
         return factor is not null;

@@ -19,19 +19,19 @@ internal sealed class RoadVehicleAmpacity : AmpacityBasis
         AmpacityTable table = RoadVehicleSingleCore.Ambient30;
         if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column) || at.Insulation.ContinuousCelsius >= BetterInsulationCelsius)
         {
-            return Without(false, RatingGap.NoColumn(at.Insulation.ContinuousCelsius));
+            return Without(false, new LateText("the table has no column for insulation of {0} °C", at.Insulation.ContinuousCelsius));
         }
 
         Temperature ambient = Temperature.FromDegreesCelsius(Math.Max(at.AmbientCelsius, table.BaseAmbientCelsius));
         if (!RoadVehicleAmbient.TryFactor(ambient, table.BaseAmbient, out DeratingFactor? warmth))
         {
-            return Without(true, new RatingGap("the table is for a conductor of at most 70 °C, the air is at", at.AmbientCelsius));
+            return Without(true, new LateText("the table is for a conductor of at most 70 °C, the air is at {0} °C", at.AmbientCelsius));
         }
 
         return Iec60364Grouping.TryFactor(at.Circuits, Iec60364Arrangement.Bunched, out DeratingFactor? group)
             ? new TablePrepared(table, warmth, TableRules.RoadVehicleTogether(at.LoadedConductors, group)) { Reference = Reference, RatedAmbientCelsius = ambient.DegreesCelsius, LimitCelsius = column }
-            : Without(true, new RatingGap($"the grouping factors end at 20 circuits, the bundle has {at.Circuits}"));
+            : Without(true, new LateText("the grouping factors end at 20 circuits, the bundle has {0}", at.Circuits));
     }
 
-    private TablePrepared Without(bool place, RatingGap gap) => new(RoadVehicleSingleCore.Ambient30) { Reference = Reference, RatedAmbientCelsius = 30, Gap = gap, PlaceIsTooHard = place };
+    private TablePrepared Without(bool place, LateText gap) => new(RoadVehicleSingleCore.Ambient30) { Reference = Reference, RatedAmbientCelsius = 30, Gap = gap, PlaceIsTooHard = place };
 }

@@ -24,23 +24,23 @@ internal sealed class SmallCraftAmpacity : AmpacityBasis
         AmpacityTable table = Cfr33Part183Table5.Table;
         if (!table.TryColumnAtMost(at.Insulation.ContinuousCelsius, out double column))
         {
-            return Without(false, RatingGap.NoColumn(at.Insulation.ContinuousCelsius));
+            return Without(false, new LateText("the table has no column for insulation of {0} °C", at.Insulation.ContinuousCelsius));
         }
 
         if (at.AmbientCelsius > EngineSpaceCelsius)
         {
-            return Without(true, new RatingGap("the table ends at 50 °C, the air is at", at.AmbientCelsius));
+            return Without(true, new LateText("the table ends at 50 °C, the air is at {0} °C", at.AmbientCelsius));
         }
 
         Temperature rating = Temperature.FromDegreesCelsius(column);
         DeratingFactor count = Cfr33Part183ConductorCount.Factor(at.LoadedConductors, ElectricPotential.FromVolts(at.CircuitVolts));
         return at.EngineSpace || at.AmbientCelsius > BaseCelsius
-            ? new TablePrepared(table, Cfr33Part183EngineSpace.Factor(rating), count) { Reference = Reference, RatedAmbientCelsius = EngineSpaceCelsius, LimitCelsius = column, Note = at.EngineSpace ? "" : WarmNote(at.AmbientCelsius) }
+            ? new TablePrepared(table, Cfr33Part183EngineSpace.Factor(rating), count) { Reference = Reference, RatedAmbientCelsius = EngineSpaceCelsius, LimitCelsius = column, Note = at.EngineSpace ? default : WarmNote(at.AmbientCelsius) }
             : new TablePrepared(table, count) { Reference = Reference, RatedAmbientCelsius = BaseCelsius, LimitCelsius = column };
     }
 
-    private static string WarmNote(double celsius) =>
-        $"The table knows two places, 30 °C and the engine space at 50 °C. Air at {Accept.Text(celsius)} °C is above the first, so it is counted as the second, although it was not stated to be an engine space.";
+    private static LateText WarmNote(double celsius) => new(
+        "The table knows two places, 30 °C and the engine space at 50 °C. Air at {0} °C is above the first, so it is counted as the second, although it was not stated to be an engine space.", celsius);
 
-    private TablePrepared Without(bool place, RatingGap gap) => new(Cfr33Part183Table5.Table) { Reference = Reference, RatedAmbientCelsius = BaseCelsius, Gap = gap, PlaceIsTooHard = place };
+    private TablePrepared Without(bool place, LateText gap) => new(Cfr33Part183Table5.Table) { Reference = Reference, RatedAmbientCelsius = BaseCelsius, Gap = gap, PlaceIsTooHard = place };
 }

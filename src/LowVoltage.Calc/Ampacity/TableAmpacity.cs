@@ -1,3 +1,5 @@
+using LowVoltage.Calc.Quantities;
+
 namespace LowVoltage.Calc.Ampacity;
 
 /// <summary>Any table as a basis: read for a place by its own rule.</summary>
@@ -14,7 +16,7 @@ internal sealed class TableAmpacity(AmpacityTable table) : AmpacityBasis(table.N
             Reference = Reference,
             RatedAmbientCelsius = placed.RatedAmbientCelsius,
             LimitCelsius = placed.ColumnCelsius,
-            Gap = new RatingGap(placed.Gap),
+            Gap = new LateText(placed.Gap),
             PlaceIsTooHard = placed.PlaceIsTooHard,
         };
     }

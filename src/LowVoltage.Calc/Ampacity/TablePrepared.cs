@@ -1,4 +1,5 @@
 using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.Working;
 using UnitsNet;
 
@@ -57,9 +58,9 @@ internal sealed class TablePrepared : PreparedRating
     }
 
     /// <summary>What else a reader must know of the factors here; may be empty.</summary>
-    internal string Note { get; init; } = "";
+    internal LateText Note { get; init; }
 
-    internal override IEnumerable<string> Remarks(Conductor conductor) => Note.Length > 0 ? [Note, .. base.Remarks(conductor)] : base.Remarks(conductor);
+    internal override IEnumerable<string> Remarks(Conductor conductor) => Note.Exists ? [Note.ToString(), .. base.Remarks(conductor)] : base.Remarks(conductor);
 
     internal override Symbol Write(RatingLetters letters, Conductor conductor, string name) => Derate(conductor)!.Write(letters.Board, name, letters.Mark, RatingLetters.Family(name));
 }

@@ -73,7 +73,7 @@ internal static class TableRules
         return new DeratingFactor(pair.Value * group.Value, DeratingKind.Grouping, group.Value < 1 ? group.RuleSet : pair.RuleSet, group.Value < 1 ? group.Reference : pair.Reference)
         {
             BundleMeaning = group.BundleMeaning,
-            Condition = $"from one cable to two {Accept.Text(pair.Value)} by {pair.Reference.Title}, {pair.Reference.Locator}; then {Accept.Text(group.Value)} for {group.Condition}",
+            Holds = new LateText(() => $"from one cable to two {Accept.Text(pair.Value)} by {pair.Reference.Title}, {pair.Reference.Locator}; then {Accept.Text(group.Value)} for {group.Condition}"),
         };
     }
 

@@ -71,7 +71,7 @@ internal sealed record RatedWire(DeratedAmpacity Rated, DeratingFactor Warmth, D
     {
         BaseAmbientCelsius = exact.BaseAmbientCelsius,
         InsulationCelsius = exact.InsulationCelsius,
-        Condition = exact.Condition,
+        Holds = exact.Holds,
     };
 
     private static string Warm(ProblemDraft d, int celsius) => $"{d.World.Site.Warm} {d.PrintedCelsius(celsius)}";
