@@ -6,7 +6,7 @@ namespace LowVoltage.Calc.Tests.Proof.Simulation;
 /// <summary>Puts main fuses before random circuits: of a series, with a caller's curve, with stated values alone; one or two in a row; with and without the lead's wire.</summary>
 internal sealed class MainFuseMaker
 {
-    private static readonly double[] Mains = [16, 25, 40, 63, 80, 100, 125, 160, 200, 250, 315, 400];
+    private static readonly double[] Mains = [1, 2, 4, 6, 10, 16, 25, 40, 63, 80, 100, 125, 160, 200, 250, 315, 400];
 
     private readonly Random random;
     private readonly CaseGiven given;
@@ -28,7 +28,7 @@ internal sealed class MainFuseMaker
     {
         int count = Chance(0.15) ? 2 : 1;
         double whole = given.UpstreamOhms ?? 0.01, before = Chance(0.6) ? 0 : whole * 0.3 * random.NextDouble();
-        double wanted = Rough(given) * Math.Exp(random.NextDouble() * 2.5);
+        double wanted = Rough(given) * Math.Exp(-1 + (random.NextDouble() * 3.5));
         MainGiven[] mains = new MainGiven[count];
         for (int i = count - 1; i >= 0; i--)
         {

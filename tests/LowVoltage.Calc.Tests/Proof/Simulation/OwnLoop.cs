@@ -36,8 +36,15 @@ internal static class OwnLoop
             double low = top * (Grid - k + 0.001) / Grid;
             if (surplus(low) < 0)
             {
-                high = low;
-                continue;
+                // A supply that holds its current ends on a step, just above which there may be a point that no grid sees.
+                double above = AboveTheStep(source, amperes, low, high);
+                if (surplus(above) < 0)
+                {
+                    high = low;
+                    continue;
+                }
+
+                low = above;
             }
 
             for (int i = 0; i < Halvings; i++)
@@ -51,5 +58,22 @@ internal static class OwnLoop
         }
 
         return default;
+    }
+
+    // The lowest volts between two at which a supply does not yet only hold its current; the lower of the two where there is no such step.
+    private static double AboveTheStep(OwnSource source, Func<double, double> amperes, double low, double high)
+    {
+        if (!source.OnlyHolds(amperes(low), 1) || source.OnlyHolds(amperes(high), 1))
+        {
+            return low;
+        }
+
+        for (int i = 0; i < Halvings; i++)
+        {
+            double middle = 0.5 * (low + high);
+            (low, high) = source.OnlyHolds(amperes(middle), 1) ? (middle, high) : (low, middle);
+        }
+
+        return high;
     }
 }

@@ -110,6 +110,9 @@ internal sealed class OwnSource
         return Math.Min(free, held);
     }
 
+    /// <summary>Whether a current is one that it, or a part in series, only holds: its voltage is then what the load leaves of it.</summary>
+    public bool OnlyHolds(double amperes, double share) => parts.Length == 0 ? amperes > held * share : !parallel && Array.Exists(parts, part => part.OnlyHolds(amperes, share));
+
     /// <summary>Whether any of its protections acts at a current, even if the others carry on.</summary>
     public bool AnyTrips(SupplyLevel level, double amperes, double share) => parts.Length == 0
         ? amperes > trips * share

@@ -89,9 +89,16 @@ internal sealed partial class Referee
             {
                 return new(Say.MustFail, point.Amperes, 0, point.Exists ? $"disconnects, {level}" : $"no operating point, {level}");
             }
+
+            // A load that takes just the limit leaves the voltage up; one that would take more lies on the step down from it, found by 48 halvings.
+            if (circuit.Source.OnlyHolds(point.Amperes, 1 - 1e-9) && point.Volts + point.Drop < 0.999 * circuit.Source.Volts(level, point.Amperes * (1 - 1e-9)))
+            {
+                return new(Say.MustFail, point.Amperes, 0, $"the supply only holds its current, {level}");
+            }
         }
 
-        bool sure = Levels.All(level => warm[(int)level].Exists && OwnLoop.Running(circuit, level, true, 1.1).Exists && !circuit.Source.AnyTrips(level, warm[(int)level].Amperes, 0.93));
+        bool sure = Levels.All(level => warm[(int)level].Exists && OwnLoop.Running(circuit, level, true, 1.1).Exists && !circuit.Source.AnyTrips(level, warm[(int)level].Amperes, 0.93)
+            && !circuit.Source.OnlyHolds(Math.Max(cool[(int)level].Amperes, warm[(int)level].Amperes), 0.93));
         return new(sure ? Say.MustPass : Say.CannotSay, 0, 0);
     }
 
