@@ -15,7 +15,6 @@ internal sealed partial class BranchState
     internal const double Rounding = 1e-9;
 
     private SegmentState[] stretches = null!;
-    private WireDuty duty;
     private double atFuse = double.NaN;
     private Known known;
 
@@ -192,30 +191,6 @@ internal sealed partial class BranchState
         return weakest;
     }
 
-    /// <summary>The worst of the three supply levels.</summary>
-    internal ref readonly WireDuty Duty
-    {
-        get
-        {
-            if ((known & Known.Duty) == 0)
-            {
-                Rate();
-                if (Solved is null)
-                {
-                    SolveDuty();
-                }
-                else
-                {
-                    duty = Solved.Duty;
-                }
-
-                known |= Known.Duty;
-            }
-
-            return ref duty;
-        }
-    }
-
     /// <summary>What fuses and limited supplies at its ends let through continuously, A, where that bounds the current instead of the source; else null.</summary>
     internal double? LetThroughAmperes { get; init; }
 
@@ -261,12 +236,6 @@ internal sealed partial class BranchState
         }
     }
 
-    /// <summary>The largest r.m.s. current, A; zero where the load has no operating point.</summary>
-    internal double HeatingAmperes => Duty.Exists ? Duty.HeatingAmperes : 0;
-
-    /// <summary>The current that heats a stretch in service, A.</summary>
-    internal double HeatingIn(int stretch) => Solved is null ? HeatingAmperes + stretches[stretch].OtherAmperes : Solved.Heating[stretch];
-
     /// <summary>What a check about one stretch calls it; null where there is only one.</summary>
     internal StretchName? NameOf(int stretch) => Several ? stretches[stretch].Name : null;
 
@@ -283,61 +252,5 @@ internal sealed partial class BranchState
         }
 
         known |= Known.Rated;
-    }
-
-    private void SolveDuty()
-    {
-        duty = new WireDuty { Exists = true, LeastLoadVolts = double.PositiveInfinity, Level = SupplyLevel.Nominal };
-        double ohms = FixedOhms, cubic = 0, melting = double.PositiveInfinity;
-        for (int i = 0; i < OwnCount; i++)
-        {
-            (double cool, double slope) = stretches[i].Law();
-            ohms += cool;
-            cubic += slope;
-            melting = Math.Min(melting, stretches[i].MeltingAmperes());
-        }
-
-        for (SupplyLevel level = SupplyLevel.Minimum; level <= SupplyLevel.Maximum && duty.Exists; level++)
-        {
-            LoopPoint point = LoopKernel.Solve(
-                Source.VoltsAt(level) - SharedVolts, Source.OhmsAt(level) + ohms, cubic, Load, LoadState.Running, Source.HeldAmperes, melting);
-            Take(level, point, ohms + (cubic * point.HeatingAmperes * point.HeatingAmperes));
-        }
-    }
-
-    private void Take(SupplyLevel level, in LoopPoint point, double pathOhms)
-    {
-        bool disconnects = Source.Action == LimitAction.Disconnects && point.Exists && point.Amperes > Source.LimitAmperes;
-
-        // A supply that holds its limit no longer holds its voltage: the load gets less than it is made for, though no part of the path is to blame.
-        bool collapses = point.Exists && point.Limited;
-        if (!point.Exists || disconnects || collapses)
-        {
-            double volts = Source.VoltsAt(level);
-            duty.Exists = false;
-            duty.Level = level;
-            duty.Reason = disconnects ? NoOperatingPoint.SourceDisconnects : collapses ? NoOperatingPoint.SourceLimit : point.Reason;
-            duty.LargestWatts = disconnects || collapses ? Source.LimitAmperes * point.Volts : point.LargestWatts;
-            duty.WantedWatts = Math.Max(Load.AmperesAt(volts, LoadState.Running) * volts, duty.LargestWatts * (1 + 1e-9));
-            return;
-        }
-
-        Greatest(ref duty.OnAmperes, ref duty.OnLevel, point.Amperes, level);
-        Greatest(ref duty.HeatingAmperes, ref duty.Level, point.HeatingAmperes, level);
-        Greatest(ref duty.DropVolts, ref duty.DropLevel, (point.Amperes * pathOhms) + SharedVolts, level);
-        if (point.Volts < duty.LeastLoadVolts)
-        {
-            duty.LeastLoadVolts = point.Volts;
-            duty.LeastLoadLevel = level;
-        }
-    }
-
-    private static void Greatest(ref double most, ref SupplyLevel at, double value, SupplyLevel level)
-    {
-        if (value > most)
-        {
-            most = value;
-            at = level;
-        }
     }
 }

@@ -100,28 +100,7 @@ internal sealed partial class HarnessBranches
     }
 
     // Whether current can come from a source to a node without passing a fuse.
-    private bool ReachesSource(int node)
-    {
-        HashSet<int> terminals = [.. Harness.SourceArray.Select(s => Harness.NodeIndex(s.Positive))], seen = [node];
-        Queue<int> waiting = new([node]);
-        while (waiting.Count > 0)
-        {
-            int at = waiting.Dequeue();
-            if (terminals.Contains(at))
-            {
-                return true;
-            }
-
-            for (int k = 0; k < Harness.BranchArray.Length; k++)
-            {
-                bool here = duty.Graph.From[k] == at || duty.Graph.To[k] == at;
-                if (here && Harness.BranchArray[k] is not HarnessFuse && !duty.Open.Contains(k) && seen.Add(duty.Graph.Other(k, at)))
-                {
-                    waiting.Enqueue(duty.Graph.Other(k, at));
-                }
-            }
-        }
-
-        return false;
-    }
+    private bool ReachesSource(int node) => duty.Graph
+        .Reached(node, k => Harness.BranchArray[k] is not HarnessFuse)
+        .Overlaps(Harness.SourceArray.Select(s => Harness.NodeIndex(s.Positive)));
 }

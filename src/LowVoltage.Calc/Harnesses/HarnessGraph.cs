@@ -50,6 +50,26 @@ internal sealed class HarnessGraph
     /// <summary>The branches at a node, without those that are interrupted.</summary>
     internal IReadOnlyList<int> At(int node) => at[node] ?? (IReadOnlyList<int>)[];
 
+    /// <summary>The nodes that can be reached from one through branches of a kind that are not interrupted, that one included.</summary>
+    internal HashSet<int> Reached(int node, Func<int, bool> passes)
+    {
+        HashSet<int> reached = [node];
+        Queue<int> next = new([node]);
+        while (next.Count > 0)
+        {
+            int here = next.Dequeue();
+            foreach (int k in At(here))
+            {
+                if (passes(k) && reached.Add(Other(k, here)))
+                {
+                    next.Enqueue(Other(k, here));
+                }
+            }
+        }
+
+        return reached;
+    }
+
     /// <summary>The way from a node to what feeds it: its branches in that order, the node where it ends, and at what.</summary>
     internal FeedWay WayFrom(int node)
     {

@@ -17,7 +17,7 @@ internal static class SupplyReach
             return true;
         }
 
-        HashSet<int> reached = Reached(duty, harness.NodeIndex(harness.LoadArray[load].Positive));
+        HashSet<int> reached = duty.Graph.Reached(harness.NodeIndex(harness.LoadArray[load].Positive), _ => true);
         bool any = false;
         for (int k = 0; k < harness.SourceArray.Length; k++)
         {
@@ -46,25 +46,5 @@ internal static class SupplyReach
 
         double volts = source.Numbers.VoltsAt(state.Level), amperes = state.SourceAmperes[k];
         return amperes >= source.Numbers.HeldAmperes * (1 - Fallen) && state.VoltsOfSource(k) < (volts * (1 - Fallen)) - (source.Numbers.OhmsAt(state.Level) * amperes);
-    }
-
-    private static HashSet<int> Reached(CaseDuty duty, int node)
-    {
-        HashSet<int> reached = [node], gone = [.. duty.Open];
-        Queue<int> next = new([node]);
-        while (next.Count > 0)
-        {
-            int at = next.Dequeue();
-            foreach (int k in duty.Harness.Graph.At(at))
-            {
-                int other = duty.Harness.Graph.Other(k, at);
-                if (!gone.Contains(k) && reached.Add(other))
-                {
-                    next.Enqueue(other);
-                }
-            }
-        }
-
-        return reached;
     }
 }
