@@ -87,6 +87,7 @@ public sealed partial class CircuitRequirements
     /// <summary>
     /// Resistance of the supply lead between the source's terminals and this circuit's fuse, out and back. Zero says that the fuse
     /// sits on the terminal; <c>null</c> says that it is not known, and leaves the breaking capacity undetermined where it matters.
+    /// Where <see cref="UpstreamProtection"/> states wires of the lead that have more at 20 °C, theirs counts for the drop and for a fault at the far end.
     /// </summary>
     public ElectricResistance? Upstream
     {
@@ -155,6 +156,9 @@ public sealed partial class CircuitRequirements
     internal double FeedMeters => feedMeters;
 
     internal double? UpstreamOhms => upstreamOhms;
+
+    /// <summary>Resistance of the supply lead that this circuit's current meets, out and back: what is stated, or what the wires stated behind its devices have, if that is more.</summary>
+    internal double CountedLeadOhms => Math.Max(upstreamOhms ?? 0, Calc.UpstreamProtection.KnownOhms(protection));
 
     internal double? FuseDistanceMeters => fuseDistanceMeters;
 

@@ -9,7 +9,7 @@ namespace LowVoltage.Calc;
 
 /// <summary>The practice of a field: which wires and fuses to choose from, how a wire is rated, what may be lost, how a fuse is loaded.</summary>
 /// <remarks>
-/// Four presets; each value carries its source or says that it is common practice. A variation is a copy with changes:
+/// Five presets; each value carries its source or says that it is common practice. A variation is a copy with changes:
 /// <c>new DesignRules(DesignRules.RoadVehicle) { DropLimit = DropLimit.Percent(2) }</c>. Immutable.
 /// </remarks>
 public sealed partial class DesignRules

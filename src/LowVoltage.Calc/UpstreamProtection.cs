@@ -13,6 +13,9 @@ namespace LowVoltage.Calc;
 /// </remarks>
 public sealed class UpstreamProtection
 {
+    // A standard's own temperature for its resistances.
+    internal const double StatedCelsius = 20;
+
     private UpstreamProtection(FuseRating rating) => Rating = rating;
 
     private UpstreamProtection(UpstreamProtection basis)
@@ -154,6 +157,18 @@ public sealed class UpstreamProtection
         }
 
         return row;
+    }
+
+    /// <summary>Resistance from the source to the end of the last lead, as far as it is stated; of wires, at 20 °C, at which the standards state it.</summary>
+    internal static double KnownOhms(UpstreamProtection[] row)
+    {
+        double known = 0;
+        foreach (UpstreamProtection device in row)
+        {
+            known = Math.Max(known, device.UpstreamOhms ?? 0) + (device.Lead?.OhmsAt(StatedCelsius) ?? 0);
+        }
+
+        return known;
     }
 
     /// <summary>The device in words: <c>63 A gG fuse-link (IEC 60269-1 gG)</c>.</summary>

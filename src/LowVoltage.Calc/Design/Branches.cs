@@ -79,7 +79,7 @@ internal static class Branches
     /// <summary>A path, supply lead included, each stretch with the temperature model that its rating gives: the circuit that the checks are about.</summary>
     internal static CircuitPath Rated(CircuitRequirements asked, BranchState at, CircuitPath path)
     {
-        if (asked.UpstreamOhms is > 0 and double ohms)
+        if (asked.CountedLeadOhms is > 0 and double ohms)
         {
             path = path.WithFeedJoints(Joint.Create("supply lead", ElectricResistance.FromOhms(ohms)));
         }
@@ -127,7 +127,7 @@ internal static class Branches
             sharedWires += stretches[i].OhmsAt(stretches[i].HotCelsius(others));
         }
 
-        double fixedOhms = jointOhms + (asked.UpstreamOhms ?? 0) + stated;
+        double fixedOhms = jointOhms + asked.CountedLeadOhms + stated;
         return new BranchState
         {
             Source = asked.Source.Numbers,

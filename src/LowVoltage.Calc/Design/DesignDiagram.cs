@@ -26,7 +26,7 @@ internal static class DesignDiagram
     private static IEnumerable<DiagramPart> Feed(CircuitDesign design)
     {
         CircuitRequirements asked = design.Requirements;
-        if (asked.UpstreamOhms is > 0 and { } ohms)
+        if (asked.CountedLeadOhms is > 0 and double ohms)
         {
             yield return new DiagramPart(DiagramSymbol.Wire, "supply lead", MilliOhms(ohms));
         }

@@ -79,7 +79,7 @@ internal sealed class DesignSheet
         LoadSymbols load = LoadGivens();
         PathSteps.Givens(board, path);
         board.Given("way back", Words((design.Existing?.Return ?? asked.Return).Kind));
-        if (asked.UpstreamOhms is null)
+        if (asked.UpstreamOhms is null && asked.CountedLeadOhms <= 0)
         {
             board.Given("supply lead from the source to the fuse", "not stated, counted as nothing");
         }

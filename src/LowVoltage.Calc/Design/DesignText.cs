@@ -83,9 +83,19 @@ internal static class DesignText
         yield return joints.Count == 0
             ? "No joints were stated: crimps, connectors, switches and the fuse itself add to the drop."
             : $"Joints {Accept.Text(joints.Sum(joint => joint.Ohms) * 1000)} mΩ in all.";
-        yield return asked.UpstreamOhms is { } ohms
-            ? $"Supply lead to the fuse {Accept.Text(ohms * 1000)} mΩ, out and back. {(at.Supply.Length == 0 ? "This fuse does not protect it." : "What stands before it protects it.")}"
-            : "The supply lead to the fuse was not stated; it is counted as nothing for the drop.";
+        yield return Lead(asked, at);
+    }
+
+    private static string Lead(CircuitRequirements asked, BranchState at)
+    {
+        string protects = at.Supply.Length == 0 ? "This fuse does not protect it." : "What stands before it protects it.", counted = Accept.Short(asked.CountedLeadOhms * 1000);
+        return asked.UpstreamOhms is not { } ohms
+            ? asked.CountedLeadOhms > 0
+                ? $"The supply lead to the fuse was not stated as a whole; what is stated of it has {counted} mΩ, which counts for the drop. {protects}"
+                : "The supply lead to the fuse was not stated; it is counted as nothing for the drop."
+            : asked.CountedLeadOhms > ohms * (1 + BranchState.Rounding)
+                ? $"Supply lead to the fuse {Accept.Text(ohms * 1000)} mΩ, out and back; its wires as stated have {counted} mΩ, which counts for the drop. {protects}"
+                : $"Supply lead to the fuse {Accept.Text(ohms * 1000)} mΩ, out and back. {protects}";
     }
 
     private static IEnumerable<string> SupplyAssumptions(BranchState at)

@@ -7,9 +7,6 @@ namespace LowVoltage.Calc.Design;
 /// <summary>Lays out what protects the supply lead: each device with the lead behind it as a branch of its own.</summary>
 internal static class SupplyStages
 {
-    // A standard's own temperature for its resistances.
-    private const double StatedCelsius = 20;
-
     internal static SupplyStage[] Of(CircuitRequirements asked, DesignRules rules)
     {
         UpstreamProtection[] row = asked.ProtectionArray;
@@ -40,7 +37,7 @@ internal static class SupplyStages
         };
 
         // What is stated of the lead beyond its wire, holders and joints say, counts; it warms up with nothing.
-        double known = (device.UpstreamOhms ?? 0) + (device.Lead?.OhmsAt(StatedCelsius) ?? 0);
+        double known = (device.UpstreamOhms ?? 0) + (device.Lead?.OhmsAt(UpstreamProtection.StatedCelsius) ?? 0);
         BranchState at = Branches.ForLead(lead, rules, device.Lead, Math.Max(0, (endOhms ?? 0) - known), before);
         at.SetFuse(device.Rating);
         return new SupplyStage

@@ -74,7 +74,7 @@ public sealed partial class HarnessBuilder
             (at, before) = (to, ohms);
         }
 
-        return Resist("supply lead", at, "panel", (requirements.UpstreamOhms ?? before) - before);
+        return Resist("supply lead", at, "panel", Math.Max(requirements.CountedLeadOhms, before) - before);
     }
 
     private string Resist(string id, string from, string to, double ohms)

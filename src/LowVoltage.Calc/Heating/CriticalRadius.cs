@@ -10,7 +10,7 @@ namespace LowVoltage.Calc.Heating;
 /// <code>r = k/h = 1/(ρT·h)</code>
 /// <para><b>Symbols.</b> k: thermal conductivity of the insulation; ρT = 1/k its thermal resistivity. h: heat-transfer coefficient of the
 /// surface, convection and radiation together, taken as constant.</para>
-/// <para>With some 15 W/(m²·K) in still air and PVC the critical radius is 13 mm: every wire of a low-voltage job is thinner, so its
+/// <para>With some 15 W/(m²·K) in still air and PVC the critical radius is 13 mm: nearly every wire of a low-voltage job is thinner, so its
 /// insulation cools it. Since h falls as the wire grows, the wall that carries the most current is a little thinner than this formula says;
 /// compare <see cref="HeatBalance.CurrentFor"/> for two walls when it matters.</para>
 /// </remarks>

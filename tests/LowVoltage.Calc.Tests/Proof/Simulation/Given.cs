@@ -160,5 +160,8 @@ internal sealed record CaseGiven(SourceGiven Source, LoadGiven Load, double Feed
     /// <summary>Resistance up to the fuse that protects the wire, where it is stated: of an unfused circuit the nearest main fuse.</summary>
     public double? AtFuseOhms => Unfused && Mains.Length > 0 ? Mains[^1].Before : UpstreamOhms;
 
+    /// <summary>A piece of another case's supply lead, as a circuit of its own.</summary>
+    public bool IsLead { get; init; }
+
     public bool IsVerification => Fitted is not null || Unfused;
 }

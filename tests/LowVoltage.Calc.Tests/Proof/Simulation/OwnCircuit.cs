@@ -78,7 +78,7 @@ internal sealed class OwnCircuit
         FeedCount = feed.Length;
         OtherAmperes = back.Others;
         SharedOhms = back.Type == BackType.SharedOhms ? back.Ohms : 0;
-        FixedOhms = given.JointOhms + (given.UpstreamOhms ?? 0) + back.Ohms;
+        FixedOhms = given.JointOhms + OwnSupply.LeadOhms(given) + back.Ohms;
     }
 
     public CaseGiven Given { get; }

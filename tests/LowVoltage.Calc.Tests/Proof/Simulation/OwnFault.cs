@@ -43,7 +43,7 @@ internal static class OwnFault
 
         pieces.AddRange(circuit.Stretches.Skip(circuit.FeedCount).Select(s => Cut(s, along, heating)));
         double chassis = circuit.Given.Back.Type == BackType.Chassis ? circuit.Given.Back.Ohms * along : 0, joints = along < 1 ? 0 : circuit.Given.JointOhms;
-        return Run(circuit, level, [.. pieces], (circuit.Given.UpstreamOhms ?? 0) + joints + chassis, circuit.SharedOhms * along);
+        return Run(circuit, level, [.. pieces], LeadOhms(circuit, level) + joints + chassis, circuit.SharedOhms * along);
     }
 
     /// <summary>A fault in one of several parallel wires: fed directly through its near part, and through its sisters and its far part.</summary>
@@ -53,8 +53,12 @@ internal static class OwnFault
         Piece[] before = [.. circuit.Stretches.Take(stretch).Select(s => Cut(s, 1, heating))];
         Piece near = Cut(own, share, heating) with { Wires = 1 }, far = Cut(own, 1 - share, heating) with { Wires = 1 };
         Piece sisters = Cut(own, 1, heating) with { Wires = own.Parallel - 1 };
-        return Run(circuit, level, before, circuit.Given.UpstreamOhms ?? 0, 0, [near, far, sisters]);
+        return Run(circuit, level, before, LeadOhms(circuit, level), 0, [near, far, sisters]);
     }
+
+    // Wires of the lead may have less than their standard's largest resistance, or more than was stated of the whole: the least current goes through the more of both.
+    private static double LeadOhms(OwnCircuit circuit, SupplyLevel level) =>
+        level == SupplyLevel.Minimum ? OwnSupply.LeadOhms(circuit.Given) : circuit.Given.UpstreamOhms ?? 0;
 
     private static Piece Cut(OwnStretch s, double share, double heating) => new()
     {

@@ -33,12 +33,29 @@ internal static class OwnSupply
 
     private static double? End(CaseGiven given, int index) => index + 1 < given.Mains.Length ? given.Mains[index + 1].Before : given.UpstreamOhms;
 
+    /// <summary>What the current of the circuit meets of the lead: as stated, or what its wires have, if that is more.</summary>
+    public static double LeadOhms(CaseGiven given)
+    {
+        double known = 0;
+        foreach (MainGiven main in given.IsLead ? [] : given.Mains)
+        {
+            known = Math.Max(known, main.Before ?? 0) + (main.Feed.Length > 0 ? WireOhms(given, main) : 0);
+        }
+
+        return Math.Max(given.UpstreamOhms ?? 0, known);
+    }
+
+    private static double WireOhms(CaseGiven given, MainGiven main)
+    {
+        StretchGiven[] home = main.Back.Type == BackType.Wire && main.Feed.Length > 0 ? [main.Feed[0] with { Meters = main.Back.Meters }] : main.Back.Stretches;
+        return main.Feed.Concat(home).Sum(s => new OwnWire(s.Conductor.Value, given.Insulation.Value, given.WallMillimeters).OhmsAt(Warm) * s.Meters / s.Parallel) + main.Back.Ohms;
+    }
+
     public static OwnCircuit Lead(CaseGiven given, int index)
     {
         MainGiven main = given.Mains[index];
         double? end = End(given, index);
-        StretchGiven[] home = main.Back.Type == BackType.Wire && main.Feed.Length > 0 ? [main.Feed[0] with { Meters = main.Back.Meters }] : main.Back.Stretches;
-        double wire = main.Feed.Concat(home).Sum(s => new OwnWire(s.Conductor.Value, given.Insulation.Value, given.WallMillimeters).OhmsAt(Warm) * s.Meters / s.Parallel) + main.Back.Ohms;
+        double wire = WireOhms(given, main);
         CaseGiven lead = given with
         {
             Laid = main.Feed,
@@ -48,6 +65,7 @@ internal static class OwnSupply
             Load = new LoadGiven(LoadType.Current, main.Fuse.Value.Current.Amperes * given.Rules.Loading),
             Fitted = main.Fuse,
             Unfused = false,
+            IsLead = true,
             Wire = null,
             Mains = [.. given.Mains.Take(index)],
         };

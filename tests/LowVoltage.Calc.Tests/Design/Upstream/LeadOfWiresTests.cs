@@ -1,0 +1,83 @@
+using LowVoltage.Calc.Checks;
+using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Harnesses;
+using LowVoltage.Calc.Quantities;
+using static LowVoltage.Calc.Tests.Design.Ask;
+using static LowVoltage.Calc.Tests.Design.Upstream.Mains;
+
+namespace LowVoltage.Calc.Tests.Design.Upstream;
+
+/// <summary>A supply lead that is stated by its wires: they carry the circuit's current too.</summary>
+public class LeadOfWiresTests
+{
+    // 2 × 8 m of 16 mm², largest resistance 1.16 Ω/km at 20 °C (ISO 6722-1): 18.56 mΩ.
+    private const double WiresOhms = 16 * 0.00116;
+
+    /// <summary>A lead of wires, the whole not stated: counted as nothing, the drop passed with 0.28 V more than it had said.</summary>
+    [Fact]
+    public void DropOfALeadOfWires_WholeNotStated_Counts()
+    {
+        CircuitRequirements asked = Pump(null);
+        CircuitDesign found = CircuitDesigner.Verify(asked, RoadVehicle(6), Blade(20), DesignRules.RoadVehicle);
+        CircuitDesign stated = CircuitDesigner.Verify(asked.WithUpstream(MilliOhm(1000 * WiresOhms)), RoadVehicle(6), Blade(20), DesignRules.RoadVehicle);
+
+        Assert.Equal(CheckOutcome.Fail, found.Of(CheckKind.VoltageDrop).Outcome);
+        Near(stated.Of(CheckKind.VoltageDrop).Value!.Value, found.Of(CheckKind.VoltageDrop).Value, 1e-9);
+        Assert.Contains("The supply lead to the fuse was not stated as a whole; what is stated of it has 18.56 mΩ, which counts for the drop. What stands before it protects it.", found.Assumptions);
+    }
+
+    [Fact]
+    public void WiresWithMoreThanTheWholeLead_CountForTheDrop()
+    {
+        CircuitDesign found = CircuitDesigner.Verify(Pump(5), RoadVehicle(6), Blade(20), DesignRules.RoadVehicle);
+        CircuitDesign without = CircuitDesigner.Verify(Pump(5).WithUpstreamProtection(), RoadVehicle(6), Blade(20), DesignRules.RoadVehicle);
+
+        Near(15 * (WiresOhms - 0.005), found.Of(CheckKind.VoltageDrop).Value - without.Of(CheckKind.VoltageDrop).Value, 1e-6);
+        Assert.Contains("Supply lead to the fuse 5 mΩ, out and back; its wires as stated have 18.56 mΩ, which counts for the drop. What stands before it protects it.", found.Assumptions);
+    }
+
+    [Fact]
+    public void WiresWithLessThanTheWholeLead_LeaveItAsStated()
+    {
+        CircuitDesign found = CircuitDesigner.Verify(Pump(30), RoadVehicle(6), Blade(20), DesignRules.RoadVehicle);
+        CircuitDesign without = CircuitDesigner.Verify(Pump(30).WithUpstreamProtection(), RoadVehicle(6), Blade(20), DesignRules.RoadVehicle);
+
+        Assert.Equal(without.Of(CheckKind.VoltageDrop).Value, found.Of(CheckKind.VoltageDrop).Value);
+        Assert.Contains("Supply lead to the fuse 30 mΩ, out and back. What stands before it protects it.", found.Assumptions);
+    }
+
+    /// <summary>What a fuse must break goes by the least that the lead may have: less than the standard's largest, so nothing where the whole is not stated.</summary>
+    [Fact]
+    public void ProspectiveCurrent_WholeNotStated_IsThatOfTheTerminals() =>
+        Near(
+            ProspectiveCurrent.AtSource(LeadAcid()).Greatest!.Value.Amperes,
+            CircuitDesigner.Verify(Pump(null), RoadVehicle(6), Gg(20), DesignRules.RoadVehicle).Of(CheckKind.BreakingCapacity).Value,
+            1e-9);
+
+    [Fact]
+    public void LeadsInARow_AddUp()
+    {
+        CircuitRequirements asked = Pump(null).WithUpstreamProtection(
+            OnTerminal(Gg(63), 16, 8), UpstreamProtection.Fuse(Gg(40)).WithUpstream(MilliOhm(20)).WithLead(Lead(16, 4)));
+        CircuitDesign found = CircuitDesigner.Verify(asked, RoadVehicle(6), Blade(20), DesignRules.RoadVehicle);
+        CircuitDesign plain = CircuitDesigner.Verify(Pump(0).WithUpstreamProtection(), RoadVehicle(6), Blade(20), DesignRules.RoadVehicle);
+
+        // 20 mΩ before the second device, which is more than the first lead's wires, and 8 m of 16 mm² behind it.
+        Near(15 * (0.020 + (WiresOhms / 2)), found.Of(CheckKind.VoltageDrop).Value - plain.Of(CheckKind.VoltageDrop).Value, 1e-6);
+    }
+
+    [Fact]
+    public void AsAHarness_LosesAsMuch()
+    {
+        CircuitRequirements asked = Pump(null);
+        CircuitDesign circuit = CircuitDesigner.Verify(asked, RoadVehicle(6), Blade(20), DesignRules.RoadVehicle);
+        HarnessVerification harness = HarnessDesigner.Verify(
+            HarnessBuilder.FromCircuit(asked, Blade(20), DesignRules.RoadVehicle, Segment.Create(RoadVehicle(6), M(2))).Build());
+
+        Near(circuit.Of(CheckKind.VoltageDrop).Value!.Value, harness.Find(CheckKind.VoltageDrop, "load")!.Value.Result.Value, 1e-9);
+    }
+
+    // A pump of 15 A, 2 m away, behind 8 m of lead.
+    private static CircuitRequirements Pump(double? upstreamMilliOhms) =>
+        Circuit(Load.ConstantCurrent(A(15)), LeadAcid(), feed: 2, upstreamMilliOhms: upstreamMilliOhms).WithUpstreamProtection(OnTerminal(Gg(63), 16, 8));
+}
