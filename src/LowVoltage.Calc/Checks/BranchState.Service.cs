@@ -67,4 +67,20 @@ internal sealed partial class BranchState
 
         known |= Known.Service;
     }
+
+    /// <summary>Largest drop that is left with a wire of no resistance: that of supply lead, joints, and a return that is no wire of the candidate's; infinite where the load does not get its current even so.</summary>
+    internal double FixedDropVolts
+    {
+        get
+        {
+            double most = 0;
+            for (SupplyLevel level = SupplyLevel.Minimum; level <= SupplyLevel.Maximum; level++)
+            {
+                LoopPoint point = LoopKernel.Solve(Source.VoltsAt(level) - SharedVolts, Source.OhmsAt(level) + FixedOhms, 0, Load, LoadState.Running, Source.HeldAmperes);
+                most = Math.Max(most, point.Exists ? (point.Amperes * FixedOhms) + SharedVolts : double.PositiveInfinity);
+            }
+
+            return most;
+        }
+    }
 }

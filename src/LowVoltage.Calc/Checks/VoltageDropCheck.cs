@@ -39,6 +39,8 @@ internal sealed class VoltageDropCheck()
 
     internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
         ? "State the drop that this circuit may have."
+        : at.FixedDropVolts > result.Limit
+        ? "No wire is thick enough: what was stated beside it (supply lead, joints, return) loses more than is allowed. Use a better supply lead and better joints, a higher supply voltage, or allow more drop."
         : "Shorten the run, use a larger wire, better joints and a better supply lead, a higher supply voltage, or allow more drop.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)

@@ -206,7 +206,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
             double own = run.Failed > 0 ? run.Worst.Tightness : 0;
             if (bad < least || (bad == least && own > tightness + Nearness))
             {
-                (size, least, tightness) = (i, bad, own);
+                (size, least, tightness) = (i, bad, Reach(run));
             }
         }
 
@@ -231,6 +231,14 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         return best;
     }
 
+    // How near, more being nearer. Where what was stated beside the wire loses more than is allowed, no size cures the drop: one that keeps to the allowance by itself, and fails nothing else that
+    // a size cures, is not nearer for being larger.
+    private double Reach(in CheckRun run) => run.Curable == 1 && IsEnough() ? double.PositiveInfinity : run.Failed > 0 ? run.Worst.Tightness : 0;
+
+    private bool IsEnough() =>
+        limited && at.Duty.Exists && at.DropLimit.TryVolts(at.Source.NominalVolts, at.Intermittent, out double most) && at.FixedDropVolts > most
+        && at.Duty.OnAmperes * (at.HotPathOhms - at.FixedOhms) <= most;
+
     private (int Bad, double Tightness, FuseRating? Fuse) Ask(Conductor size)
     {
         at.SetFuse(null);
@@ -238,7 +246,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         CheckRun run = default;
         run.AskWire(at);
         FuseRating? fuse = at.Duty.Exists ? NearestFuse(run, out run) : null;
-        return (Weight(run), run.Failed > 0 ? run.Worst.Tightness : 0, fuse);
+        return (Weight(run), Reach(run), fuse);
     }
 
     // A load that gets nothing, or a wire that is not rated, is further away than any number of limits that are passed by a little.

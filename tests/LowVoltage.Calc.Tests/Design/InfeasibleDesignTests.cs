@@ -119,7 +119,7 @@ public class InfeasibleDesignTests
     [Fact]
     public void Series_TooSmall_NamesWhatStoppedTheLargest()
     {
-        CircuitDesign design = Nothing(Circuit(Load.ConstantCurrent(A(300)), feed: 2, insulation: InsulationMaterial.CrossLinkedPolyethylene, conductors: 8), DesignRules.SmallCraft, CheckKind.VoltageDrop, "use a larger wire");
+        CircuitDesign design = Nothing(Circuit(Load.ConstantCurrent(A(300)), feed: 2, insulation: InsulationMaterial.CrossLinkedPolyethylene, conductors: 8), DesignRules.SmallCraft, CheckKind.VoltageDrop, "No wire is thick enough");
 
         // The largest comes nearest; each smaller one says what stopped it.
         Assert.Equal(DesignRules.SmallCraft.Conductors.Conductors.Count - 1, design.Rejected.Count);

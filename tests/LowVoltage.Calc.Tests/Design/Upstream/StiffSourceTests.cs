@@ -57,7 +57,7 @@ public class StiffSourceTests
         Assert.Equal((200, 0), (passes, open));
     }
 
-    /// <summary>The wire is that of the same circuit without the main fuse, in every random case of the proof; a lead with more resistance than was stated of it is one of that resistance.</summary>
+    /// <summary>The wire is that of the same circuit without the main fuse, in every random case of the proof; what the wires of its lead lose beyond what was stated is a joint there.</summary>
     [Fact]
     public void MainFuse_Stated_NeverTakesTheWireOutOfTheAnswer()
     {
@@ -69,8 +69,7 @@ public class StiffSourceTests
             {
                 stated++;
                 DesignRules rules = Library.Rules(given.Rules);
-                double lead = OwnSupply.LeadOhms(given);
-                CaseGiven plain = given with { Mains = [], UpstreamOhms = lead > (given.UpstreamOhms ?? 0) ? lead : given.UpstreamOhms };
+                CaseGiven plain = given with { Mains = [], JointOhms = given.JointOhms + OwnSupply.LeadOhms(given) - (given.UpstreamOhms ?? 0) };
                 CircuitDesign with = CircuitDesigner.Design(Library.Requirements(given), rules), without = CircuitDesigner.Design(Library.Requirements(plain), rules);
                 Assert.NotNull(with.Wire);
                 Assert.Equal(without.Fuse is null, with.Fuse is null);
