@@ -83,18 +83,21 @@ public sealed class UpstreamProtection
     /// <remarks>A voltage or breaking capacity that is too small for the circuit is a failed check, not an exception.</remarks>
     /// <exception cref="ArgumentNullException">The name is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <exception cref="ArgumentException">The curve opens the device below its rating.</exception>
     public static UpstreamProtection Device(
         string name, ElectricCurrent rating, ElectricPotential? voltageRating, ElectricCurrent? breakingCapacity, TimeCurrentCurve? curve = null)
     {
         _ = name ?? throw new ArgumentNullException(nameof(name));
         double? volts = voltageRating is { } voltage ? Accept.Volts(voltage, nameof(voltageRating)) : null;
         double? breaking = breakingCapacity is { } capacity ? Accept.Amperes(capacity, nameof(breakingCapacity)) : null;
+        double amperes = Accept.Amperes(rating, nameof(rating));
+        FuseSeriesCheck.Carries(curve, amperes, nameof(curve), nameof(curve));
         FuseSeries series = FuseSeries.Create(new FuseSeriesDefinition
         {
             Name = "as stated",
             Kind = name,
             Reference = Reference.CommonPractice("values of the device as the caller states them"),
-            Ratings = [ElectricCurrent.FromAmperes(Accept.Amperes(rating, nameof(rating)))],
+            Ratings = [ElectricCurrent.FromAmperes(amperes)],
             VoltageRating = volts is { } v ? ElectricPotential.FromVolts(v) : null,
             VoltageBasis = volts is null ? RatingBasis.NotStated : RatingBasis.DirectCurrent,
             BreakingCapacity = breaking is { } a ? ElectricCurrent.FromAmperes(a) : null,

@@ -8,7 +8,7 @@ namespace LowVoltage.Calc.Ampacity;
 
 /// <summary>A published ampacity table: allowed continuous currents (current ratings, how many amps a wire carries) by conductor size or gauge and insulation temperature rating.</summary>
 /// <remarks>
-/// <para>A size that is not in the table is refused; sizes are never interpolated. Between two insulation columns the lower one
+/// <para>A size that is not in the table is refused: the table interpolates no sizes. Between two insulation columns the lower one
 /// is used, which is the safer, and the result says so. Below the lowest and above the highest column the table has no answer:
 /// <see cref="TryColumnAtMost(Temperature, out Temperature)"/> tells which column a better insulation may safely be read from.</para>
 /// <para>The published ones are members of the types named after their source; <see cref="Create"/> makes a table of the caller's. Immutable and thread-safe.</para>

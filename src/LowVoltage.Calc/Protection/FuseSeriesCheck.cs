@@ -27,7 +27,24 @@ internal static class FuseSeriesCheck
                 nameof(definition));
         }
 
-        return Rising(definition);
+        double[] amperes = Rising(definition);
+        for (int i = 0; i < amperes.Length && definition.Curves is not null; i++)
+        {
+            Carries(definition.Curves[i], amperes[i], $"{nameof(definition.Curves)}[{Accept.Text(i)}] of {definition.Name}", nameof(definition));
+        }
+
+        return amperes;
+    }
+
+    /// <summary>A device carries its rating: a curve by which it opens below that belongs to another one, and would pass for holding a load that opens it.</summary>
+    internal static void Carries(TimeCurrentCurve? curve, double rating, string what, string name)
+    {
+        double opens = curve is null ? double.PositiveInfinity : Math.Min(curve.FusingAmperes, curve.LeastLine?.FirstX ?? double.PositiveInfinity);
+        if (opens < rating * (1 - 1e-9))
+        {
+            throw new ArgumentException(
+                $"{what} opens the device of {Accept.Text(rating)} A at {Accept.Text(opens)} A; accepted is a curve that begins at the rating or above it.", name);
+        }
     }
 
     private static double[] Rising(FuseSeriesDefinition definition)

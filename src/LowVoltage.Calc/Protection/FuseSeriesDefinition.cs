@@ -65,7 +65,7 @@ public sealed class FuseSeriesDefinition
     /// <summary>How the fuses carry less of their rating in hotter air; null when not known.</summary>
     public AmbientRerating? Rerating { get; init; }
 
-    /// <summary>A curve for each rating, in the order of the ratings, for those who have their maker's; null entries where there is none. Goes before <see cref="Limits"/>.</summary>
+    /// <summary>A curve for each rating, in the order of the ratings, for those who have their maker's; null entries where there is none. Goes before <see cref="Limits"/>. A curve begins at its rating or above it: what opens below its rating is another device's.</summary>
     public IReadOnlyList<TimeCurrentCurve?>? Curves { get; init; }
 
     /// <summary>The breaking capacity is at least this multiple of the rated current (IEC 60127: ten); zero when it does not depend on it.</summary>

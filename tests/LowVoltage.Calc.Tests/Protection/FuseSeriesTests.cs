@@ -168,6 +168,26 @@ public class FuseSeriesTests
         Assert.Same(Source, series.BreakingCapacityReference);
     }
 
+    /// <summary>A 40 A fuse by whose own curve 7 A open it within 100 s passed for carrying 7.9 A.</summary>
+    [Fact]
+    public void Create_CurveThatOpensBelowItsRating_IsRefused()
+    {
+        TimeCurrentPoint at(double amperes, double seconds) => TimeCurrentPoint.Create(A(amperes), Duration.FromSeconds(seconds));
+        FuseSeries create(TimeCurrentCurve curve) => FuseSeries.Create(new() { Name = "x", Kind = "f", Reference = Source, Ratings = [A(2), A(40)], Curves = [null, curve] });
+        TimeCurrentCurve opens = TimeCurrentCurve.Create([], [at(7, 100), at(50, 0.05)]), mayOpen = TimeCurrentCurve.Create([at(39, 0.04)], [at(60, 100), at(200, 0.05)]);
+
+        Assert.StartsWith(
+            "Curves[1] of x opens the device of 40 A at 7 A; accepted is a curve that begins at the rating or above it.",
+            Assert.Throws<ArgumentException>("definition", () => create(opens)).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("40 A at 39 A", Assert.Throws<ArgumentException>("definition", () => create(mayOpen)).Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "curve opens the device of 40 A at 7 A",
+            Assert.Throws<ArgumentException>("curve", () => UpstreamProtection.Device("breaker", A(40), null, null, opens)).Message,
+            StringComparison.Ordinal);
+        Assert.Equal(40, create(TimeCurrentCurve.Create([], [at(40, 100), at(50, 0.05)])).Ratings[1].Current.Amperes);
+    }
+
     [Fact]
     public void Create_FromBadData_IsRefused()
     {
