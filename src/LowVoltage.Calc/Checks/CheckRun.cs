@@ -23,6 +23,9 @@ internal struct CheckRun
     /// <summary>The failed check with the least margin of those that another size or rating could cure; meaningful when there is one.</summary>
     internal CheckResult WorstCurable { get; private set; }
 
+    /// <summary>The failed check with the least margin of all but the voltage drop; meaningful when there is one.</summary>
+    internal CheckResult WorstBesideDrop { get; private set; }
+
     /// <summary>The first that is undetermined; meaningful when there is one.</summary>
     internal CheckResult FirstUndetermined { get; private set; }
 
@@ -104,6 +107,11 @@ internal struct CheckRun
         {
             Worst = Failed == 0 || result.IsTighterThan(Worst) ? result : Worst;
             Failed++;
+            if (!ReferenceEquals(check, CheckKind.VoltageDrop))
+            {
+                WorstBesideDrop = WorstBesideDrop.Outcome != CheckOutcome.Fail || result.IsTighterThan(WorstBesideDrop) ? result : WorstBesideDrop;
+            }
+
             if (check.IsCuredBySize(at))
             {
                 WorstCurable = Curable == 1 || result.IsTighterThan(WorstCurable) ? result : WorstCurable;

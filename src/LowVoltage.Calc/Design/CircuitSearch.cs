@@ -25,6 +25,8 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     // More than checks can fail.
     private const int NotRated = 100;
 
+    private bool? lost;
+
     private readonly bool limited = at.DropLimit.TryVolts(at.Source.NominalVolts, at.Intermittent, out double _);
 
     /// <summary>What the search found.</summary>
@@ -81,7 +83,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
 
         // A little less resistance than the coolest, so that rounding cannot decide.
         conductorOhms *= 1 - BranchState.Rounding;
-        double most = limited && at.DropLimit.TryVolts(at.Source.NominalVolts, at.Intermittent, out double volts) ? volts : double.PositiveInfinity;
+        double most = AllowedVolts;
         return IsOutAt(SupplyLevel.Minimum, conductorOhms, most) || IsOutAt(SupplyLevel.Maximum, conductorOhms, most);
     }
 
@@ -197,16 +199,16 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
             at.SetFuse(null);
             at.SetCandidate(sizes[i]);
             CheckRun run = default;
-            if (!run.ComesNearer(at, ofFuse: false, least, tightness + Nearness))
+            if (!run.ComesNearer(at, ofFuse: false, least, DropIsLost && !double.IsPositiveInfinity(tightness) ? double.NegativeInfinity : tightness + Nearness))
             {
                 continue;
             }
 
             int bad = Weight(run);
-            double own = run.Failed > 0 ? run.Worst.Tightness : 0;
+            double own = Reach(run);
             if (bad < least || (bad == least && own > tightness + Nearness))
             {
-                (size, least, tightness) = (i, bad, Reach(run));
+                (size, least, tightness) = (i, bad, own);
             }
         }
 
@@ -231,13 +233,22 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         return best;
     }
 
-    // How near, more being nearer. Where what was stated beside the wire loses more than is allowed, no size cures the drop: one that keeps to the allowance by itself, and fails nothing else that
-    // a size cures, is not nearer for being larger.
-    private double Reach(in CheckRun run) => run.Curable == 1 && IsEnough() ? double.PositiveInfinity : run.Failed > 0 ? run.Worst.Tightness : 0;
+    /// <summary>Whether what was stated beside the wire loses more than is allowed, so that no size cures the drop.</summary>
+    private bool DropIsLost => lost ??= limited && at.FixedDropVolts > AllowedVolts;
 
-    private bool IsEnough() =>
-        limited && at.Duty.Exists && at.DropLimit.TryVolts(at.Source.NominalVolts, at.Intermittent, out double most) && at.FixedDropVolts > most
-        && at.Duty.OnAmperes * (at.HotPathOhms - at.FixedOhms) <= most;
+    private double AllowedVolts => at.DropLimit.TryVolts(at.Source.NominalVolts, at.Intermittent, out double volts) ? volts : double.PositiveInfinity;
+
+    // How near, more being nearer. Of a drop that is lost only the wire's own part counts, as far as that is beyond the allowance by itself, and the worst of the other failures.
+    private double Reach(in CheckRun run)
+    {
+        if (!DropIsLost || !at.Duty.Exists)
+        {
+            return run.Failed > 0 ? run.Worst.Tightness : 0;
+        }
+
+        double left = 1 - (at.Duty.OnAmperes * (at.HotPathOhms - at.FixedOhms) / AllowedVolts);
+        return Math.Min(left < 0 ? left : double.PositiveInfinity, run.Failed > 1 ? run.WorstBesideDrop.Tightness : double.PositiveInfinity);
+    }
 
     private (int Bad, double Tightness, FuseRating? Fuse) Ask(Conductor size)
     {

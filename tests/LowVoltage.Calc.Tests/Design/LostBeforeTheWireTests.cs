@@ -32,6 +32,24 @@ public class LostBeforeTheWireTests
         Assert.InRange(design.Of(CheckKind.VoltageDrop).Value!.Value - (60 * upstreamMilliOhms / 1000), 0.2, 0.36);
     }
 
+    /// <summary>The start of a large lamp fails beside the drop, whatever the size, and more copper lets only more of it through.</summary>
+    [Theory]
+    [InlineData(20, false)]
+    [InlineData(30, false)]
+    [InlineData(20, true)]
+    [InlineData(30, true)]
+    public void LeadLosesMoreThanIsAllowedAndTheStartFails_WireDoesNotGrow(double upstreamMilliOhms, bool withMain)
+    {
+        DesignRules rules = new(DesignRules.RoadVehicle) { Fuses = Upstream.Mains.HighBreakingBlades };
+        CircuitRequirements asked = Large(upstreamMilliOhms);
+        asked = withMain ? asked.WithUpstreamProtection(Upstream.Mains.OnTerminal(Upstream.Mains.Gg(63), 35, 1)) : asked;
+        CircuitDesign design = CircuitDesigner.Design(asked, rules), alone = CircuitDesigner.Design(Large(0), rules);
+
+        Assert.Equal(CheckOutcome.Fail, design.Of(CheckKind.VoltageDrop).Outcome);
+        Assert.Equal(CheckOutcome.Fail, design.Of(CheckKind.InrushHeld).Outcome);
+        Assert.True(design.Wire.Area.SquareMillimeters <= 1.3 * alone.Wire.Area.SquareMillimeters, $"{design} against {alone}");
+    }
+
     [Fact]
     public void LeadLosesAllButALittle_WireStillGrows()
     {
@@ -39,6 +57,9 @@ public class LostBeforeTheWireTests
         Assert.Equal(CheckOutcome.Pass, design.Of(CheckKind.VoltageDrop).Outcome);
         Assert.True(design.Wire.Area > alone.Wire.Area);
     }
+
+    private static CircuitRequirements Large(double upstreamMilliOhms) => Circuit(
+        Load.Lamp(W(420), V(12)), Source.BehindResistance(V(12), MilliOhm(4)), feed: 2.5, insulation: InsulationMaterial.CrossLinkedPolyethylene, upstreamMilliOhms: upstreamMilliOhms);
 
     // 60 A over 2.5 m each way; of 12 V 3 % are allowed.
     private static CircuitRequirements Lamp(double upstreamMilliOhms) => Circuit(
