@@ -92,7 +92,7 @@ internal static class DesignText
         return asked.UpstreamOhms is not { } ohms
             ? asked.CountedLeadOhms > 0
                 ? $"The supply lead to the fuse was not stated as a whole; what is stated of it has {counted} mΩ, which counts for the drop. {protects}"
-                : "The supply lead to the fuse was not stated; it is counted as nothing for the drop."
+                : "The supply lead to the fuse was not stated; it is counted as nothing, for the drop and for the short circuit at the far end."
             : asked.CountedLeadOhms > ohms * (1 + BranchState.Rounding)
                 ? $"Supply lead to the fuse {Accept.Text(ohms * 1000)} mΩ, out and back; its wires as stated have {counted} mΩ, which counts for the drop. {protects}"
                 : $"Supply lead to the fuse {Accept.Text(ohms * 1000)} mΩ, out and back. {protects}";
