@@ -49,15 +49,20 @@ internal sealed class Coordinator([PersistentState("study", Coordinator.Storage)
 
     public async Task Start(StudySpec spec)
     {
-        if (now.Spec is null || now.IsStopped)
+        bool isNew = now.Spec is null || now.IsStopped;
+        if (isNew)
         {
             (now.Spec, now.IsStopped) = (spec, false);
             now.Done = now.Done.Length == 0 ? new bool[spec.Pieces] : now.Done;
             changed = true;
-            await Save();
         }
 
+        // The cores work while the first write is under way; whoever asked for the start waits for it.
         await Go();
+        if (isNew)
+        {
+            await Save();
+        }
     }
 
     public Task<StudyProgress> Progress() => Task.FromResult(new StudyProgress(keptCount, now.Done.Length, redone, failure, silos));
@@ -102,8 +107,8 @@ internal sealed class Coordinator([PersistentState("study", Coordinator.Storage)
 
         _ = this.RegisterGrainTimer(SaveQuietly, new GrainTimerCreationOptions { DueTime = SaveEvery, Period = SaveEvery, Interleave = true, KeepAlive = true });
         _ = this.RegisterGrainTimer(CountSilos, new GrainTimerCreationOptions { DueTime = TimeSpan.Zero, Period = CountSilosEvery, Interleave = true });
-        await CountSilos();
         HandOut();
+        await CountSilos();
     }
 
     private void HandOut()

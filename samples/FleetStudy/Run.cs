@@ -11,6 +11,7 @@ internal sealed class Run(Options options, TextWriter output, TextWriter notes, 
     private readonly Stopwatch sinceLast = new();
     private TimeSpan longestPause;
     private TimeSpan? workTime;
+    private TimeSpan processorBefore;
     private bool toldOfKept;
     private int studied;
     private StudyProgress? last;
@@ -36,11 +37,13 @@ internal sealed class Run(Options options, TextWriter output, TextWriter notes, 
         }
 
         Stopwatch watch = Stopwatch.StartNew();
+        processorBefore = ProcessorTime;
         Tally tally = options.IsPlain ? await Watched(told => Task.FromResult(PlainRun.Go(spec, told, stop))) : await Clustered(watch);
         double seconds = (workTime ?? watch.Elapsed).TotalSeconds;
+        TimeSpan processor = ProcessorTime - processorBefore;
         study.Report(spec, tally, output);
         double share = options.IsPlain ? 1 : (double)studied / spec.Pieces;
-        notes.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{spec.Variants * share:0} variants in {seconds:0.00} s, {spec.Variants * share / seconds:0} a second{(options.IsPlain ? "" : $"; longest pause {longestPause.TotalSeconds:0.0} s")}."));
+        notes.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{spec.Variants * share:0} variants in {seconds:0.00} s, {spec.Variants * share / seconds:0} a second{(options.IsPlain ? "" : $"; longest pause {longestPause.TotalSeconds:0.0} s")}{(options.Silos > 1 ? "" : $"; {processor.TotalSeconds:0.00} s of the processor")}."));
         return tally.Failed > 0 ? Program.SomethingFails : tally.Undetermined + tally.BadCount > 0 ? Program.SomethingUndetermined : Program.AllPass;
     }
 
@@ -53,9 +56,20 @@ internal sealed class Run(Options options, TextWriter output, TextWriter notes, 
         // The start of the cluster is told apart from its work.
         notes.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Ready after {watch.Elapsed.TotalSeconds:0.0} s."));
         watch.Restart();
+        processorBefore = ProcessorTime;
         Tally tally = await Watched(told => new Follower(session.Grains, options.Spec, progress => Told(progress, told), session.Watch).Go(stop));
         workTime = watch.Elapsed;
         return tally;
+    }
+
+    // Of this process: what other work on the machine takes is not in it.
+    private static TimeSpan ProcessorTime
+    {
+        get
+        {
+            using Process own = Process.GetCurrentProcess();
+            return own.TotalProcessorTime;
+        }
     }
 
     private async Task<int> TakePart()
