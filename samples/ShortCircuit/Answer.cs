@@ -60,7 +60,7 @@ internal sealed record Answer(string Question, Meaning Meaning, string Sentence)
         string why = scene.Path.ProspectiveCurrent < scene.Fuse.Curve.FusingCurrent
             ? $"{Amperes(scene.Path.ProspectiveCurrent)} is less than {fusing}"
             : $"as the wire warms, the current falls to {Amperes(scene.Ending.SettledCurrent!.Value)}, less than {fusing}";
-        return $"It need not: {why}. The short circuit can stay: the wire settles at {Celsius(scene.Cooled.SteadyTemperature!.Value)} "
+        return $"It need not: {why}. The short circuit can stay: the wire settles with {Amperes(scene.Ending.SettledCurrent!.Value)} at {Celsius(scene.Cooled.SteadyTemperature!.Value)} "
             + $"(continuous limit of its insulation {Celsius(scene.Wire.Insulation.ContinuousLimit)}), and the place of the fault gets hot too.";
     }
 
@@ -91,7 +91,7 @@ internal sealed record Answer(string Question, Meaning Meaning, string Sentence)
 
     private static string Seconds(Duration time) => time.Seconds < 1 ? $"{Figures(time.Milliseconds)} ms" : $"{Figures(time.Seconds)} s";
 
-    private static string Amperes(ElectricCurrent current) => $"{current.Amperes.ToString("G4", CultureInfo.InvariantCulture)} A";
+    private static string Amperes(ElectricCurrent current) => $"{Story.Text(current.Amperes)} A";
 
     private static string Celsius(Temperature temperature) => $"{temperature.DegreesCelsius.ToString("0", CultureInfo.InvariantCulture)} °C";
 

@@ -18,8 +18,8 @@ internal static class Story
     {
         output.WriteLine(Scene.Caution);
         output.WriteLine();
-        output.WriteLine($"{scene.Wire}, {Text(scene.Length.Meters)} m in the loop, starting at {Text(scene.Initial.DegreesCelsius)} °C in still air");
-        output.WriteLine($"{Text(scene.Path.Voltage.Volts)} V behind {Text(scene.Path.FixedResistance.Milliohms)} mΩ, {scene.Fuse}");
+        output.WriteLine($"{scene.Wire}, {Given(scene.Length.Meters)} m in the loop, starting at {Given(scene.Initial.DegreesCelsius)} °C in still air");
+        output.WriteLine($"{Given(scene.Path.Voltage.Volts)} V behind {Given(scene.Path.FixedResistance.Milliohms)} mΩ, {scene.Fuse}");
         output.WriteLine($"Prospective current {Text(scene.Path.ProspectiveCurrent.Amperes)} A");
         output.WriteLine();
         output.WriteLine(scene.Ending.Lasts
@@ -36,7 +36,7 @@ internal static class Story
 
         output.WriteLine();
         Meaning worst = Answer.Worst(answers);
-        output.WriteLine("Verdict: " + worst switch { Meaning.Protected => "protected", Meaning.NotProtected => "NOT PROTECTED", _ => "undetermined, which is no yes" });
+        output.WriteLine("Verdict: " + worst switch { Meaning.Protected => "protected", Meaning.NotProtected => "NOT PROTECTED", _ => "undetermined: not a pass" });
         return worst;
     }
 
@@ -102,5 +102,9 @@ internal static class Story
     private static string Three(double value) =>
         value.ToString(value switch { 0 or >= 100 => "0", >= 10 => "0.0", _ => "0.00" }, CultureInfo.InvariantCulture);
 
-    private static string Text(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
+    // What was asked, with every digit.
+    private static string Given(double value) => value.ToString("0.###############", CultureInfo.InvariantCulture);
+
+    /// <summary>A result: four figures, and all of a whole number.</summary>
+    internal static string Text(double value) => value.ToString(Math.Abs(value) >= 1000 ? "0" : "G4", CultureInfo.InvariantCulture);
 }

@@ -23,8 +23,11 @@ internal static class ApprovedText
     internal static string Digest(string text) => Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16].ToLowerInvariant();
 
     /// <summary>All approved files whose names begin so, one after the other.</summary>
-    internal static string Read(string beginning) =>
-        string.Concat(Directory.GetFiles(Folder, beginning + "*").Where(file => !file.Contains(Received, StringComparison.Ordinal)).Order(StringComparer.Ordinal).Select(File.ReadAllText));
+    internal static string Read(string beginning) => string.Concat(Names(beginning).Select(name => File.ReadAllText(Path.Combine(Folder, name))));
+
+    /// <summary>The names of the approved files that begin so.</summary>
+    internal static IEnumerable<string> Names(string beginning) =>
+        Directory.GetFiles(Folder, beginning + "*").Where(file => !file.Contains(Received, StringComparison.Ordinal)).Select(file => Path.GetFileName(file)!).Order(StringComparer.Ordinal);
 
     // No tool is opened to show a difference. Several processes run the same tests side by side when mutants are tried: each has its own received file.
     private static void Settings(ShouldMatchConfigurationBuilder settings, string name) => settings

@@ -21,11 +21,23 @@ internal sealed partial class News
     /// <summary>The digest of the text and below it the lines that are new.</summary>
     internal string WithDigest(string text) => $"whole: {ApprovedText.Digest(text)}\n{Of(text)}".TrimEnd() + "\n";
 
-    /// <summary>The same for texts that differ alone in their numbers with units and indices, in what they quote, in the level of supply, and in what was answered before an arrow.</summary>
-    internal static string Alike(string line) => Levels().Replace(Numbers().Replace(Answers().Replace(line.Trim(), ""), "#"), "");
+    /// <summary>The same for texts that differ alone in their numbers with units and indices, in what they quote, in the conductor or fuse that they name, in the level of supply, and in what was answered before an arrow.</summary>
+    internal static string Alike(string line) =>
+        Indices().Replace(Levels().Replace(Fuses().Replace(Conductors().Replace(Numbers().Replace(Answers().Replace(line.Trim(), ""), "#"), "conductor"), "fuse"), ""), "");
 
     [GeneratedRegex(@"""[^""]*""|[-−]?\d[\d.,]*(E[+-]?\d+)?( ?([mkMµ]?(V|A|Ω|W|m|s|h|F|J|Wh|Ah|K)|mm²|mm|°C|°F|%|ft|in|cmil|kcmil|AWG|SAE|mΩ/m|Ω/km|Ω/m)(?![\w·/²]))?")]
     private static partial Regex Numbers();
+
+    // After the numbers: "2 × 16 mm² class 5 copper", "aircraft wire size 20".
+    [GeneratedRegex("(# × )?(# ((class #|stranded|solid|road-vehicle|vehicle-gauge|tinned|copper-clad) )*(copper|aluminium)|aircraft wire size #)")]
+    private static partial Regex Conductors();
+
+    [GeneratedRegex(@"# ([\p{L}-]+ ){0,3}fuse(-link)? \([^()]*\)")]
+    private static partial Regex Fuses();
+
+    // What numbers leave behind a symbol: D_w2, R′_20,2.
+    [GeneratedRegex(@"(?<=[\p{L}′])_?#")]
+    private static partial Regex Indices();
 
     [GeneratedRegex(@"^.* -> ")]
     private static partial Regex Answers();

@@ -24,8 +24,8 @@ internal sealed class CatalogueNode(string text, IReadOnlyList<CatalogueNode>? p
         return this;
     }
 
-    /// <summary>The member with what stands for all that it holds.</summary>
-    internal string WithDigest => $"{name} {ApprovedText.Digest(Whole)[..8]}";
+    /// <summary>What stands for all that the members hold.</summary>
+    internal static string Digest(IEnumerable<CatalogueNode> members) => ApprovedText.Digest(string.Join('\n', members.Select(member => member.Whole)))[..8];
 
     /// <summary>What it says in words that nothing before it says; where two differ in their numbers alone, they are alike.</summary>
     internal void Write(StringBuilder all, HashSet<string> known)

@@ -10,7 +10,7 @@ namespace LowVoltage.Calc.Tests.Conventions;
 
 /// <summary>Everything that the library carries, tables, series, rules, materials, with its sources, as text: a shipped value or a source never changes unnoticed.</summary>
 /// <remarks>
-/// A digest stands for all the values of a member: whether they are right is tested against published tables in Validation. What is said in words, names, sources and notes, is written once.
+/// A digest stands for all the values of a type: whether they are right is tested against published tables in Validation. What is said in words, names, sources and notes, is written once.
 /// To renew after a change that is meant: <c>bash .ci/approve</c>, read the difference, commit it, and note it in the changelog under "Reference data".
 /// </remarks>
 public class CatalogueTests
@@ -35,12 +35,12 @@ public class CatalogueTests
     // The schemas of documents, and the mistakes of students.
     private static bool WithFilesOfTheirOwn(Type type) => type.Namespace == "LowVoltage.Calc.Documents" || type == typeof(Mistake);
 
-    // A type: its members with their digests, below them what they say in words.
+    // A type with the digest of all its members, below it what they say in words.
     private static void Write(StringBuilder all, HashSet<string> known, string type, CatalogueNode[] members)
     {
         if (members.Length > 0)
         {
-            all.Append("## ").Append(type).Append('\n').Append(string.Join(", ", members.Select(member => member.WithDigest))).Append('\n');
+            all.Append("## ").Append(type).Append(' ').Append(CatalogueNode.Digest(members)).Append('\n');
             Array.ForEach(members, member => member.Write(all, known));
         }
     }

@@ -148,9 +148,9 @@ public class DesignSnapshotTests
             .Append("governed by: ").Append(design.Governing.Kind).Append('\n');
         foreach (CheckResult check in design.Checks)
         {
-            // Place and note where the sentence does not say them already.
-            string said = check.ToString();
-            all.Append("- ").Append(said).Append(" |").AppendJoin(" |", new[] { check.Where, check.Level.ToString(), check.Note }.OfType<string>().Where(part => part.Length > 0 && !said.Contains(part, StringComparison.Ordinal)).Select(part => " " + part)).Append('\n');
+            // Place, level and note on lines of their own: each is read once, not with every check that it may stand beside.
+            all.Append("- ").Append(check.Where.Length > 0 ? check.ToString().Replace(", " + check.Where, "", StringComparison.Ordinal) : check.ToString()).Append('\n')
+                .Append("  ").Append(check.Where).Append("\n  ").Append(check.Level).Append("\n  ").Append(check.Note).Append('\n');
         }
 
         // What holds for every circuit is read elsewhere.

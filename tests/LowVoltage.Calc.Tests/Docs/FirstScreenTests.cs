@@ -22,6 +22,9 @@ public class FirstScreenTests
     }
 
     [Theory, MemberData(nameof(HowTos))]
+    public void HowTo_AnswersInOneSentence(string page) => Assert.DoesNotMatch(@"[.!?]\s+\S", Paragraphs(page)[2]["**Answer.** ".Length..]);
+
+    [Theory, MemberData(nameof(HowTos))]
     public void HowTo_ShowsCodeAndWhatItPrints(string page)
     {
         string text = DocsFolder.Read(Path.Combine(DocsFolder.Docs, page));

@@ -103,4 +103,15 @@ public sealed class CircuitScheduleDialectTests : ScheduleRunner
     }
 
     private static string WithoutHeading(string output) => output[output.IndexOf("\n\n", StringComparison.Ordinal)..];
+
+    [Fact]
+    public void Run_QuotedDecimalCommasBetweenCommas_AreReadWhereAskedAndRefusedElse()
+    {
+        string path = Written("circuit,load_A,feed_m,ambient_degC,cold_cranking_A,supply_lead_mOhm\nLamp,\"2,1\",\"3,5\",40,600,12\n");
+
+        Assert.Contains("line 2, load_A: expected a number with a decimal point, such as 2.5; found '2,1'.", Unwrapped(Run(path).Output), StringComparison.Ordinal);
+        (int code, string output, _) = Run(path, "--decimal", "comma");
+        Assert.Equal(0, code);
+        Assert.Contains("2.10 A", output, StringComparison.Ordinal);
+    }
 }

@@ -156,6 +156,32 @@ public sealed class CircuitScheduleOutputTests : ScheduleRunner
     }
 
     [Fact]
+    public void Html_Page_IsTheSameBytesEachTimeAndEndsNoElementThatHtmlWantsClosed()
+    {
+        string[] pages = [Path.Combine(Folder, "one.html"), Path.Combine(Folder, "two.html")];
+        Assert.All(pages, page => Run(Faults, "--html", page));
+        string text = File.ReadAllText(pages[0]);
+
+        Assert.Equal(File.ReadAllBytes(pages[0]), File.ReadAllBytes(pages[1]));
+        Assert.StartsWith("<!DOCTYPE html>\n<html lang=\"en\">\n", text, StringComparison.Ordinal);
+        Assert.EndsWith("</html>\n", text, StringComparison.Ordinal);
+        Assert.DoesNotContain('\r', text);
+        Assert.Contains("tr > :last-child", text, StringComparison.Ordinal);
+        Assert.Equal(["br", "meta"], System.Text.RegularExpressions.Regex.Matches(text, "<([a-z0-9]+)[^>]*/>").Select(match => match.Groups[1].Value).Distinct().Order());
+    }
+
+    [Theory]
+    [InlineData("Lamp\u0001 & <co>", "Lamp\uFFFD & <co>")]
+    [InlineData("Lamp \U0001F4A1\uFFFE", "Lamp \U0001F4A1\uFFFD")]
+    public void Html_CellWithWhatNoPageMayHold_IsWrittenWithTheSignForIt(string circuit, string expected)
+    {
+        string path = Path.Combine(Folder, "page.html");
+        Run(FileOf(With(("circuit", circuit))), "--html", path);
+
+        Assert.Equal(expected, Page(path).Descendants("tbody").Descendants("th").Single().Value);
+    }
+
+    [Fact]
     public void Run_ManyRows_KeepTheOrderOfTheFile()
     {
         Dictionary<string, string>[] rows = [.. Enumerable.Range(0, 1500).Select(i => With(("circuit", $"No. {i}"), ("feed_m", i % 7 == 0 ? "bad" : "2")))];

@@ -95,12 +95,30 @@ public sealed class ShortCircuitTests : IDisposable
     [InlineData(1, "Can the fuse break this current? NO.", "--volts", "58")]
     [InlineData(1, "Is the fuse made for this voltage? NO.", "--volts", "60", "--milliohms", "100")]
     [InlineData(1, "the wire can melt", "--awg", "30", "--fuse", "40", "--meters", "0.2")]
-    [InlineData(3, "Verdict: undetermined, which is no yes", "--fuse", "2")]
+    [InlineData(3, "Verdict: undetermined: not a pass", "--fuse", "2")]
     public void Run_Verdict_IsTheExitCode(int code, string expected, params string[] args)
     {
         (int found, string output, string error) = Run(args);
         Assert.Equal((code, ""), (found, error));
         Assert.Contains(expected, output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Run_NumbersOfAnySize_AreReadableAndWhatWasAskedIsNotRounded()
+    {
+        string output = Run("--volts", "48.12345", "--milliohms", "1", "--awg", "4/0", "--meters", "0.00025", "--fuse", "40").Output;
+        Assert.Contains("4/0 AWG stranded copper, PVC (70 °C), 0.00025 m in the loop", output, StringComparison.Ordinal);
+        Assert.Contains("48.12345 V behind 1 mΩ", output, StringComparison.Ordinal);
+        Assert.Matches("Prospective current [0-9]{5} A\n", output);
+        Assert.DoesNotMatch("[0-9]E[+-]", output[..output.IndexOf("Does the fuse protect", StringComparison.Ordinal)]);
+    }
+
+    [Fact]
+    public void Run_WireThatSettles_SaysWithWhichCurrent()
+    {
+        // 12.6 V over 8.3 mΩ and 2 m of 40 AWG, some 1.8 A at first; the wire warms until its own resistance holds the current down.
+        string output = Run("--awg", "40", "--fuse", "40").Output;
+        Assert.Matches(@"the wire\s+settles\s+with\s+1\.3[0-9]+\s+A\s+at\s+1", output);
     }
 
     [Fact]

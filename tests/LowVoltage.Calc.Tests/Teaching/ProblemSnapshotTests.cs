@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using LowVoltage.Calc.Teaching;
+using LowVoltage.Calc.Tests.Working;
 
 namespace LowVoltage.Calc.Tests.Teaching;
 
@@ -123,7 +124,7 @@ public class ProblemSnapshotTests
 
     private static void Write(StringBuilder text, Problem problem)
     {
-        text.Append("### ").Append(Name(problem)).Append("\n\n").Append(problem.Statement).Append("\n\n");
+        text.Append("### ").Append(Name(problem)).Append("\n\n").Append(BySentences(problem.Statement)).Append("\n\n");
         foreach (ProblemGiven given in problem.Givens)
         {
             text.Append(given).Append(": ").Append(given.Meaning).Append('\n');
@@ -143,6 +144,9 @@ public class ProblemSnapshotTests
 
         text.Append(problem.Caution.Length > 0 ? $"caution: {problem.Caution}\n" : "").Append(problem.Difficulty == Difficulty.OneStep && problem.Diagram is { } diagram ? diagram.Description + "\n" : "");
         // The steps of every topic stand in the keys of the reviewed sheets, or here.
-        text.Append(problem.Form == ProblemForm.Numeric && problem.Difficulty != Difficulty.Design ? $"\n{problem.Solution.ToText().TrimEnd()}\n\n" : "\n");
+        text.Append(problem.Form == ProblemForm.Numeric && problem.Difficulty != Difficulty.Design ? $"\n{SolutionWords.Of(problem.Solution)}\n" : "\n");
     }
+
+    // A sentence a line: of those that many problems have, each is read once.
+    private static string BySentences(string statement) => statement.Replace(". ", ".\n", StringComparison.Ordinal).Replace("? ", "?\n", StringComparison.Ordinal);
 }

@@ -11,7 +11,7 @@ using LowVoltage.Calc.Working;
 namespace LowVoltage.Calc.Tests.Working;
 
 /// <summary>Every explanation of the library as text, each kind of step once, read by a person when it changes. Whether its numbers are right is tested elsewhere: see <see cref="ExplanationProperties"/>.</summary>
-/// <remarks>One file a subject holds, of each step, the lines that no subject before it has; a digest stands for every explanation in each of its forms. To renew after a change that is meant: <c>bash .ci/approve</c>.</remarks>
+/// <remarks>The first sheet of a design stands whole. One file a subject holds, of each step, the lines that no subject before it has, in words and symbols; a digest stands for every explanation in each of its forms. To renew after a change that is meant: <c>bash .ci/approve</c>.</remarks>
 public class ExplanationSnapshotTests
 {
     private const int Draw = 1;
@@ -25,6 +25,9 @@ public class ExplanationSnapshotTests
 
     [Theory, MemberData(nameof(Names))]
     public void Explanation_IsTheOneThatWasReviewed(string name) => ApprovedText.Check(name, Written.Value[name]);
+
+    [Fact]
+    public void ApprovedFiles_AreAllOfThisDay() => Assert.Equal(Written.Value.Keys.Order(StringComparer.Ordinal), ApprovedText.Names("explained-"));
 
     // File and text. The first whole sheet of a design comes first, so that it is read in one piece.
     private static Dictionary<string, string> Write()
@@ -44,9 +47,10 @@ public class ExplanationSnapshotTests
         {
             string text = solution.ToText();
             whole.Append(CultureInfo.InvariantCulture, $"{name} {ApprovedText.Digest(text + solution.ToMarkdown() + solution.ToHtml())[..8]}\n");
-            // What a design assumes and advises is read with the designs.
-            string shown = name.StartsWith("explained design", StringComparison.Ordinal) ? text[..text.IndexOf("\nAnswer:", StringComparison.Ordinal)] : text;
-            if (news.OfParagraphs(shown) is { Length: > 0 } steps)
+            // The first stands as it is printed; what a design assumes and advises is read with the designs.
+            string printed = files.Count == 0 ? news.OfParagraphs(text) : "";
+            string words = news.OfParagraphs(SolutionWords.Of(solution, name.StartsWith("explained design", StringComparison.Ordinal)));
+            if ((files.Count == 0 ? printed : words) is { Length: > 0 } steps)
             {
                 string file = File(name.Split(' ')[1] == "sheet" ? name : string.Join(" ", name.Split(' ').Take(2)));
                 files[file] = files.GetValueOrDefault(file) + steps.TrimEnd() + "\n\n";
