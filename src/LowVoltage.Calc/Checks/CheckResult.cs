@@ -105,7 +105,7 @@ public readonly struct CheckResult : IEquatable<CheckResult>
     internal StretchName? Stretch => stretch;
 
     /// <summary>Whether it is about one of several stretches.</summary>
-    internal bool IsOfSeveral => stretch is { IsOneOfSeveral: true };
+    internal bool IsOfSeveral => stretch is not null;
 
     /// <summary>Share of the limit that is left, for comparing: what failed without a number is as far beyond as can be told.</summary>
     internal double Tightness => Margin ?? (outcome == CheckOutcome.Fail ? -1 : outcome == CheckOutcome.Pass ? double.PositiveInfinity : 0);

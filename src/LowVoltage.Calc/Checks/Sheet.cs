@@ -6,11 +6,10 @@ using LowVoltage.Calc.Working;
 
 namespace LowVoltage.Calc.Checks;
 
-/// <summary>A calculation sheet in the making: the letters that the steps share, and the checks that are still to be written.</summary>
+/// <summary>A calculation sheet in the making: the letters that the steps share, and the checks, each written in its section.</summary>
 /// <remarks>One letter stands for one quantity on the whole sheet, and reads the same wherever it is met.</remarks>
 internal sealed partial class Sheet
 {
-    private readonly List<CheckResult> left;
     private readonly Dictionary<CheckKind, Symbol> values = [];
     private readonly Dictionary<CheckKind, Symbol> limits = [];
 
@@ -21,8 +20,7 @@ internal sealed partial class Sheet
         At = at;
         Supply = source;
         Path = path;
-        left = [.. results];
-        Results = [.. left];
+        Results = [.. results];
     }
 
     internal SolutionBuilder Board { get; }
@@ -83,24 +81,13 @@ internal sealed partial class Sheet
         }
     }
 
-    /// <summary>Writes what no section has written.</summary>
-    internal void Rest()
-    {
-        foreach (Check check in CheckKind.Catalogue)
-        {
-            Write(check);
-        }
-    }
-
     private void Write(Check check)
     {
-        if (Find(check) is not { } result || !left.Remove(result))
+        if (Find(check) is { } result)
         {
-            return;
+            check.Explain(this, result);
+            Compare(check, result);
         }
-
-        check.Explain(this, result);
-        Compare(check, result);
     }
 
     private void Compare(Check check, in CheckResult result)

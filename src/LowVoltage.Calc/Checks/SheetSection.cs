@@ -12,5 +12,4 @@ internal enum SheetSection : byte
     FarEnd,
     Overload,
     Supply,
-    Further,
 }

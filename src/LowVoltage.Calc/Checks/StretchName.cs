@@ -20,9 +20,6 @@ internal sealed class StretchName
         this.conductor = conductor;
     }
 
-    /// <summary>The one wire of a circuit that has no other.</summary>
-    internal static StretchName Only { get; } = new("wire", 0, 1, null);
-
     /// <summary>The feed, or feed and return alike, of a circuit whose return is something else.</summary>
     internal static StretchName Feed { get; } = new("feed", 0, 1, null);
 
@@ -31,9 +28,6 @@ internal sealed class StretchName
 
     /// <summary>The part of the circuit, or the name of the wire.</summary>
     internal string Part => part;
-
-    /// <summary>Whether it tells one stretch from others.</summary>
-    internal bool IsOneOfSeveral => !ReferenceEquals(this, Only);
 
     internal static StretchName Of(string part, Segment segment) => new(part, segment.Meters, segment.Parallel, segment.Conductor);
 

@@ -18,13 +18,11 @@ internal static class Branches
         ReturnPath back = asked.Return;
         int wires = asked.ParallelWires.Least;
         Site site = Main(asked, rules, OwnConductors(asked));
-        bool alike = back.Kind == ReturnKind.SameConductor;
-        bool several = back.Kind is ReturnKind.Segments or ReturnKind.SharedSegments;
-        bool apart = alike && wires > 1;
-        SegmentState[] stretches = new SegmentState[several ? back.Segments.Count + 1 : apart ? 2 : 1];
+        bool apart = back.Kind == ReturnKind.SameConductor && wires > 1;
+        SegmentState[] stretches = new SegmentState[apart ? 2 : back.Segments.Count + 1];
         stretches[0] = new SegmentState
         {
-            Meters = asked.FeedMeters + (alike && !apart ? back.Meters : 0), Parallel = wires, Site = site, Name = several || apart ? StretchName.Feed : StretchName.Only,
+            Meters = asked.FeedMeters + (apart ? 0 : back.Meters), Parallel = wires, Site = site, Name = StretchName.Feed,
         };
         for (int i = 1; i < stretches.Length; i++)
         {
@@ -146,8 +144,8 @@ internal static class Branches
             Starts = asked.CountedStarts,
             OwnFixedOhms = fixedOhms,
             FixedOhms = fixedOhms + sharedWires,
-            SharedVolts = (sharedWires + (back.IsShared ? stated : 0)) * others,
-            FixedSharedVolts = back.IsShared ? stated * others : 0,
+            SharedVolts = (sharedWires + stated) * others,
+            FixedSharedVolts = stated * others,
             Stretches = stretches,
             Supply = supply,
             OwnCount = own,

@@ -25,9 +25,9 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     // More than checks can fail.
     private const int NotRated = 100;
 
-    private bool? lost;
+    private readonly double mostDropVolts = at.DropLimit.TryVolts(at.Source.NominalVolts, at.Intermittent, out double volts) ? volts : double.PositiveInfinity;
 
-    private readonly bool limited = at.DropLimit.TryVolts(at.Source.NominalVolts, at.Intermittent, out double _);
+    private bool? lost;
 
     /// <summary>What the search found.</summary>
     internal readonly struct Choice
@@ -45,7 +45,6 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     {
         for (int i = 0; i < sizes.Count; i++)
         {
-            at.SetFuse(null);
             at.SetCandidate(sizes[i]);
             CheckTally run = default;
             if (!IsOutWhenCool() && run.WirePasses(at) && at.IsRated && at.Duty.Exists && FirstFuse(run) is { } fuse)
@@ -69,27 +68,21 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
             return true;
         }
 
-        double conductorOhms = 0;
         for (int i = 0; i < at.OwnCount; i++)
         {
-            ref readonly SegmentState s = ref at.Stretches[i];
-            if (s.Conductor.AreaSquareMillimeters < at.MinimumSquareMillimeters * (1 - BranchState.Rounding))
+            if (at.Stretches[i].Conductor.AreaSquareMillimeters < at.MinimumSquareMillimeters * (1 - BranchState.Rounding))
             {
                 return true;
             }
-
-            conductorOhms += s.OhmsAt(Math.Min(s.CoolCelsius, s.Site.AmbientCelsius));
         }
 
         // A little less resistance than the coolest, so that rounding cannot decide.
-        conductorOhms *= 1 - BranchState.Rounding;
-        double most = AllowedVolts;
-        return IsOutAt(SupplyLevel.Minimum, conductorOhms, most) || IsOutAt(SupplyLevel.Maximum, conductorOhms, most);
+        double ohms = at.CoolPathOhms * (1 - BranchState.Rounding);
+        return IsOutAt(SupplyLevel.Minimum, ohms) || IsOutAt(SupplyLevel.Maximum, ohms);
     }
 
-    private bool IsOutAt(SupplyLevel level, double conductorOhms, double mostDropVolts)
+    private bool IsOutAt(SupplyLevel level, double ohms)
     {
-        double ohms = at.FixedOhms + conductorOhms;
         LoopPoint point = LoopKernel.Solve(
             at.Source.VoltsAt(level) - at.SharedVolts, at.Source.OhmsAt(level) + ohms, 0, at.Load, LoadState.Running, at.Source.HeldAmperes);
         return point.Exists
@@ -177,7 +170,6 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     /// <summary>Why a size was not taken: the worst failure of the wire, else that of the fuse that came nearest on it, else what is undetermined.</summary>
     internal CheckResult WhyNot(Conductor size)
     {
-        at.SetFuse(null);
         at.SetCandidate(size);
         CheckRun run = default;
         run.AskWire(at);
@@ -196,7 +188,6 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
         double tightness = double.NegativeInfinity;
         for (int i = 0; i < sizes.Count; i++)
         {
-            at.SetFuse(null);
             at.SetCandidate(sizes[i]);
             CheckRun run = default;
             if (!run.ComesNearer(at, ofFuse: false, least, DropIsLost && !double.IsPositiveInfinity(tightness) ? double.NegativeInfinity : tightness + Nearness))
@@ -234,9 +225,7 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
     }
 
     /// <summary>Whether what was stated beside the wire loses more than is allowed, so that no size cures the drop.</summary>
-    private bool DropIsLost => lost ??= limited && at.FixedDropVolts > AllowedVolts;
-
-    private double AllowedVolts => at.DropLimit.TryVolts(at.Source.NominalVolts, at.Intermittent, out double volts) ? volts : double.PositiveInfinity;
+    private bool DropIsLost => lost ??= at.FixedDropVolts > mostDropVolts;
 
     // How near, more being nearer. Of a drop that is lost only the wire's own part counts, as far as that is beyond the allowance by itself, and the worst of the other failures.
     private double Reach(in CheckRun run)
@@ -246,13 +235,12 @@ internal sealed class CircuitSearch(BranchState at, IReadOnlyList<Conductor> siz
             return run.Failed > 0 ? run.Worst.Tightness : 0;
         }
 
-        double left = 1 - (at.Duty.OnAmperes * (at.HotPathOhms - at.FixedOhms) / AllowedVolts);
+        double left = 1 - (at.Duty.OnAmperes * (at.HotPathOhms - at.FixedOhms) / mostDropVolts);
         return Math.Min(left < 0 ? left : double.PositiveInfinity, run.Failed > 1 ? run.WorstBesideDrop.Tightness : double.PositiveInfinity);
     }
 
     private (int Bad, double Tightness, FuseRating? Fuse) Ask(Conductor size)
     {
-        at.SetFuse(null);
         at.SetCandidate(size);
         CheckRun run = default;
         run.AskWire(at);

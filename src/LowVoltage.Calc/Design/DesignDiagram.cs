@@ -65,7 +65,7 @@ internal static class DesignDiagram
         }
 
         bool shared = back.Kind == ReturnKind.SharedSegments;
-        Segment[] segments = back.Kind == ReturnKind.SameConductor ? [Segment.Create(design.Existing?.FeedArray[0].Conductor ?? design.Wire, UnitsNet.Length.FromMeters(back.Meters), design.Existing?.FeedArray[0].Parallel ?? design.Requirements.ParallelWires.Least)] : [.. back.Segments];
+        Segment[] segments = back.Kind == ReturnKind.SameConductor ? [Segment.Create(design.Wire, UnitsNet.Length.FromMeters(back.Meters), design.Existing?.FeedArray[0].Parallel ?? design.Requirements.ParallelWires.Least)] : [.. back.Segments];
         foreach (DiagramPart part in Wires(segments, shared))
         {
             yield return part;

@@ -45,8 +45,6 @@ internal sealed class DesignSheet
         board.Section("Current and temperature of the wire in service");
         sheet.Write(SheetSection.Service);
         Fused(sheet);
-        board.Section("Further checks");
-        sheet.Rest();
         Conclusion();
         Notes();
         return board.Build(design.ToString());
@@ -64,11 +62,8 @@ internal sealed class DesignSheet
         sheet.Write(SheetSection.FarEnd);
         board.Section("Overload");
         sheet.Write(SheetSection.Overload);
-        if (at.Supply.Length > 0)
-        {
-            board.Section(at.Supply.Length == 1 ? "The supply lead and its main fuse" : "The supply lead and what protects it");
-            sheet.Write(SheetSection.Supply);
-        }
+        board.Section(at.Supply.Length == 1 ? "The supply lead and its main fuse" : "The supply lead and what protects it");
+        sheet.Write(SheetSection.Supply);
     }
 
     private Sheet Givens()

@@ -66,7 +66,7 @@ internal readonly struct LimitProbe
             }
 
             undetermined += failed.Outcome == CheckOutcome.Undetermined ? 1 : 0;
-            rated |= failed.Outcome == CheckOutcome.Pass && ReferenceEquals(check, CheckKind.ContinuousCurrent);
+            rated = ReferenceEquals(check, CheckKind.ContinuousCurrent) ? failed.Outcome == CheckOutcome.Pass : rated;
         }
 
         failed = default;

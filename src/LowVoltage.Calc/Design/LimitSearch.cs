@@ -8,7 +8,6 @@ namespace LowVoltage.Calc.Design;
 internal static class LimitSearch
 {
     private const int Strides = 24;
-    private const int Halvings = 60;
 
     // The width at which the search for a whole number stops: its margins go by steps.
     private const double ACount = 0.5;
@@ -18,8 +17,8 @@ internal static class LimitSearch
 
     /// <summary>Searches from a value that passes towards one that need not.</summary>
     /// <param name="near">The easiest value.</param>
-    /// <param name="far">The hardest value.</param>
-    /// <param name="tolerance">Width at which to stop.</param>
+    /// <param name="far">The hardest value, above it.</param>
+    /// <param name="tolerance">Width at which to stop, far above the rounding of the values.</param>
     /// <param name="lay">The circuit at a value, laid out for the checks; it may be the same object each time.</param>
     /// <param name="design">The same with every answer written down.</param>
     /// <param name="make">The value as a quantity.</param>
@@ -83,8 +82,7 @@ internal static class LimitSearch
         return double.NaN;
     }
 
-    // Halving, which needs no shape of what it halves. Nearly all of its questions are answered beforehand: what lies on the good side of a value that holds holds, what lies on the bad side of one that
-    // does not does not.
+    // Halving, which needs no shape of what it halves. Nearly all of its questions are answered beforehand: what lies below a value that holds holds, what lies above one that does not does not.
     private static void Halve(ref double good, ref double bad, double tolerance, Func<double, BranchState> lay, int undetermined, in LimitProbe failed)
     {
         (double holds, double fails) = (good, bad);
@@ -93,11 +91,10 @@ internal static class LimitSearch
             Narrow(ref holds, ref fails, tolerance, lay, undetermined, failed);
         }
 
-        for (int i = 0; i < Halvings && Math.Abs(bad - good) > tolerance; i++)
+        while (bad - good > tolerance)
         {
             double middle = 0.5 * (good + bad);
-            bool known = bad > good ? middle <= holds || middle >= fails : middle >= holds || middle <= fails;
-            bool passes = known ? (bad > good ? middle <= holds : middle >= holds) : LimitProbe.Ask(lay(middle), undetermined).Holds;
+            bool passes = middle <= holds || (middle < fails && LimitProbe.Ask(lay(middle), undetermined).Holds);
             (good, bad) = passes ? (middle, bad) : (good, middle);
         }
     }
@@ -108,13 +105,13 @@ internal static class LimitSearch
     {
         Check? failing = failed.Failing;
         double below = failed.Margin, above = LimitProbe.MarginOf(lay(good), failing), near = Nearer * tolerance;
-        for (int i = 0; i < Halvings && Math.Abs(bad - good) > near; i++)
+        for (int i = 0; bad - good > near; i++)
         {
             double width = bad - good, share = above / (above - below);
             bool straight = above >= 0 && below < 0 && i % 3 != 2;
 
             // Not nearer to an end than half the width at which to stop: beyond the root the next closes the bracket.
-            double least = Math.Min(0.5, 0.45 * near / Math.Abs(width));
+            double least = 0.45 * near / width;
             double next = good + (width * (straight ? Math.Max(least, Math.Min(1 - least, share)) : 0.5));
             BranchState at = lay(next);
             LimitProbe probe = LimitProbe.Ask(at, undetermined);

@@ -92,7 +92,7 @@ public class CheckResultTests
 
         // By the stretch and by the note, too.
         CheckResult place = new(Kind("MechanicalMinimum"), 1, 1, CheckOutcome.Pass, Source, CheckSubject.At(StretchName.Feed));
-        Assert.NotEqual(place, new(Kind("MechanicalMinimum"), 1, 1, CheckOutcome.Pass, Source, CheckSubject.At(StretchName.Only)));
+        Assert.NotEqual(place, new(Kind("MechanicalMinimum"), 1, 1, CheckOutcome.Pass, Source, CheckSubject.At(StretchName.Return)));
         CheckResult note = new(Kind("OvercurrentProtection"), double.NaN, double.NaN, CheckOutcome.Undetermined, Source, CheckSubject.Of(1));
         Assert.NotEqual(note, new(Kind("OvercurrentProtection"), double.NaN, double.NaN, CheckOutcome.Undetermined, Source, CheckSubject.Of(0)));
         Assert.Equal(one.GetHashCode(), Of("VoltageDrop", 0.27, 0.36, true, SupplyLevel.Minimum).GetHashCode());

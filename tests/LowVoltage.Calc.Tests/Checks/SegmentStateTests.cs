@@ -114,7 +114,7 @@ public class SegmentStateTests
     private static SegmentState Of(Conductor conductor, int parallel = 1, ConductorTemperature? stated = null)
     {
         Site site = new Site(new Place { Ambient = C(30), LoadedConductors = 1 }, InsulationMaterial.PolyvinylChloride, null, 1, 12).RatedBy(AmpacityBasis.RoadVehicleTable);
-        SegmentState s = new() { Conductor = conductor, Meters = 3, Parallel = parallel, Stated = stated, Site = site, Name = StretchName.Only };
+        SegmentState s = new() { Conductor = conductor, Meters = 3, Parallel = parallel, Stated = stated, Site = site, Name = StretchName.Return };
         s.Rate();
         return s;
     }

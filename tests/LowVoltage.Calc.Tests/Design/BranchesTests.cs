@@ -3,6 +3,7 @@ using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Tests.Checks;
 using static LowVoltage.Calc.Tests.Design.Ask;
 
@@ -72,6 +73,37 @@ public class BranchesTests
         Assert.Equal([0.9, 0.5, 0.9], Enumerable.Range(0, 3).Select(i => Math.Round(at.Stretches[i].Site.WallMillimeters!.Value, 9)));
         Assert.Same(InsulationMaterial.CrossLinkedPolyethylene, at.Stretches[1].Site.Insulation);
         Assert.Equal([30.0, 30.0, 40.0], Enumerable.Range(0, 3).Select(i => at.Stretches[i].Site.AmbientCelsius));
+    }
+
+    [Fact]
+    public void SupplyLead_TakesFromWhatIsStatedOfIt_WhatItsWireIs()
+    {
+        // 40 mΩ from the source to the fuse, 1 mΩ of it before the main fuse. The wires warm up on their own; joints and what else there is do not.
+        CircuitPath lead = CircuitPath.Create(Segment.Create(RoadVehicle(16), M(4)), ReturnPath.Shared([Segment.Create(RoadVehicle(25), M(3))], A(6)))
+            .WithFeedJoints(Joint.Create("lug", MilliOhm(2))).WithReturnJoints(Joint.Create("bolt", MilliOhm(3)));
+        BranchState at = Lead(lead);
+        Near(0.040 - ((4 * 1.16) + (3 * 0.743)) / 1000, at.OwnFixedOhms, 1e-9);
+        Assert.Equal(["supply lead, 4 m of 16 mm² road-vehicle copper", "shared return of the supply lead, 3 m of 25 mm² road-vehicle copper"], at.Stretches.Select(s => s.Name.ToString()));
+        Assert.Equal([0.0, 6.0], at.Stretches.Select(s => s.OtherAmperes));
+        Assert.Equal(0, at.FixedSharedVolts);
+
+        // A return of its own is called so; metal counts with what is stated of it; without a wire all 40 mΩ are fixed.
+        BranchState own = Lead(CircuitPath.Create(Segment.Create(RoadVehicle(16), M(4)), ReturnPath.Wire(Segment.Create(RoadVehicle(25), M(3)))));
+        Assert.Equal("return of the supply lead, 3 m of 25 mm² road-vehicle copper", own.Stretches[1].Name.ToString());
+        Near(0.040 - (4 * 1.16 / 1000), Lead(CircuitPath.Create(Segment.Create(RoadVehicle(16), M(4)), ReturnPath.Chassis(MilliOhm(5)))).OwnFixedOhms, 1e-9);
+        Near(3 * 0.005, Lead(CircuitPath.Create(Segment.Create(RoadVehicle(16), M(4)), ReturnPath.Shared(MilliOhm(5), A(3)))).SharedVolts, 1e-9);
+        Assert.Empty(Lead(null).Stretches);
+        Near(0.040, Lead(null).OwnFixedOhms, 1e-12);
+
+        // Where the wire alone has more than is stated of the whole, nothing is left beside it but the joints.
+        Near(0.001 + 0.002, Lead(CircuitPath.Create(Segment.Create(RoadVehicle(1.5), M(4)), ReturnPath.Wire(M(4))).WithFeedJoints(Joint.Create("lug", MilliOhm(2)))).OwnFixedOhms, 1e-12);
+    }
+
+    private static BranchState Lead(CircuitPath? lead)
+    {
+        UpstreamProtection main = UpstreamProtection.Fuse(Upstream.Mains.Gg(63)).WithUpstream(MilliOhm(1));
+        CircuitRequirements asked = CheckCase.Asked(Load, upstreamMilliOhms: 40).WithUpstreamProtection(lead is null ? main : main.WithLead(lead));
+        return CircuitDesigner.Verify(asked, RoadVehicle(2.5), Blade(10), CheckCase.Table).State().Supply[0].At;
     }
 
     private static CircuitDesign Shared()

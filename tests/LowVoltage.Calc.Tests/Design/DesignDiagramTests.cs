@@ -43,4 +43,31 @@ public class DesignDiagramTests
         DiagramPart part = CircuitDesigner.Design(asked, CheckCase.Table).Diagram.Feed.Single(p => p.Symbol == DiagramSymbol.Joint);
         Assert.Equal(["plug behind the das…", "3 mΩ"], part.Labels);
     }
+
+    [Fact]
+    public void Source_IsABatteryOrASupply_AndTheCircuitHasATitle()
+    {
+        CircuitDiagram battery = CheckCase.Verify(Load.ConstantCurrent(A(2)), Blade(5)).Diagram;
+        Assert.Equal((DiagramSymbol.Battery, "The circuit"), (battery.Source.Symbol, battery.Title));
+        Assert.Equal(["lead-acid battery", "12 V"], battery.Source.Labels);
+        CircuitRequirements named = new(CheckCase.Asked(Load.ConstantCurrent(A(2)), Source.CurrentLimited(V(24), A(30)))) { Name = "Deck\tlamp" };
+        CircuitDiagram supply = CheckCase.Verify(named, Blade(5)).Diagram;
+        Assert.Equal((DiagramSymbol.Supply, "Deck lamp"), (supply.Source.Symbol, supply.Title));
+    }
+
+    [Fact]
+    public void WayBack_OfExistingWiring_IsItsOwn()
+    {
+        CircuitRequirements asked = CheckCase.Asked(Load.ConstantCurrent(A(2)));
+        Segment feed = Segment.Create(RoadVehicle(2.5), M(3), 2);
+        string[] back(ReturnPath way, params Joint[] joints) =>
+            [.. CircuitDesigner.Verify(asked, CircuitPath.Create(feed, way).WithReturnJoints(joints), Blade(5), CheckCase.Table).Diagram.Back.Select(part => $"{part.Symbol}: {string.Join(", ", part.Labels)}")];
+        Joint[] two = [Joint.Create("lug", MilliOhm(2)), Joint.Create("bolt", MilliOhm(3))];
+        Assert.Equal(["Chassis: chassis, 7 mΩ, joints 5 mΩ"], back(ReturnPath.Chassis(MilliOhm(7)), two));
+        Assert.Equal(["Chassis: chassis, 7 mΩ"], back(ReturnPath.Chassis(MilliOhm(7))));
+        Assert.Equal(["Wire: 2 × 2.5 mm², 4 m", "Joint: 2 joints, 5 mΩ"], back(ReturnPath.Wire(M(4)), two));
+        Segment one = Segment.Create(RoadVehicle(6), M(1));
+        Assert.Equal(["SharedWire: 6 mm², 1 m", "SharedWire: 6 mm², 1 m", "SharedWire: 6 mm², 1 m"], back(ReturnPath.Shared([one, one, one], A(3))));
+        Assert.Equal(["Wire: 6 mm², 1 m", "Wire: 6 mm², 1 m", "Wire: 6 mm², 1 m", "Wire: 1 more, 1 m"], back(ReturnPath.Wire(one, one, one, one)));
+    }
 }

@@ -163,4 +163,35 @@ public class DesignWordsTests
         Assert.Contains("voltage drop 1.", fail.ToString(), StringComparison.Ordinal);
         Assert.Contains("shorten the run", fail.Advice[0], StringComparison.OrdinalIgnoreCase);
     }
+
+    [Fact]
+    public void Assumptions_WayBackOfTwoWires_IsAsLongAsBoth()
+    {
+        Segment wire = Segment.Create(Class5(10), M(2)), longer = Segment.Create(Class5(6), M(3));
+        Assert.Contains("Feed 3 m one way; return 5 m of given wire.", CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(2)), back: ReturnPath.Wire(wire, longer)), Bench).Assumptions);
+        Assert.Contains(
+            "Feed 3 m one way; return shared with 3 A of other loads, 5 m of given wire.", CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(2)), back: ReturnPath.Shared([wire, longer], A(3))), Bench).Assumptions);
+    }
+
+    [Fact]
+    public void Assumptions_BehindAMainFuse_SayWhatItsLeadCarries_AndWhatIsLeftOut()
+    {
+        // 80 % of 63 A.
+        const string Main = "63 A gG fuse-link (IEC 60269-2 gG, 250 V)", Carries = $"The supply lead behind the {Main} carries at most 50.4 A continuously, with all that hangs on it.";
+        const string Selectivity = "Selectivity counts this circuit's fault alone: what the main fuse carries for other circuits at that moment comes on top.";
+        const string Protects = $"The circuit has no fuse of its own: the {Main} protects its wire too.";
+        CircuitRequirements asked = Upstream.Mains.Fan(12).WithUpstreamProtection(Upstream.Mains.OnTerminal(Upstream.Mains.Gg(63), 35, 4));
+        IReadOnlyList<string> fused = CircuitDesigner.Verify(asked, RoadVehicle(10), Blade(5), DesignRules.RoadVehicle).Assumptions, bare = CircuitDesigner.Verify(asked, RoadVehicle(10), null, DesignRules.RoadVehicle).Assumptions;
+        Assert.Equal((1, 1, 0), (fused.Count(line => line == Carries), fused.Count(line => line == Selectivity), fused.Count(line => line == Protects)));
+        Assert.Equal((0, 1), (bare.Count(line => line == Selectivity), bare.Count(line => line == Protects)));
+    }
+
+    [Fact]
+    public void Assumptions_InAnEngineSpace_SayWhetherTheRatingKnowsIt()
+    {
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(2)), ambient: 45, engineSpace: true);
+        Assert.Contains("Air at 45 °C, 2 loaded conductors together, in an engine space.", CircuitDesigner.Design(asked, DesignRules.SmallCraft).Assumptions);
+        Assert.Contains(
+            "Air at 45 °C, 2 loaded conductors together, in an engine space: this rating knows no such thing and counts the stated air temperature only.", CircuitDesigner.Design(asked, DesignRules.RoadVehicle).Assumptions);
+    }
 }
