@@ -41,6 +41,17 @@ public class CalculationSheetMarkdownTests
         Assert.NotEqual("", lines[^2]);
     }
 
+    [Fact]
+    public void Check_WithoutNumbers_SaysWhy()
+    {
+        CircuitDesign design = CheckCase.Verify(Load.ConstantCurrent(A(2)), CheckCase.Nameless);
+        string[] lines = [.. CalculationSheet.Create(design).ToMarkdown().Split('\n').Select(Dashed)];
+        string note = design.Of(CheckKind.FaultOpensFuse).Note, row = lines.Single(line => line.StartsWith("| Fault at the far end opens the fuse | ", StringComparison.Ordinal));
+        Assert.StartsWith($"| Fault at the far end opens the fuse | none | none | none | far end | undetermined: {char.ToUpperInvariant(note[0])}{note[1..]} | ", row, StringComparison.Ordinal);
+        Assert.Matches(@" \| \d+ \|$", row);
+        Assert.Equal("Program: ________ · Version: ________ · Date: ________", lines[2]);
+    }
+
     private static string Row(CheckResult check, WorkedSolution working)
     {
         (string[] cells, string note) = SheetFacts.Row(check);
