@@ -58,10 +58,9 @@ public class LimitSearchTests
         Assert.InRange(found.Value!.Value, 50 - 1.1e-6, 50 + 1e-9);
         Assert.Equal(CheckKind.VoltageDrop, found.Governing!.Value.Kind);
 
-        // 17 strides of the ratio 10^(7/24) leave some 25 of width. A quarter of the width at which to stop takes 27 halvings, of which each lays the circuit out once, and again for its margin where it
-        // holds: some 40 in all. A smooth margin takes less; any other is halved every third time.
+        // 17 strides of the ratio 10^(7/24) leave some 25 of width. A quarter of the width at which to stop takes 27 halvings. A smooth margin takes less; any other is halved every third time.
         int strides = (int)Math.Ceiling(Math.Log(50 / 1e-3) / Math.Log(1e7) * 24);
-        Assert.InRange(questions, strides + 3, strides + (smooth ? 30 : 2 * 3 * 27));
+        Assert.InRange(questions, strides + 3, strides + (smooth ? 22 : 5 + (3 * 27)));
     }
 
     [Theory]

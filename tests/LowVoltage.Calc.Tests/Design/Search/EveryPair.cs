@@ -118,8 +118,7 @@ internal sealed class EveryPair(CircuitRequirements asked, DesignRules rules)
         return best;
     }
 
-    private static (int Bad, double Tightness) Weighed(Answers all) =>
-        (all.Failed.Length + (all.Delivers ? 0 : 1000) + (all.Rated ? 0 : 100), all.Failed.Length > 0 ? Answers.Worst(all.Failed).Tightness : 0);
+    private static (int Bad, double Tightness) Weighed(Answers all) => (all.Failed.Length + (all.Delivers ? 0 : 1000) + (all.Rated ? 0 : 100), all.Reach);
 
     // Of what is made for the volts and carries the load, if there is such a fuse: the one that fails least. One too large for the wire is a last resort, and one of unknown times comes after one of known.
     private (FuseRating? Fuse, Answers Answers) NearestFuse(int size)
@@ -185,6 +184,27 @@ internal sealed class EveryPair(CircuitRequirements asked, DesignRules rules)
         internal CheckResult[] Curable => [.. Failed.Where(check => CheckCase.IsCured(design, check.Kind!))];
 
         internal CheckResult[] Undetermined => [.. checks.Where(check => check.Outcome == CheckOutcome.Undetermined)];
+
+        /// <summary>
+        /// How near the worst failure is. Where what was stated beside the wire loses more than is allowed, no wire cures that: then the wire's own part of the drop counts, as far as it is beyond the
+        /// allowance by itself, and the worst of what fails besides.
+        /// </summary>
+        internal double Reach
+        {
+            get
+            {
+                BranchState at = design.State();
+                double allowed = at.DropLimit.TryVolts(at.Source.NominalVolts, at.Intermittent, out double volts) ? volts : double.PositiveInfinity;
+                if (!Delivers || at.FixedDropVolts <= allowed)
+                {
+                    return Failed.Length > 0 ? Worst(Failed).Tightness : 0;
+                }
+
+                double ownPart = 1 - (at.Duty.OnAmperes * (at.HotPathOhms - at.FixedOhms) / allowed);
+                CheckResult[] others = Array.FindAll(Failed, check => check.Kind != CheckKind.VoltageDrop);
+                return Math.Min(ownPart < 0 ? ownPart : double.PositiveInfinity, others.Length > 0 ? Worst(others).Tightness : double.PositiveInfinity);
+            }
+        }
 
         /// <summary>The one with the least margin; one that repeats another on a scale of its own only where there is no other.</summary>
         internal static CheckResult Worst(CheckResult[] failed)
