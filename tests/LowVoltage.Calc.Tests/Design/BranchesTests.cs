@@ -63,6 +63,21 @@ public class BranchesTests
     }
 
     [Fact]
+    public void Rated_EachStretchOutAndBack_WarmsByItsOwnRating()
+    {
+        CircuitRequirements asked = Circuit(Load, feed: 3, conductors: 1);
+        CircuitPath laid = CircuitPath.Create(
+            [Segment.Create(RoadVehicle(4), M(1)), Segment.Create(RoadVehicle(2.5), M(2))], ReturnPath.Wire(Segment.Create(RoadVehicle(6), M(2)), Segment.Create(RoadVehicle(1.5), M(1))));
+        CircuitDesign design = CircuitDesigner.Verify(asked, laid, Blade(10), CheckCase.Table);
+        CircuitPath path = Branches.Rated(asked, design.State(), laid);
+        BranchState at = design.State();
+        Assert.True(at.IsRated);
+        Segment[] all = [.. path.Feed, .. path.Return.Segments];
+        Assert.Equal(4, all.Select((_, i) => at.Stretches[i].RatedAmperes).Distinct().Count());
+        Assert.All(all.Select((segment, i) => (segment, at.Stretches[i])), pair => Assert.Equal(70, pair.segment.Temperature!.AtCurrent(A(pair.Item2.RatedAmperes)).DegreesCelsius, 1e-9));
+    }
+
+    [Fact]
     public void StretchOfItsOwnWire_HasItsOwnWall_ElseTheOneAskedFor()
     {
         CircuitRequirements asked = new(CheckCase.Asked(Load)) { Wall = Length.FromMillimeters(0.9) };

@@ -58,6 +58,7 @@ public class CalculationSheetHtmlTests
         CircuitDesign design = CheckCase.Verify(Load.ConstantCurrent(A(2)), CheckCase.Nameless);
         XElement row = Page(CheckCase.Nameless).Descendants().Single(e => e.Name.LocalName == "tr" && e.Elements().First().Value == "Fault at the far end opens the fuse");
         XElement[] cells = [.. row.Elements()];
+        Assert.Equal(("th", "row"), (cells[0].Name.LocalName, cells[0].Attribute("scope")!.Value));
         string note = design.Of(CheckKind.FaultOpensFuse).Note;
         Assert.Equal(4, cells.Length);
 

@@ -137,6 +137,16 @@ public class LimitSearchTests
             near, far, tolerance, lay, x => CircuitDesigner.Verify(CheckCase.Asked(Load.ConstantCurrent(A(5)), feed: meters(x)), RoadVehicle(2.5), Blade(10), CheckCase.Table), make, "a length", "m", own);
     }
 
+    [Fact]
+    public void Limit_WhereSomethingIsUndeterminedAllTheWay_NamesWhatFails()
+    {
+        // 2 A on a fuse of which nothing is published may drop 0.36 V.
+        CircuitRequirements asked = CheckCase.Asked(Load.ConstantCurrent(A(2)));
+        DesignLimit<Length> run = CircuitDesigner.LongestRun(asked, RoadVehicle(2.5), CheckCase.Nameless, CheckCase.Table);
+        Assert.Equal((CheckKind.VoltageDrop, CheckOutcome.Fail), (run.Governing!.Value.Kind, run.Governing.Value.Outcome));
+        Near(((0.36 / 2) - CheckCase.Lead - CheckCase.Chassis) / CheckCase.WireOhms(2, 1), run.Value!.Value.Meters, 1e-6);
+    }
+
     /// <summary>The main fuse carries the load too, and its lead runs in the circuit's air: at each limit the whole verification passes, and beyond it does not.</summary>
     [Fact]
     public void Limits_BehindAMainFuse_CountItsChecks()

@@ -6,7 +6,7 @@ namespace LowVoltage.Calc.Tests.Design;
 /// <summary>The design of random circuits with short invented lists against the choice among every wire with every fuse, each verified apart.</summary>
 public class SearchAgainstEveryPairTests
 {
-    private const int Circuits = 500;
+    private const int Circuits = 1200;
 
     public static TheoryData<int> Lots => [.. Enumerable.Range(0, 6)];
 

@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Ampacity;
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
@@ -80,6 +81,37 @@ public class SheetGivensTests
         // Of wiring that exists, its own way back counts, not the one asked for.
         CircuitPath laid = CircuitPath.Create(Segment.Create(RoadVehicle(2.5), M(3)), ReturnPath.Wire(M(3)));
         Assert.Equal("a wire like the feed", Given(CircuitDesigner.Verify(CheckCase.Asked(Two), laid, Blade(5), CheckCase.Table), "way back"));
+    }
+
+    [Fact]
+    public void CircuitInsulationAndDrop_AreAsAsked()
+    {
+        CircuitRequirements asked = CheckCase.Asked(Two, insulation: InsulationMaterial.CrossLinkedPolyethylene);
+        CircuitDesign unnamed = CheckCase.Verify(asked, Blade(5)), named = CheckCase.Verify(new CircuitRequirements(asked) { Name = "Deck lamp", Intermittent = true }, Blade(5), CheckCase.Table.WithDropLimit(DropLimit.AircraftTable));
+        Assert.Equal(("not named", InsulationMaterial.CrossLinkedPolyethylene.Name, "3 %"), (Given(unnamed, "circuit"), Given(unnamed, "insulation"), Given(unnamed, "allowed drop, of the nominal voltage")));
+        Assert.Equal(("Deck lamp", "FAA AC 43.13-1B Table 11-6, intermittent load"), (Given(named, "circuit"), Given(named, "allowed drop")));
+        Assert.Equal("0.3 V", Given(CheckCase.Verify(asked, Blade(5), CheckCase.Table.WithDropLimit(DropLimit.Volts(V(0.3)))), "allowed drop"));
+    }
+
+    [Fact]
+    public void Conclusion_SaysWhatGoverns_AndWhereItIsWhatStoppedASmallerSize()
+    {
+        static string governs(CircuitDesign design) => design.Explain().Steps.Single(step => step.Sought == "what governs").Reason;
+        CircuitDesign chosen = CircuitDesigner.Design(CheckCase.Asked(Load.ConstantCurrent(A(5))), CheckCase.Table);
+        Assert.Equal((Verdict.Pass, CheckOutcome.Fail, CheckKind.VoltageDrop), (chosen.Verdict, chosen.Governing.Outcome, chosen.Governing.Kind));
+        Assert.Equal($"What stopped a smaller size decides: with it, {chosen.Governing}.", governs(chosen));
+        CircuitDesign passes = CheckCase.Verify(Two, Blade(5)), fails = CheckCase.Verify(Load.ConstantCurrent(A(9)), Blade(10));
+        Assert.Equal((Verdict.Pass, CheckOutcome.Pass, Verdict.Fail, CheckOutcome.Fail), (passes.Verdict, passes.Governing.Outcome, fails.Verdict, fails.Governing.Outcome));
+        Assert.Equal(($"{passes.Governing}.", $"{fails.Governing}."), (governs(passes), governs(fails)));
+    }
+
+    [Fact]
+    public void Sections_OfTheNearest_NameItsWireAndFuse()
+    {
+        CircuitDesign nearest = CircuitDesigner.Design(CheckCase.Asked(Load.ConstantCurrent(A(30)), feed: 300), CheckCase.Table);
+        string[] sections = [.. nearest.Explain().Steps.Select(step => step.Section).Distinct()];
+        Assert.Contains($"The wire that comes nearest: {nearest.Wire}", sections);
+        Assert.Contains($"The fuse that comes nearest: {nearest.Fuse}", sections);
     }
 
     [Fact]
