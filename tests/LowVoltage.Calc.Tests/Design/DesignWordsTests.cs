@@ -194,4 +194,15 @@ public class DesignWordsTests
         Assert.Contains(
             "Air at 45 °C, 2 loaded conductors together, in an engine space: this rating knows no such thing and counts the stated air temperature only.", CircuitDesigner.Design(asked, DesignRules.RoadVehicle).Assumptions);
     }
+
+    [Fact]
+    public void Cautions_ThatAlwaysHold_AreWholeSentencesOfTheirOwn_AndCloseEveryList()
+    {
+        // Short circuit, gas, a second source, the place of the fuse, measuring, who is responsible.
+        string[] about = ["short circuit", "explosive gas", "far end", "close to the source", "by measurement", "licensed persons"];
+        Assert.Equal(about.Length, Cautions.General.Count);
+        Assert.All(about.Zip(Cautions.General), pair => Assert.Contains(pair.First, pair.Second, StringComparison.Ordinal));
+        Assert.All(Cautions.General, caution => Assert.True(char.IsUpper(caution[0]) && caution[^1] == '.'));
+        Assert.Equal(Cautions.General, CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(4))), Bench).Cautions.TakeLast(about.Length));
+    }
 }

@@ -89,6 +89,7 @@ public class SheetGivensTests
         CircuitRequirements asked = CheckCase.Asked(Two, insulation: InsulationMaterial.CrossLinkedPolyethylene);
         CircuitDesign unnamed = CheckCase.Verify(asked, Blade(5)), named = CheckCase.Verify(new CircuitRequirements(asked) { Name = "Deck lamp", Intermittent = true }, Blade(5), CheckCase.Table.WithDropLimit(DropLimit.AircraftTable));
         Assert.Equal(("not named", InsulationMaterial.CrossLinkedPolyethylene.Name, "3 %"), (Given(unnamed, "circuit"), Given(unnamed, "insulation"), Given(unnamed, "allowed drop, of the nominal voltage")));
+        Assert.Equal(CheckCase.Table.Name, Given(unnamed, "rules"));
         Assert.Equal(("Deck lamp", "FAA AC 43.13-1B Table 11-6, intermittent load"), (Given(named, "circuit"), Given(named, "allowed drop")));
         Assert.Equal("0.3 V", Given(CheckCase.Verify(asked, Blade(5), CheckCase.Table.WithDropLimit(DropLimit.Volts(V(0.3)))), "allowed drop"));
     }
@@ -100,7 +101,9 @@ public class SheetGivensTests
         CircuitDesign chosen = CircuitDesigner.Design(CheckCase.Asked(Load.ConstantCurrent(A(5))), CheckCase.Table);
         Assert.Equal((Verdict.Pass, CheckOutcome.Fail, CheckKind.VoltageDrop), (chosen.Verdict, chosen.Governing.Outcome, chosen.Governing.Kind));
         Assert.Equal($"What stopped a smaller size decides: with it, {chosen.Governing}.", governs(chosen));
-        CircuitDesign passes = CheckCase.Verify(Two, Blade(5)), fails = CheckCase.Verify(Load.ConstantCurrent(A(9)), Blade(10));
+        CircuitDesign passes = CheckCase.Verify(Two, Blade(5)), fails = CheckCase.Verify(CheckCase.Asked(Load.ConstantCurrent(A(9)), feed: 1), Blade(10));
+        static string verdict(CircuitDesign design) => design.Explain().Steps.Single(step => step.Sought == "verdict").Reason;
+        Assert.Equal(($"{passes}.", $"{fails}."), (verdict(passes), verdict(fails)));
         Assert.Equal((Verdict.Pass, CheckOutcome.Pass, Verdict.Fail, CheckOutcome.Fail), (passes.Verdict, passes.Governing.Outcome, fails.Verdict, fails.Governing.Outcome));
         Assert.Equal(($"{passes.Governing}.", $"{fails.Governing}."), (governs(passes), governs(fails)));
     }

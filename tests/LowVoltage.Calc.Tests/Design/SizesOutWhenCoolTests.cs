@@ -18,7 +18,7 @@ public class SizesOutWhenCoolTests
     // The battery of 600 A at its ends: 11.89 V behind 18 mΩ, 14.4 V behind 3.6 mΩ.
     private static readonly (double Volts, double Ohms)[] Ends = [(11.89, 0.018), (14.4, 0.0036)];
 
-    public static TheoryData<string> Loads => ["current", "power", "power out of reach", "current out of reach", "resistance", "shared return", "no limit of the drop"];
+    public static TheoryData<string> Loads => ["current", "power", "power out of reach", "current out of reach", "resistance", "shared return", "power and a shared return", "no limit of the drop"];
 
     [Theory, MemberData(nameof(Loads))]
     public void Design_RatesNoSizeThatDropsTooMuchAsCoolAsTheAir(string which)
@@ -30,13 +30,15 @@ public class SizesOutWhenCoolTests
             "power out of reach" => (Load.ConstantPower(W(250)), Power(250), 12, 35),
             "current out of reach" => (Load.ConstantCurrent(A(35)), (v, r) => 35 * r < v ? 35 : null, 10, 60),
             "resistance" => (Load.Resistance(ElectricResistance.FromOhms(2)), (v, r) => v / (2 + r), 4, 6),
+            "power and a shared return" => (Load.ConstantPower(W(60)), Power(60), 5, 8),
             "no limit of the drop" => (Load.ConstantCurrent(A(30)), (v, r) => 30 * r < v ? 30 : null, 12, double.PositiveInfinity),
             _ => (Load.ConstantCurrent(A(5)), (Func<double, double, double?>)((v, r) => 5 * r < v ? 5 : null), 4, 4),
         };
 
-        // 6 A of others through 5 mΩ take 30 mV before anything else does.
-        bool shared = which == "shared return", unlimited = double.IsInfinity(percent);
-        double fixedOhms = 0.020 + 0.005, volts = shared ? 6 * 0.005 : 0, limit = unlimited ? double.PositiveInfinity : percent / 100 * 12;
+        // 6 A of others through 5 mΩ take 30 mV before anything else does, 60 A take 300 mV.
+        double others = which == "shared return" ? 6 : which == "power and a shared return" ? 60 : 0;
+        bool shared = others > 0, unlimited = double.IsInfinity(percent);
+        double fixedOhms = 0.020 + 0.005, volts = others * 0.005, limit = unlimited ? double.PositiveInfinity : percent / 100 * 12;
         bool isOut(double perKilometer) => Array.Exists(Ends, end =>
         {
             double path = fixedOhms + (feed * Plain.PerMeter(perKilometer, 30));
@@ -44,7 +46,7 @@ public class SizesOutWhenCoolTests
         });
 
         Counted rating = new();
-        CircuitRequirements asked = Circuit(load, unlimited ? LeadAcid(4) : null, feed, shared ? ReturnPath.Shared(MilliOhm(5), A(6)) : ReturnPath.Chassis(MilliOhm(5)), conductors: 1);
+        CircuitRequirements asked = Circuit(load, unlimited ? LeadAcid(4) : null, feed, shared ? ReturnPath.Shared(MilliOhm(5), A(others)) : ReturnPath.Chassis(MilliOhm(5)), conductors: 1);
         DesignRules rules = Rules(rating, unlimited ? DropLimit.AircraftTable : DropLimit.Percent(percent));
         CircuitDesign design = CircuitDesigner.Design(asked, rules);
 
