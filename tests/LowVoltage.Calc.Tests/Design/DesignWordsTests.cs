@@ -205,4 +205,17 @@ public class DesignWordsTests
         Assert.All(Cautions.General, caution => Assert.True(char.IsUpper(caution[0]) && caution[^1] == '.'));
         Assert.Equal(Cautions.General, CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(4))), Bench).Cautions.TakeLast(about.Length));
     }
+
+    [Fact]
+    public void Assumptions_OfWiresSideBySide_AndOfTheWireChosen_StandWhereTheyApply()
+    {
+        const string Share = "Wires in parallel are taken to share the current equally. One fuse over them does not protect a single one when its partner opens.";
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(4)), back: ReturnPath.Chassis(MilliOhm(2)), conductors: 1);
+        CircuitDesign chosen = CircuitDesigner.Design(asked, Bench);
+        string wire = $"{chosen.Wire}: {chosen.Wire.Reference}.";
+        CircuitDesign laid(int wires) => CircuitDesigner.Verify(asked, CircuitPath.Create(Segment.Create(chosen.Wire, M(3), wires), asked.Return), Blade(5), Bench);
+        Assert.Equal((false, true), (chosen.Assumptions.Contains(Share), chosen.Assumptions.Contains(wire)));
+        Assert.Equal((false, false), (laid(1).Assumptions.Contains(Share), laid(1).Assumptions.Contains(wire)));
+        Assert.True(laid(2).Assumptions.Contains(Share));
+    }
 }
