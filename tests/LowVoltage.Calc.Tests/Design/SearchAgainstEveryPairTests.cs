@@ -6,9 +6,9 @@ namespace LowVoltage.Calc.Tests.Design;
 /// <summary>The design of random circuits with short invented lists against the choice among every wire with every fuse, each verified apart.</summary>
 public class SearchAgainstEveryPairTests
 {
-    private const int Circuits = 1200;
+    private const int Circuits = 300;
 
-    public static TheoryData<int> Lots => [.. Enumerable.Range(0, 6)];
+    public static TheoryData<int> Lots => [.. Enumerable.Range(0, 24)];
 
     [Theory, MemberData(nameof(Lots))]
     public void Design_RandomCircuits_IsTheChoiceAmongEveryPair(int lot)
@@ -33,8 +33,8 @@ public class SearchAgainstEveryPairTests
             kinds[kind] = kinds.GetValueOrDefault(kind) + 1;
         }
 
-        // Every kind of answer is among them, none by far the most.
-        Assert.All([EveryPair.Rank.Passes, EveryPair.Rank.Undetermined, EveryPair.Rank.FailsWhatNothingCures], rank => Assert.True(kinds.GetValueOrDefault((rank, false, false)) > 10, $"{rank}: {string.Join(", ", kinds)}"));
-        Assert.True(kinds.GetValueOrDefault((EveryPair.Rank.None, true, false)) > 10 && kinds.GetValueOrDefault((EveryPair.Rank.None, true, true)) > 4);
+        // What passes, what is undetermined, what fails and what comes nearest are all among them.
+        Assert.All([EveryPair.Rank.Passes, EveryPair.Rank.Undetermined, EveryPair.Rank.FailsWhatNothingCures], rank => Assert.True(kinds.GetValueOrDefault((rank, false, false)) > 2, $"{rank}: {string.Join(", ", kinds)}"));
+        Assert.True(kinds.GetValueOrDefault((EveryPair.Rank.None, true, false)) > 2);
     }
 }
