@@ -163,7 +163,7 @@ public sealed class UpstreamProtection
     }
 
     /// <summary>Resistance from the source to the end of the last lead, as far as it is stated; of wires, at 20 °C, at which the standards state it.</summary>
-    internal static double KnownOhms(UpstreamProtection[] row)
+    internal static double KnownOhms(ReadOnlySpan<UpstreamProtection> row)
     {
         double known = 0;
         foreach (UpstreamProtection device in row)

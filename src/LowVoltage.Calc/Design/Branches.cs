@@ -47,16 +47,17 @@ internal static class Branches
     /// <param name="asked">The circuit with the lead's own load, place of the fuse and resistance before it.</param>
     /// <param name="rules">The rules.</param>
     /// <param name="lead">The wire; null where none is stated.</param>
+    /// <param name="amperes">What it carries in service, A. That is told, not solved: a source that does not bring it to a load at the end still warms the lead.</param>
     /// <param name="otherOhms">What lies before its end besides the resistance before the device and the wire, Ω.</param>
     /// <param name="before">The devices before it.</param>
-    internal static BranchState ForLead(CircuitRequirements asked, DesignRules rules, CircuitPath? lead, double otherOhms, SupplyStage[] before)
+    internal static BranchState ForLead(CircuitRequirements asked, DesignRules rules, CircuitPath? lead, double amperes, double otherOhms, SupplyStage[] before)
     {
         Site site = Main(asked, rules, lead is null ? 1 : OwnConductors(lead));
         SegmentState[] stretches = lead is null
             ? []
             : [.. lead.FeedArray.Select(s => Stretch(s, "supply lead", asked, rules, site)), .. lead.BackArray.Select(s => Stretch(s, lead.Return.IsShared ? "shared return of the supply lead" : "return of the supply lead", asked, rules, site))];
         double joints = lead is null ? 0 : OhmsOf(lead.FeedJoints) + OhmsOf(lead.ReturnJoints);
-        return State(asked, rules, site, stretches, lead?.Return ?? ReturnPath.Chassis(ElectricResistance.Zero), joints + otherOhms, before);
+        return State(asked, rules, site, stretches, lead?.Return ?? ReturnPath.Chassis(ElectricResistance.Zero), joints + otherOhms, before, amperes: amperes);
     }
 
     /// <summary>Loaded conductors of a circuit to be designed: those of the candidate, and those of a return of its own.</summary>
@@ -115,7 +116,7 @@ internal static class Branches
             segment.Place ?? asked.Place, segment.Wire?.Insulation ?? asked.Insulation, segment.Wire?.WallMillimeters ?? asked.WallMillimeters, main.OwnConductors, main.CircuitVolts).RatedBy(rules.Ampacity),
     };
 
-    private static BranchState State(CircuitRequirements asked, DesignRules rules, Site site, SegmentState[] stretches, ReturnPath back, double jointOhms, SupplyStage[] supply, int candidates = 1)
+    private static BranchState State(CircuitRequirements asked, DesignRules rules, Site site, SegmentState[] stretches, ReturnPath back, double jointOhms, SupplyStage[] supply, int candidates = 1, double? amperes = null)
     {
         int own = back.Kind == ReturnKind.SharedSegments ? stretches.Length - back.Segments.Count : stretches.Length;
         double others = back.OtherAmperes, sharedWires = 0, stated = back.Ohms;
@@ -150,8 +151,15 @@ internal static class Branches
             Supply = supply,
             OwnCount = own,
             CandidateCount = candidates,
+            Solved = amperes is { } told ? Told(told, stretches) : null,
         };
     }
+
+    private static SolvedDuty Told(double amperes, SegmentState[] stretches) => new()
+    {
+        Duty = new WireDuty { Exists = true, Level = SupplyLevel.Minimum, OnAmperes = amperes, OnLevel = SupplyLevel.Minimum, HeatingAmperes = amperes },
+        Heating = [.. stretches.Select(s => amperes + s.OtherAmperes)],
+    };
 
     private static double OhmsOf(IReadOnlyList<Joint> joints)
     {

@@ -19,26 +19,30 @@ internal static class SupplyStages
         for (int i = 0; i < row.Length; i++)
         {
             double? end = i + 1 < row.Length ? row[i + 1].UpstreamOhms : asked.UpstreamOhms;
-            stages[i] = Stage(asked, rules, row[i], end, stages.AsSpan(0, i).ToArray());
+
+            // What is stated before a device by its resistance or by the wires of the leads before it, if those have more.
+            double start = Math.Max(row[i].UpstreamOhms ?? 0, UpstreamProtection.KnownOhms(row.AsSpan(0, i)));
+            stages[i] = Stage(asked, rules, row[i], start, end, stages.AsSpan(0, i).ToArray());
         }
 
         return stages;
     }
 
-    private static SupplyStage Stage(CircuitRequirements asked, DesignRules rules, UpstreamProtection device, double? endOhms, SupplyStage[] before)
+    private static SupplyStage Stage(CircuitRequirements asked, DesignRules rules, UpstreamProtection device, double startOhms, double? endOhms, SupplyStage[] before)
     {
-        // The most that the device may carry continuously is what the lead carries in service, whatever hangs on it.
+        // The most that the device may carry continuously is what the lead carries in service, whatever hangs on it; or the most that the source gives, if that is less.
+        double most = Math.Min(device.Rating.Amperes * rules.FusePractice.Loading, ProspectiveCurrent.GreatestAt(asked.Source.Numbers, device.UpstreamOhms ?? 0));
         CircuitRequirements lead = new(asked)
         {
-            Load = Load.ConstantCurrent(ElectricCurrent.FromAmperes(device.Rating.Amperes * rules.FusePractice.Loading)),
+            Load = Load.ConstantCurrent(ElectricCurrent.FromAmperes(most)),
             Upstream = device.Upstream,
             UpstreamProtection = [],
             FuseAmbient = device.Ambient,
         };
 
         // What is stated of the lead beyond its wire, holders and joints say, counts; it warms up with nothing.
-        double known = (device.UpstreamOhms ?? 0) + (device.Lead?.OhmsAt(UpstreamProtection.StatedCelsius) ?? 0);
-        BranchState at = Branches.ForLead(lead, rules, device.Lead, Math.Max(0, (endOhms ?? 0) - known), before);
+        double known = startOhms + (device.Lead?.OhmsAt(UpstreamProtection.StatedCelsius) ?? 0), other = startOhms - (device.UpstreamOhms ?? 0) + Math.Max(0, (endOhms ?? 0) - known);
+        BranchState at = Branches.ForLead(lead, rules, device.Lead, most, other, before);
         at.SetFuse(device.Rating);
         return new SupplyStage
         {

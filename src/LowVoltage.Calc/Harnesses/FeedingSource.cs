@@ -8,10 +8,14 @@ internal sealed class FeedingSource
 {
     private const int None = -1;
 
+    // Of a short that a fuse without resistance may bridge: none at all would close a loop of nothing.
+    private const double LeastShortOhms = 1e-8;
+
     private readonly CaseDuty duty;
     private readonly double[] hot;
     private readonly double[] cool;
     private readonly Dictionary<(int, int), SourceNumbers?> equivalents = [];
+    private double? greatestVolts;
 
     internal FeedingSource(CaseDuty duty)
     {
@@ -63,6 +67,39 @@ internal sealed class FeedingSource
         }
 
         return found;
+    }
+
+    /// <summary>The greatest voltage between any two nodes that are connected, with every load off, V.</summary>
+    internal double GreatestVolts => greatestVolts ??= FindGreatestVolts();
+
+    /// <summary>The most that a short between an end of a fuse and a terminal of a source drives through the fuse, A; infinite where that has no answer.</summary>
+    internal double ShortThrough(int fuse)
+    {
+        double most = 0;
+        foreach (int end in new[] { duty.Graph.From[fuse], duty.Graph.To[fuse] })
+        {
+            foreach (int terminal in duty.Harness.SourceArray.SelectMany(s => new[] { duty.Harness.NodeIndex(s.Positive), duty.Harness.NodeIndex(s.Negative) }).Distinct().Where(node => node != end))
+            {
+                HarnessState state = AtGreatest(new HarnessChange { LoadsOff = true, Ohms = cool, Short = (end, terminal, LeastShortOhms), SourcesStay = true });
+                most = Math.Max(most, state.Exists ? Math.Abs(state.Amperes[fuse]) : double.PositiveInfinity);
+            }
+        }
+
+        return most;
+    }
+
+    private HarnessState AtGreatest(HarnessChange change) => new HarnessNetwork(duty.Harness, duty.Used, change).Solve(SupplyLevel.Maximum);
+
+    private double FindGreatestVolts()
+    {
+        double most = duty.Harness.GreatestVolts;
+        HarnessState state = AtGreatest(new HarnessChange { LoadsOff = true, Ohms = cool, SourcesStay = true });
+        foreach (IGrouping<int, double> part in state.Exists ? state.Volts.Select((volts, node) => (volts, node)).GroupBy(at => state.Grounds[at.node], at => at.volts) : [])
+        {
+            most = Math.Max(most, part.Max() - part.Min());
+        }
+
+        return most;
     }
 
     private SourceNumbers? Find(int a, int b)

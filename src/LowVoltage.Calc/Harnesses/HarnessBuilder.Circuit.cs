@@ -18,7 +18,7 @@ public sealed partial class HarnessBuilder
     /// <c>return 1</c> …, <c>fuse</c>, <c>supply lead</c>, <c>main fuse</c>, <c>joints</c>, <c>chassis</c>; the load is <c>load</c>.
     /// </returns>
     /// <exception cref="ArgumentNullException">An argument, or one of the wires, is null.</exception>
-    /// <exception cref="ArgumentException">There is no wire, or the return is shared with other circuits: say those as a harness of your own.</exception>
+    /// <exception cref="ArgumentException">There is no wire, the return is shared with other circuits: say those as a harness of your own; or a wire has a stated temperature (<see cref="Segment.WithTemperature"/>), which the wires of a harness have not: they are as warm as their current makes them.</exception>
     /// <remarks>
     /// The current divides by resistance, warmth included; <see cref="HarnessDesigner.Verify"/> then checks each wire for its own current, and the fuse against each wire alone, since one of them may come loose.
     /// All of them count as loaded conductors together. A return that is a wire like the feed is one for each wire of the feed, of the length that the requirements state. Of the supply lead the
@@ -33,6 +33,8 @@ public sealed partial class HarnessBuilder
             throw new ArgumentException("requirements has a return that other circuits share; accepted is a return of its own: build a harness of them all.", nameof(requirements));
         }
 
+        RefuseStated(wires, nameof(feed));
+        RefuseStated(requirements.Return.Segments, nameof(requirements));
         HarnessBuilder builder = new HarnessBuilder(requirements.Name, rules).Terminals("plus", "minus", "load +", "load −").Source("source", "plus", "minus", requirements.Source);
         string at = builder.Lead(requirements);
         if (fuse is not null)
@@ -56,6 +58,18 @@ public sealed partial class HarnessBuilder
         builder.Back(requirements, wires, together);
         return builder.Add(HarnessLoad.Create("load", "load +", "load −", requirements.Load)
             .WithIntermittent(requirements.Intermittent).WithDropLimit(requirements.DropLimit).WithStarts(requirements.Starts));
+    }
+
+    private static void RefuseStated(IReadOnlyList<Segment> wires, string name)
+    {
+        for (int k = 0; k < wires.Count; k++)
+        {
+            if (wires[k].Temperature is not null)
+            {
+                throw new ArgumentException(
+                    $"{name} has a wire with a stated temperature, {wires[k]}; accepted are wires that their own current warms: the warmth in a harness is solved. Verify the circuit as a path.", name);
+            }
+        }
     }
 
     // The resistance of the lead, cut where a fuse sits in it.

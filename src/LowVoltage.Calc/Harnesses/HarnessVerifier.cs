@@ -35,7 +35,7 @@ internal sealed class HarnessVerifier
     {
         HarnessBranches branches = new(duty);
         List<ZoneEnd> ends = ZoneEnd.Of(duty);
-        HashSet<int> protectedWires = [];
+        HashSet<int> protectedWires = [], asked = [];
         for (int k = 0; k < harness.BranchArray.Length; k++)
         {
             if (harness.BranchArray[k] is HarnessWire wire)
@@ -57,8 +57,13 @@ internal sealed class HarnessVerifier
                 AskLoad(duty, branches, end, starts);
             }
 
-            AskFuse(duty, branches, end);
+            if (AskFuse(duty, branches, end))
+            {
+                _ = asked.Add(end.Fuse);
+            }
         }
+
+        AskOtherFuses(duty, branches, asked);
 
         // What lies in a ring or between sources is on no load's only way: it is held against what the fuses at its ends let through.
         for (int k = 0; k < harness.BranchArray.Length; k++)
@@ -103,7 +108,26 @@ internal sealed class HarnessVerifier
         }
     }
 
-    private void AskFuse(CaseDuty duty, HarnessBranches branches, ZoneEnd end)
+    // Beside a busbar, between sources, in a ring, in the way back: no wire was asked with it, but it carries a current and has to break one.
+    private void AskOtherFuses(CaseDuty duty, HarnessBranches branches, HashSet<int> asked)
+    {
+        for (int k = 0; k < harness.BranchArray.Length; k++)
+        {
+            if (harness.BranchArray[k] is not HarnessFuse fuse || asked.Contains(k) || !(duty.On[k] > 0))
+            {
+                continue;
+            }
+
+            BranchState state = branches.OfDevice(k);
+            foreach (CheckKind kind in new[] { CheckKind.FuseCarriesLoad, CheckKind.FuseVoltage, CheckKind.BreakingCapacity })
+            {
+                AskOne(kind, state, fuse.Id, null, duty.Group.Steady.Name);
+            }
+        }
+    }
+
+    // Whether anything was asked.
+    private bool AskFuse(CaseDuty duty, HarnessBranches branches, ZoneEnd end)
     {
         string place = end.Fuse >= 0 ? harness.BranchArray[end.Fuse].Id : FirstWire(end) ?? "";
         string? only = end.Path.Concat(end.Back).Count(k => harness.BranchArray[k] is HarnessWire) == 1 ? FirstWire(end) : null;
@@ -114,7 +138,7 @@ internal sealed class HarnessVerifier
             if (branches.OfFuse(end, load, count) is not { } state)
             {
                 Unknown(duty, branches, end);
-                return;
+                return false;
             }
 
             if (!first && !(load.HasSurge || load.Starts || load.CanStall))
@@ -132,6 +156,8 @@ internal sealed class HarnessVerifier
 
             first = false;
         }
+
+        return true;
     }
 
     // No equivalent of what feeds it could be found: its wires are undetermined, never passed.
