@@ -15,6 +15,7 @@ internal sealed class CaseDuty
 
     private readonly SegmentState[] wires;
     private int[]? nearest;
+    private int[]? nearestMinus;
 
     internal CaseDuty(Harness harness, CaseGroup group)
     {
@@ -121,8 +122,31 @@ internal sealed class CaseDuty
         return duty;
     }
 
-    // At the terminals of the source that is nearest in resistance: of several at different voltages the others' distance is none of the load's drop.
-    private double SourceVolts(HarnessState state, int load) => Nearest(load) is >= 0 and int k ? state.VoltsOfSource(k) : state.VoltsAcross(load);
+    // At the terminals of the source that is nearest in resistance: of several at different voltages the others' distance is none of the load's drop. Where the load's way back ends at another
+    // source, one under it, the voltage of both together.
+    private double SourceVolts(HarnessState state, int load)
+    {
+        if (Nearest(load) is not (>= 0 and int k))
+        {
+            return state.VoltsAcross(load);
+        }
+
+        double own = state.VoltsOfSource(k);
+        int plus = Harness.NodeIndex(Harness.SourceArray[k].Positive), minus = NearestMinus(load);
+        return minus >= 0 && state.Grounds[minus] == state.Grounds[plus] ? Math.Max(own, state.Volts[plus] - state.Volts[minus]) : own;
+    }
+
+    // The negative terminal at which the way back of a load ends; −1 where there is none.
+    private int NearestMinus(int load)
+    {
+        nearestMinus ??= [.. Enumerable.Repeat(Unknown, Harness.LoadArray.Length)];
+        if (nearestMinus[load] == Unknown)
+        {
+            _ = NearestWay.From(this, Harness.NodeIndex(Harness.LoadArray[load].Negative), plus: false, out nearestMinus[load]);
+        }
+
+        return nearestMinus[load];
+    }
 
     /// <summary>The source from whose terminals a load's drop is counted; −1 where none reaches it.</summary>
     internal int Nearest(int load)

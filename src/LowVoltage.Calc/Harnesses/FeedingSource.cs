@@ -70,7 +70,7 @@ internal sealed class FeedingSource
     }
 
     /// <summary>The greatest voltage between any two nodes that are connected, with every load off, V.</summary>
-    internal double GreatestVolts => greatestVolts ??= FindGreatestVolts();
+    internal double GreatestVolts => greatestVolts ??= OpenVoltage.Of(duty.Harness, duty.Used);
 
     /// <summary>The most that a short between an end of a fuse and a terminal of a source drives through the fuse, A; infinite where that has no answer.</summary>
     internal double ShortThrough(int fuse)
@@ -80,23 +80,10 @@ internal sealed class FeedingSource
         {
             foreach (int terminal in duty.Harness.SourceArray.SelectMany(s => new[] { duty.Harness.NodeIndex(s.Positive), duty.Harness.NodeIndex(s.Negative) }).Distinct().Where(node => node != end))
             {
-                HarnessState state = AtGreatest(new HarnessChange { LoadsOff = true, Ohms = cool, Short = (end, terminal, LeastShortOhms), SourcesStay = true });
+                HarnessChange change = new() { LoadsOff = true, Ohms = cool, Short = (end, terminal, LeastShortOhms), SourcesStay = true };
+                HarnessState state = new HarnessNetwork(duty.Harness, duty.Used, change).Solve(SupplyLevel.Maximum);
                 most = Math.Max(most, state.Exists ? Math.Abs(state.Amperes[fuse]) : double.PositiveInfinity);
             }
-        }
-
-        return most;
-    }
-
-    private HarnessState AtGreatest(HarnessChange change) => new HarnessNetwork(duty.Harness, duty.Used, change).Solve(SupplyLevel.Maximum);
-
-    private double FindGreatestVolts()
-    {
-        double most = duty.Harness.GreatestVolts;
-        HarnessState state = AtGreatest(new HarnessChange { LoadsOff = true, Ohms = cool, SourcesStay = true });
-        foreach (IGrouping<int, double> part in state.Exists ? state.Volts.Select((volts, node) => (volts, node)).GroupBy(at => state.Grounds[at.node], at => at.volts) : [])
-        {
-            most = Math.Max(most, part.Max() - part.Min());
         }
 
         return most;

@@ -59,5 +59,12 @@ public static class HarnessDesigner
             HarnessSource source = Array.Find(harness.SourceArray, s => (s.Source?.Numbers.MaximumVolts ?? s.Panel!.OpenVolts) > most)!;
             throw new ArgumentException($"{source} can reach {Accept.Text(volts)} V; a harness is verified and designed up to {Accept.Text(most)} V d.c. It can still be solved.", nameof(harness));
         }
+
+        double together = OpenVoltage.Of(harness);
+        if (together > most * (1 + Checks.BranchState.Rounding))
+        {
+            throw new ArgumentException(
+                $"The sources on top of one another can reach {Accept.Short(together)} V between two nodes; a harness is verified and designed up to {Accept.Text(most)} V d.c. It can still be solved.", nameof(harness));
+        }
     }
 }

@@ -94,4 +94,13 @@ public class FromCircuitTests
         Assert.Throws<ArgumentNullException>("requirements", () => HarnessBuilder.FromCircuit(null!, null, DesignRules.RoadVehicle, Of(4)));
         Assert.Throws<ArgumentException>("requirements", () => HarnessBuilder.FromCircuit(Heater(10).WithReturn(ReturnPath.Shared(MilliOhm(2), A(3))), null, DesignRules.RoadVehicle, Of(4)));
     }
+
+    /// <summary>The wires of a harness are as warm as their current makes them: a stated temperature was dropped, and 150 °C on 70 °C insulation passed.</summary>
+    [Fact]
+    public void FromCircuit_OfAWireWithAStatedTemperature_IsRefused()
+    {
+        Segment hot = Of(2.5).WithTemperature(ConductorTemperature.At(C(150)));
+        Assert.Throws<ArgumentException>("feed", () => HarnessBuilder.FromCircuit(Heater(5), Blade(7.5), DesignRules.RoadVehicle, hot));
+        Assert.Throws<ArgumentException>("requirements", () => HarnessBuilder.FromCircuit(Heater(5).WithReturn(ReturnPath.Wire(hot)), Blade(7.5), DesignRules.RoadVehicle, Of(2.5)));
+    }
 }

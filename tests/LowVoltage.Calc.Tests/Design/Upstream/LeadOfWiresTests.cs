@@ -66,6 +66,39 @@ public class LeadOfWiresTests
         Near(15 * (0.020 + (WiresOhms / 2)), found.Of(CheckKind.VoltageDrop).Value - plain.Of(CheckKind.VoltageDrop).Value, 1e-6);
     }
 
+    /// <summary>A second main fuse whose place on the lead is not stated: the first lead's wires lie before it all the same. Counted as nothing, a short that it takes 40 s to open was shown as soon open.</summary>
+    [Fact]
+    public void FaultBehindASecondMainFuse_ItsPlaceNotStated_MeetsTheFirstLeadsWires()
+    {
+        double first = 2 * 12 * 0.000527 * 1000;
+        UpstreamProtection fuse = UpstreamProtection.Fuse(Gg(63)).WithLead(Lead(35, 28));
+        CircuitDesign unstated = Behind(fuse), stated = Behind(fuse.WithUpstream(MilliOhm(first)));
+
+        // 12 V over 1 mΩ, 12.6 mΩ and 29.5 mΩ cold, a fifth more when hot: 236 A to 278 A, where a 63 A gG fuse may take more than 5 s; without the first lead 330 A and more.
+        Assert.Equal(CheckOutcome.Fail, unstated.Of(CheckKind.FaultOpensMainFuse).Outcome);
+        Near(stated.Of(CheckKind.FaultOpensMainFuse).Value!.Value, unstated.Of(CheckKind.FaultOpensMainFuse).Value, 1e-3);
+
+        static CircuitDesign Behind(UpstreamProtection second) => CircuitDesigner.Verify(
+            Circuit(Load.ConstantCurrent(A(1)), Source.BehindResistance(V(12), MilliOhm(1)), feed: 1, upstreamMilliOhms: null).WithUpstreamProtection(OnTerminal(Gg(100), 35, 12), second),
+            RoadVehicle(2.5), Gg(16), DesignRules.RoadVehicle);
+    }
+
+    /// <summary>A lead stated at 150 °C on 70 °C insulation was not asked where the supply gives less than the main fuse may carry: the circuit passed.</summary>
+    [Theory]
+    [InlineData(16)]
+    [InlineData(40)]
+    [InlineData(63)]
+    public void LeadStatedTooHot_BehindASupplyWeakerThanItsMainFuse_Fails(double amperes)
+    {
+        Segment hot = Segment.Create(RoadVehicle(16), M(4)).WithTemperature(ConductorTemperature.At(C(150)));
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(3)), Source.CurrentLimited(V(12), A(20)), feed: 2, upstreamMilliOhms: 20).WithUpstreamProtection(
+            UpstreamProtection.Fuse(Gg(amperes)).WithUpstream(MilliOhm(0)).WithDistance(M(0.1), sheathed: true).WithLead(CircuitPath.Create(hot, ReturnPath.Wire(Segment.Create(RoadVehicle(16), M(4))))));
+        CircuitDesign found = CircuitDesigner.Verify(asked, RoadVehicle(2.5), Blade(5), DesignRules.RoadVehicle);
+
+        Assert.Equal(Verdict.Fail, found.Verdict);
+        Assert.Equal((CheckOutcome.Fail, 150.0), (found.Of(CheckKind.LeadTemperature).Outcome, found.Of(CheckKind.LeadTemperature).Value));
+    }
+
     [Fact]
     public void AsAHarness_LosesAsMuch()
     {

@@ -34,15 +34,18 @@ internal static class OwnSupply
     private static double? End(CaseGiven given, int index) => index + 1 < given.Mains.Length ? given.Mains[index + 1].Before : given.UpstreamOhms;
 
     /// <summary>What the current of the circuit meets of the lead: as stated, or what its wires have, if that is more.</summary>
-    public static double LeadOhms(CaseGiven given)
+    public static double LeadOhms(CaseGiven given) => Math.Max(given.UpstreamOhms ?? 0, given.IsLead ? 0 : Known(given, given.Mains.Length));
+
+    // As far as the end of the lead behind some of the devices.
+    private static double Known(CaseGiven given, int devices)
     {
         double known = 0;
-        foreach (MainGiven main in given.IsLead ? [] : given.Mains)
+        foreach (MainGiven main in given.Mains.Take(devices))
         {
             known = Math.Max(known, main.Before ?? 0) + (main.Feed.Length > 0 ? WireOhms(given, main) : 0);
         }
 
-        return Math.Max(given.UpstreamOhms ?? 0, known);
+        return known;
     }
 
     private static double WireOhms(CaseGiven given, MainGiven main)
@@ -55,13 +58,13 @@ internal static class OwnSupply
     {
         MainGiven main = given.Mains[index];
         double? end = End(given, index);
-        double wire = WireOhms(given, main);
+        double wire = WireOhms(given, main), start = Math.Max(main.Before ?? 0, Known(given, index));
         CaseGiven lead = given with
         {
             Laid = main.Feed,
             Back = main.Back,
             UpstreamOhms = main.Before,
-            JointOhms = Math.Max(0, (end ?? 0) - (main.Before ?? 0) - wire),
+            JointOhms = start - (main.Before ?? 0) + Math.Max(0, (end ?? 0) - start - wire),
             Load = new LoadGiven(LoadType.Current, main.Fuse.Value.Current.Amperes * given.Rules.Loading),
             Fitted = main.Fuse,
             Unfused = false,

@@ -66,8 +66,7 @@ internal sealed partial class Referee
         {
             if (s.Ambient > s.Wire.Continuous + 0.5 || s.Stated > s.Wire.Continuous + 0.5)
             {
-                // A stated temperature is asked for where the lead has an operating point.
-                rulings["ConductorTemperature"] = new(s.Stated is null ? Say.MustFail : Say.CannotSay, s.Ambient, s.Wire.Continuous, "air");
+                rulings["ConductorTemperature"] = new(Say.MustFail, Math.Max(s.Ambient, s.Stated ?? s.Ambient), s.Wire.Continuous, "air, or as hot as stated");
             }
         }
     }
