@@ -27,6 +27,17 @@ public class FusesWithoutAWireTests
     public void MainFuseBesideTheBusbar_LargeEnoughAndMadeForIt_Passes() =>
         Assert.Equal(Verdict.Pass, HarnessDesigner.Verify(Panel().Fuse("main", "plus", "bus", Gg(63)).Build()).Verdict);
 
+    /// <summary>With nothing asked of it the smallest rating of the series was chosen: 16 A for 24 A.</summary>
+    [Fact]
+    public void MainFuseBesideTheBusbar_LeftToTheSizing_CarriesTheSumOfItsCircuits()
+    {
+        HarnessDesign found = HarnessDesigner.Design(Panel().Fuse("main", "plus", "bus", null).Build());
+        FuseRating main = found.Harness.Branches.OfType<HarnessFuse>().Single(fuse => fuse.Id == "main").Rating!;
+        Assert.InRange(main.Current.Amperes, 24 / 0.8, 50);
+        CheckResult check = found.Verification.Find(CheckKind.FuseCarriesLoad, "main")!.Value.Result;
+        Assert.True(check.Outcome == CheckOutcome.Pass, check.ToString());
+    }
+
     [Fact]
     public void FusesOfTwoBatteries_CarryHalfEachAndBreakTheirOwn()
     {

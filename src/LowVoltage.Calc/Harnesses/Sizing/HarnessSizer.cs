@@ -133,9 +133,16 @@ internal sealed class HarnessSizer
             List<BranchState> states = [];
             for (int c = 0; c < duties.Length; c++)
             {
+                int before = states.Count;
                 foreach (ZoneEnd end in ZoneEnd.Of(duties[c]).Where(e => e.Fuse == fuses[f]))
                 {
                     states.AddRange(StartLoads.Of(duties[c], branches[c], end).Select(s => branches[c].OfFuse(end, s.Load, s.Starts)).OfType<BranchState>());
+                }
+
+                // Without a wire of its own it carries its current all the same.
+                if (states.Count == before && duties[c].On[fuses[f]] > 0)
+                {
+                    states.Add(branches[c].OfDevice(fuses[f]));
                 }
             }
 
