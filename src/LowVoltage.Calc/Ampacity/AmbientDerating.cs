@@ -16,7 +16,6 @@ public sealed class AmbientDerating
 {
     private const double Coldest = -60;
     private const double Hottest = 400;
-    private const string Unit = " °C";
 
     private readonly double[] celsius;
     private readonly double[] factors;
@@ -63,8 +62,8 @@ public sealed class AmbientDerating
         string own = DeratingRows.Named(name);
         _ = reference ?? throw new ArgumentNullException(nameof(reference));
         _ = ambients ?? throw new ArgumentNullException(nameof(ambients));
-        double[] air = DeratingRows.Rising([.. ambients.Select(a => TableKey.Rounded(Accept.Raw(a)))], Coldest, Hottest, Unit, nameof(ambients));
-        return new AmbientDerating(own, reference, air, DeratingRows.Falling(factors, air, Unit));
+        double[] air = DeratingRows.Rising([.. ambients.Select(a => TableKey.Rounded(Accept.Raw(a)))], Coldest, Hottest, Text, nameof(ambients));
+        return new AmbientDerating(own, reference, air, DeratingRows.Falling(factors, air, Text));
     }
 
     /// <summary>The factor for an air temperature, to be used by hand on a rating of the table too (<see cref="DeratedAmpacity.With(DeratingFactor)"/>).</summary>
@@ -76,6 +75,8 @@ public sealed class AmbientDerating
 
     /// <inheritdoc/>
     public override string ToString() => Name;
+
+    private static string Text(double air) => Accept.Text(air) + " °C";
 
     /// <summary>The factor, and the air of its row, °C.</summary>
     internal bool TryFactor(double air, [NotNullWhen(true)] out DeratingFactor? factor, out double row)

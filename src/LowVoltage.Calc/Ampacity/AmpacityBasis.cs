@@ -78,8 +78,8 @@ public abstract class AmpacityBasis
         if (grouping is not null && grouping.BaseCount != grouping.CountOf(table))
         {
             throw new ArgumentException(
-                $"grouping must begin with the table's own number, {(grouping.CountOf(table) == 0 ? "one conductor alone, which is no circuit," : $"{Accept.Text(grouping.CountOf(table))} {grouping.Counted}")} for {table.Name}; "
-                + $"{grouping.Name} begins at {Accept.Text(grouping.BaseCount)} {grouping.Counted}.",
+                $"grouping must begin with the table's own number, {(grouping.CountOf(table) == 0 ? "one conductor alone, which is no circuit," : grouping.Counted(grouping.CountOf(table)))} for {table.Name}; "
+                + $"{grouping.Name} begins at {grouping.Counted(grouping.BaseCount)}.",
                 nameof(grouping));
         }
 

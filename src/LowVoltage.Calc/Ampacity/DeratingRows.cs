@@ -10,18 +10,18 @@ internal static class DeratingRows
         : name;
 
     /// <summary>What the rows are for, checked one by one.</summary>
-    internal static double[] Rising(double[] keys, double least, double most, string unit, string name)
+    internal static double[] Rising(double[] keys, double least, double most, Func<double, string> text, string name)
     {
         for (int i = 0; i < keys.Length; i++)
         {
             if (!(keys[i] >= least && keys[i] <= most))
             {
-                throw new ArgumentOutOfRangeException(name, keys[i], $"{name}[{Accept.Text(i)}] must be from {Accept.Text(least)} to {Accept.Text(most)}{unit}; it was {Accept.Text(keys[i])}{unit}.");
+                throw new ArgumentOutOfRangeException(name, keys[i], $"{name}[{Accept.Text(i)}] must be from {Accept.Text(least)} to {text(most)}; it was {text(keys[i])}.");
             }
 
             if (i > 0 && keys[i] <= keys[i - 1])
             {
-                throw new ArgumentException($"{name}[{Accept.Text(i)}] is {Accept.Text(keys[i])}{unit}, which is not above the {Accept.Text(keys[i - 1])}{unit} before it.", name);
+                throw new ArgumentException($"{name}[{Accept.Text(i)}] is {text(keys[i])}, which is not above the {text(keys[i - 1])} before it.", name);
             }
         }
 
@@ -29,7 +29,7 @@ internal static class DeratingRows
     }
 
     /// <summary>Their factors: from 1, never rising.</summary>
-    internal static double[] Falling(IReadOnlyList<double> factors, double[] keys, string unit)
+    internal static double[] Falling(IReadOnlyList<double> factors, double[] keys, Func<double, string> text)
     {
         _ = factors ?? throw new ArgumentNullException(nameof(factors));
         if (factors.Count != keys.Length)
@@ -40,7 +40,7 @@ internal static class DeratingRows
         double[] own = new double[keys.Length];
         for (int i = 0; i < own.Length; i++)
         {
-            string row = $"factors[{Accept.Text(i)}], for {Accept.Text(keys[i])}{unit},";
+            string row = $"factors[{Accept.Text(i)}], for {text(keys[i])},";
             own[i] = factors[i] >= Accept.Least && factors[i] <= 1
                 ? factors[i]
                 : throw new ArgumentOutOfRangeException(nameof(factors), factors[i], $"{row} must be from {Accept.Text(Accept.Least)} to 1; it was {Accept.Text(factors[i])}.");

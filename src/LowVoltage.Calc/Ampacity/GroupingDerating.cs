@@ -47,9 +47,6 @@ public sealed class GroupingDerating
 
     internal ReadOnlySpan<double> Factors => factors;
 
-    /// <summary>What is counted, in words.</summary>
-    internal string Counted => CountsCircuits ? "circuits" : "conductors";
-
     /// <summary>Factors by the number of loaded conductors together.</summary>
     /// <param name="name">What they are called.</param>
     /// <param name="reference">Where they come from.</param>
@@ -90,10 +87,15 @@ public sealed class GroupingDerating
         factor = index < 0 ? null : new DeratingFactor(factors[index], CountsCircuits ? DeratingKind.Grouping : DeratingKind.ConductorCount, RuleSet.Caller, Reference)
         {
             BundleMeaning = CountsCircuits ? "circuits of two loaded conductors" : "loaded conductors together",
-            Holds = new LateText((CountsCircuits ? "{0} circuits" : "{0} loaded conductors") + (counts[index] == count ? "" : ", row {1}"), count, counts[index]),
+            Holds = new LateText(() => Counted(count) + (counts[index] == count ? "" : $", row {Accept.Text(counts[index])}")),
         };
         return factor is not null;
     }
+
+    /// <summary>A number of what is counted, in words.</summary>
+    internal string Counted(int count) => Counted(CountsCircuits, count);
+
+    private static string Counted(bool circuits, int count) => Accept.Text(count) + (circuits ? " circuit" : " loaded conductor") + (count == 1 ? "" : "s");
 
     /// <summary>The number of conductors in a place as the rows count it.</summary>
     internal int CountOf(in TablePlace place) => CountsCircuits ? place.Circuits : place.LoadedConductors;
@@ -103,9 +105,10 @@ public sealed class GroupingDerating
 
     private static GroupingDerating Create(string name, Reference reference, IReadOnlyList<int> counts, IReadOnlyList<double> factors, bool circuits, string parameter)
     {
-        string own = DeratingRows.Named(name), unit = circuits ? " circuits" : " conductors";
+        string own = DeratingRows.Named(name);
+        string Text(double count) => Counted(circuits, (int)count);
         _ = reference ?? throw new ArgumentNullException(nameof(reference));
-        double[] rows = DeratingRows.Rising([.. counts.Select(n => (double)n)], 1, Most, unit, parameter);
-        return new GroupingDerating(own, reference, circuits, rows, DeratingRows.Falling(factors, rows, unit));
+        double[] rows = DeratingRows.Rising([.. counts.Select(n => (double)n)], 1, Most, Text, parameter);
+        return new GroupingDerating(own, reference, circuits, rows, DeratingRows.Falling(factors, rows, Text));
     }
 }

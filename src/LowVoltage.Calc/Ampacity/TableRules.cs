@@ -39,7 +39,7 @@ internal static class TableRules
         if (grouping is null ? place.LoadedConductors > table.Conductors : !grouping.TryFactorOf(grouping.CountOf(place), out group))
         {
             return grouping is null ? TooMany(table, place, table.Conductors)
-                : Hard(table, $"the rows of {grouping.Name} end at {Accept.Text(grouping.LargestCount)} {grouping.Counted}, {Accept.Text(grouping.CountOf(place))} lie together");
+                : Hard(table, $"the rows of {grouping.Name} end at {grouping.Counted(grouping.LargestCount)}, {Accept.Text(grouping.CountOf(place))} lie together");
         }
 
         return new PlacedTable(table, column, [.. new[] { warmth, group }.OfType<DeratingFactor>()]) { RatedAmbientCelsius = Ambient(table, place).DegreesCelsius };

@@ -14,7 +14,7 @@ public class GroupingDeratingTests
         where T : ArgumentException => Assert.Throws<T>(parameter, () => Conductors(counts, factors)).Message;
 
     [Theory]
-    [InlineData(1, 1, "1 loaded conductors")]
+    [InlineData(1, 1, "1 loaded conductor")]
     [InlineData(2, 0.88, "2 loaded conductors")]
     [InlineData(3, 0.75, "3 loaded conductors, row 4")]
     [InlineData(4, 0.75, "4 loaded conductors")]
@@ -30,7 +30,7 @@ public class GroupingDeratingTests
     {
         GroupingDerating circuits = GroupingDerating.ByCircuits("loom factors", Sheet, [2, 3], [1, 0.9]);
         Assert.True(circuits.TryFactor(1, out DeratingFactor? one));
-        Assert.Equal((1.0, DeratingKind.Grouping, "1 circuits, row 2"), (one.Value, one.Kind, one.Condition));
+        Assert.Equal((1.0, DeratingKind.Grouping, "1 circuit, row 2"), (one.Value, one.Kind, one.Condition));
         Assert.False(circuits.TryFactor(4, out DeratingFactor? none));
         Assert.Null(none);
         Assert.Equal((2, 3, true, "loom factors", "loom factors"), (circuits.BaseCount, circuits.LargestCount, circuits.CountsCircuits, circuits.Name, circuits.ToString()));
@@ -42,11 +42,11 @@ public class GroupingDeratingTests
     [Fact]
     public void Create_RowThatDoesNotFit_IsRefusedWithItsReason()
     {
-        Assert.StartsWith("factors[2], for 4 conductors, is 0.9, which is above the 0.88 of the row before it; no factor rises.", Refused<ArgumentException>("factors", [1, 2, 4], [1, 0.88, 0.9]), StringComparison.Ordinal);
-        Assert.StartsWith("factors[0], for 2 conductors, must be 1, because the first row stands for the table's own currents; it was 0.88.", Refused<ArgumentException>("factors", [2, 4], [0.88, 0.75]), StringComparison.Ordinal);
-        Assert.StartsWith("factors[1], for 2 conductors, must be from 1E-12 to 1; it was -0.5.", Refused<ArgumentOutOfRangeException>("factors", [1, 2], [1, -0.5]), StringComparison.Ordinal);
-        Assert.StartsWith("conductors[1] is 2 conductors, which is not above the 2 conductors before it.", Refused<ArgumentException>("conductors", [2, 2], [1, 0.9]), StringComparison.Ordinal);
-        Assert.StartsWith("conductors[0] must be from 1 to 1000 conductors; it was 0 conductors.", Refused<ArgumentOutOfRangeException>("conductors", [0, 2], [1, 0.9]), StringComparison.Ordinal);
+        Assert.StartsWith("factors[2], for 4 loaded conductors, is 0.9, which is above the 0.88 of the row before it; no factor rises.", Refused<ArgumentException>("factors", [1, 2, 4], [1, 0.88, 0.9]), StringComparison.Ordinal);
+        Assert.StartsWith("factors[0], for 2 loaded conductors, must be 1, because the first row stands for the table's own currents; it was 0.88.", Refused<ArgumentException>("factors", [2, 4], [0.88, 0.75]), StringComparison.Ordinal);
+        Assert.StartsWith("factors[1], for 2 loaded conductors, must be from 1E-12 to 1; it was -0.5.", Refused<ArgumentOutOfRangeException>("factors", [1, 2], [1, -0.5]), StringComparison.Ordinal);
+        Assert.StartsWith("conductors[1] is 2 loaded conductors, which is not above the 2 loaded conductors before it.", Refused<ArgumentException>("conductors", [2, 2], [1, 0.9]), StringComparison.Ordinal);
+        Assert.StartsWith("conductors[0] must be from 1 to 1000 loaded conductors; it was 0 loaded conductors.", Refused<ArgumentOutOfRangeException>("conductors", [0, 2], [1, 0.9]), StringComparison.Ordinal);
         Assert.StartsWith("At least one row is needed; there was none.", Refused<ArgumentException>("conductors", [], []), StringComparison.Ordinal);
         Assert.StartsWith(
             "circuits[1] must be from 1 to 1000 circuits; it was 1001 circuits.",

@@ -36,8 +36,9 @@ internal static class OwnTable
             Return = ReturnPath.Wire(Length.FromMeters(1)),
             Place = new Place { Ambient = Temperature.FromDegreesCelsius(45), LoadedConductors = 2 },
             Insulation = InsulationMaterial.CrossLinkedPolyethylene,
-            Upstream = ElectricResistance.FromMilliohms(20),
+            Upstream = ElectricResistance.FromMilliohms(12),
             FuseDistance = Length.FromCentimeters(10),
+            DropLimit = DropLimit.Percent(5),
         };
         CircuitDesign design = CircuitDesigner.Design(requirements, rules);
         Console.WriteLine($"{design.Wire} with {design.Fuse}: {design.Verdict}");
