@@ -182,10 +182,10 @@ public class CallersDeratingTests
         string factors = "Factors on the currents of maker's table: 0.82 for ambient temperature (ambient 45 °C, row 50 °C): data sheet (invented) (2026), page 3 [handbook]; "
             + "0.88 for number of conductors (2 loaded conductors): bundle note (invented) [from memory].";
         Assert.Contains(factors, design.Assumptions);
-        string working = design.Explain().ToText();
-        Assert.Contains("factor for ambient temperature", working, StringComparison.Ordinal);
+        string working = design.Explain().ToMarkdown();
+        Assert.Contains("Factor for ambient temperature", working, StringComparison.Ordinal);
         Assert.Contains("ambient 45 °C, row 50 °C", working, StringComparison.Ordinal);
-        Assert.Contains("factor for number of conductors", working, StringComparison.Ordinal);
+        Assert.Contains("Factor for number of conductors", working, StringComparison.Ordinal);
         Assert.Contains("bundle note (invented)", working, StringComparison.Ordinal);
         Assert.DoesNotContain(CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(5)), feed: 1, ambient: 30, back: ReturnPath.Chassis(MilliOhm(1)), conductors: 1, insulation: Crosslinked), Rules(Whole)).Assumptions, line => line.StartsWith("Factors on", StringComparison.Ordinal));
     }
