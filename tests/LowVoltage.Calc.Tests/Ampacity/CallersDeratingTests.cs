@@ -4,7 +4,6 @@ using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
-using LowVoltage.Calc.Documents;
 using LowVoltage.Calc.Harnesses;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.References;
@@ -223,19 +222,5 @@ public class CallersDeratingTests
         Assert.Equal(CheckOutcome.Pass, at.Find(CheckKind.ContinuousCurrent, "feed")!.Value.Result.Outcome);
         CheckResult ground = at.Find(CheckKind.ContinuousCurrent, "ground")!.Value.Result;
         Assert.Equal((CheckOutcome.Undetermined, "the rows of air factors end at 50 °C, the air is at 60 °C"), (ground.Outcome, ground.Note));
-    }
-
-    [Fact]
-    public void Document_OfTheCallersBasis_ComesBackWithBothFactors()
-    {
-        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(16)), feed: 1, ambient: 45, conductors: 2, insulation: Crosslinked);
-        string json = CircuitDocument.Create(asked, Rules(Whole)).Write();
-        CircuitDocument read = CircuitDocument.Read(json);
-        Assert.Equal(json, read.Write());
-        Assert.Equal((Whole.Name, Whole.Reference), (read.Rules.Ampacity.Name, read.Rules.Ampacity.Reference));
-        Assert.Equal(25 * 0.82 * 0.88, Rated(read.Rules.Ampacity, 45, 2), 1e-12);
-        DocumentException refused = Assert.Throws<DocumentException>(() => CircuitDocument.Read(json.Replace("\"loaded_conductors\": 1,", "\"loaded_conductors\": 2,", StringComparison.Ordinal)));
-        Assert.Contains("grouping must begin with the table's own number", refused.Message, StringComparison.Ordinal);
-        Assert.EndsWith(".ampacity.grouping", Assert.Single(refused.Faults).Path, StringComparison.Ordinal);
     }
 }
