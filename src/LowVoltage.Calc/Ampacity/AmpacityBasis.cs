@@ -1,4 +1,5 @@
 using LowVoltage.Calc.Conductors;
+using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
 using UnitsNet;
 
@@ -44,9 +45,46 @@ public abstract class AmpacityBasis
     /// <remarks>
     /// Factors that are carried for a table are applied, none raises a current: 33 CFR 183 notes 1 and 2; NEC ambient and conductor count; IEC 60364-5-52 ambient and bunched circuits; the road-vehicle
     /// ambient law with the FAA factor for two wires and the IEC grouping of circuits on top; FAA bundle and altitude. Where a table holds for one conductor alone, for vacuum or for a fixed bundle, it rates nothing
-    /// else. A table of the caller's stands as it is: up to its ambient and its number of loaded conductors.
+    /// else. A table of the caller's stands as it is: up to its ambient and its number of loaded conductors, unless
+    /// <see cref="FromTable(AmpacityTable, AmbientDerating, GroupingDerating)"/> gives it factors.
     /// </remarks>
     public static AmpacityBasis FromTable(AmpacityTable table) => new TableAmpacity(table ?? throw new ArgumentNullException(nameof(table)));
+
+    /// <summary>A table of the caller's with the caller's factors for warmer air and for more wires together.</summary>
+    /// <param name="table">The table, made by <see cref="AmpacityTable.Create"/>.</param>
+    /// <param name="ambient">Its factors for air above its own; their first row is that air. Null where there are none: the table then ends at its own air.</param>
+    /// <param name="grouping">Its factors for more conductors or circuits than its own; their first row is that number. Null where there are none: the table then ends at its own number.</param>
+    /// <returns>The basis, whose name and reference say the factors.</returns>
+    /// <exception cref="ArgumentNullException">The table is null.</exception>
+    /// <exception cref="ArgumentException">There are factors, and the table is a published one, which has its own; or the first row of a factor is not the table's own air or number.</exception>
+    /// <remarks>
+    /// <code>I = I(table) · f(air) · f(number)</code>
+    /// Multiplying the two is the practice of the published tables. No factor raises a current; where a row is missing nothing is rated, and the check says which.
+    /// </remarks>
+    public static AmpacityBasis FromTable(AmpacityTable table, AmbientDerating? ambient, GroupingDerating? grouping)
+    {
+        _ = table ?? throw new ArgumentNullException(nameof(table));
+        if ((ambient is not null || grouping is not null) && table.RuleSet != RuleSet.Caller)
+        {
+            throw new ArgumentException($"table must be one of the caller's to take factors; {table.Name} has its own, which it is read with when ambient and grouping are null.", nameof(table));
+        }
+
+        if (ambient is not null && ambient.BaseCelsius != table.BaseAmbientCelsius)
+        {
+            throw new ArgumentException(
+                $"ambient must begin with the table's own air, {Accept.Text(table.BaseAmbientCelsius)} °C for {table.Name}; {ambient.Name} begins at {Accept.Text(ambient.BaseCelsius)} °C.", nameof(ambient));
+        }
+
+        if (grouping is not null && grouping.BaseCount != grouping.CountOf(table))
+        {
+            throw new ArgumentException(
+                $"grouping must begin with the table's own number, {(grouping.CountOf(table) == 0 ? "one conductor alone, which is no circuit," : grouping.Counted(grouping.CountOf(table)))} for {table.Name}; "
+                + $"{grouping.Name} begins at {grouping.Counted(grouping.BaseCount)}.",
+                nameof(grouping));
+        }
+
+        return new TableAmpacity(table, ambient, grouping);
+    }
 
     /// <summary>The lower of two bases wherever both rate a size; a size that only one of them covers takes that one.</summary>
     /// <param name="first">One basis.</param>

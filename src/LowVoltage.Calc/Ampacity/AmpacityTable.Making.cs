@@ -24,8 +24,8 @@ public sealed partial class AmpacityTable
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A temperature or the count is outside its range.</exception>
     /// <remarks>
-    /// A table that a wire is read from is used as it stands: not above its ambient, not for more conductors together than it holds for. Ambient and grouping are added by
-    /// <see cref="DeratingFactor.Create"/>, or by a table a place.
+    /// A table that a wire is read from is used as it stands: not above its ambient, not for more conductors together than it holds for. <see cref="AmbientDerating"/> and <see cref="GroupingDerating"/>
+    /// add factors for a design (<see cref="AmpacityBasis.FromTable(AmpacityTable, AmbientDerating, GroupingDerating)"/>), <see cref="DeratingFactor.Create"/> one for a rating read by hand.
     /// </remarks>
     public static AmpacityTable Create(
         string name,

@@ -16,6 +16,35 @@ internal static class TableRules
         : place.LoadedConductors > table.Conductors ? TooMany(table, place, table.Conductors)
         : new PlacedTable(table, column);
 
+    /// <summary>A table of the caller's with factors of the caller's: in warmer air and for more conductors as far as their rows go.</summary>
+    internal static PlacedTable WithFactors(AmpacityTable table, in TablePlace place, AmbientDerating? ambient, GroupingDerating? grouping)
+    {
+        if (!Column(table, place, out double column, out PlacedTable? none))
+        {
+            return none;
+        }
+
+        DeratingFactor? warmth = null, group = null;
+        double row = table.BaseAmbientCelsius;
+        if (ambient is null ? place.AmbientCelsius > table.BaseAmbientCelsius : !ambient.TryFactor(place.AmbientCelsius, out warmth, out row))
+        {
+            return ambient is null ? TooHot(table, place) : Hard(table, $"the rows of {ambient.Name} end at {Accept.Text(ambient.HighestCelsius)} °C, the air is at {Accept.Text(place.AmbientCelsius)} °C");
+        }
+
+        if (row >= column)
+        {
+            return Hard(table, $"for air at {Accept.Text(place.AmbientCelsius)} °C the row of {Accept.Text(row)} °C of {ambient!.Name} counts, which leaves insulation of {Accept.Text(column)} °C no room to warm up");
+        }
+
+        if (grouping is null ? place.LoadedConductors > table.Conductors : !grouping.TryFactorOf(grouping.CountOf(place), out group))
+        {
+            return grouping is null ? TooMany(table, place, table.Conductors)
+                : Hard(table, $"the rows of {grouping.Name} end at {grouping.Counted(grouping.LargestCount)}, {Accept.Text(grouping.CountOf(place))} lie together");
+        }
+
+        return new PlacedTable(table, column, [.. new[] { warmth, group }.OfType<DeratingFactor>()]) { RatedAmbientCelsius = Ambient(table, place).DegreesCelsius };
+    }
+
     /// <summary>33 CFR 183.425 Table 5: up to 30 °C as printed, up to 50 °C and in engine spaces with note 1; the number of conductors by note 2.</summary>
     internal static PlacedTable Cfr33(AmpacityTable table, in TablePlace place)
     {

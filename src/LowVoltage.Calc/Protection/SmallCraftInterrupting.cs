@@ -8,6 +8,8 @@ namespace LowVoltage.Calc.Protection;
 /// <remarks>
 /// <code>up to 650 A: main 1500 A, branch 750 A;  651 A to 1100 A: 3000 A, 1500 A;  above 1100 A: 5000 A, 2500 A</code>
 /// The total of all connected batteries counts. Between 650 A and 651 A the larger value is taken.
+/// <para>A rule for circuit-breakers: no check of a design asks it. The small-craft presets choose fuses, and a design compares what a device breaks with the prospective current that the stated battery
+/// drives where it sits. For a breaker to which the rule applies, take the larger of the two.</para>
 /// </remarks>
 public static class SmallCraftInterrupting
 {

@@ -69,6 +69,8 @@ public class SurfaceTests
         [
             ResistiveNetwork.Create("x", NetworkElement.VoltageSource("S", "14 AWG", "x", ElectricPotential.FromVolts(12), ElectricResistance.FromOhms(0.1)), NetworkElement.Resistance("r", "x", "14 AWG", ElectricResistance.FromOhms(2))),
         ],
+        [typeof(AmbientDerating)] = [AmbientDerating.Create("air factors", Reference.CommonPractice("a test"), [Temperature.FromDegreesCelsius(30), Temperature.FromDegreesCelsius(50)], [1, 0.8])],
+        [typeof(GroupingDerating)] = [GroupingDerating.ByConductors("bundle factors", Reference.CommonPractice("a test"), [1, 4], [1, 0.7]), GroupingDerating.ByCircuits("loom factors", Reference.CommonPractice("a test"), [1, 3], [1, 0.7])],
         [typeof(Segment)] = [Segment.Create(Conductor.Solid(AwgSize.FromNumber(14), ConductorMaterial.Copper), Length.FromMeters(3), 2)],
         [typeof(Joint)] = [Joint.Create("crimp", ElectricResistance.FromOhms(0.001))],
         [typeof(Tap)] = [Tap.Create(Length.FromMeters(2), ElectricCurrent.FromAmperes(3))],
@@ -78,8 +80,8 @@ public class SurfaceTests
         [typeof(object)] = ["text"],
     };
 
-    // Their lists must rise, or their six numbers belong to one metal, which random ones do not; their own tests give them answers.
-    private static readonly string[] NeedMatchingArguments = ["TimeCurrentCurve.Create", "AmbientRerating.Create", "ConductorMaterial.Create", "CircuitDocument.Read", "DesignDocument.Read", "HarnessDocument.Read", "HarnessResultDocument.Read", "FaultAuditDocument.Read", "HarnessDesignDocument.Read"];
+    // Their lists must rise, their factors begin where a table does, or their six numbers belong to one metal, which random ones do not; their own tests give them answers.
+    private static readonly string[] NeedMatchingArguments = ["TimeCurrentCurve.Create", "AmbientRerating.Create", "AmbientDerating.Create", "GroupingDerating.ByConductors", "GroupingDerating.ByCircuits", "AmpacityBasis.FromTable", "ConductorMaterial.Create", "CircuitDocument.Read", "DesignDocument.Read", "HarnessDocument.Read", "HarnessResultDocument.Read", "FaultAuditDocument.Read", "HarnessDesignDocument.Read"];
 
     // What a quantity is usually like, for those whose unit is far from one.
     private static readonly Dictionary<Type, double> Usual = new()

@@ -190,7 +190,7 @@ internal static class AnyCircuits
             new(bench) { Name = "own fuses", Fuses = own, FusePractice = new FusePractice(bench.FusePractice) { Overload = OverloadAllowance.Create("own", TemperatureDelta.FromKelvins(10), TemperatureDelta.FromKelvins(20), Sheet), Distance = SourceDistance.Create("own", Length.FromInches(7), Length.FromMeters(1), Sheet) } },
             new(bench) { Fuses = FuseSeries.Combine("mine", own, FuseSeries.RoadVehicleBlade, FuseSeries.Combine("inner", FuseSeries.RoadVehicleSmallBlade, FuseSeries.RoadVehicleGlass)) },
             new(bench) { Fuses = FuseSeries.RoadVehicleStrip51.WithLimits(OperatingTimeLimits.RoadVehicleStrip), Ampacity = AmpacityBasis.LowerOf(AmpacityBasis.HeatBalance, AmpacityBasis.FromTable(Iec60364MethodF.Table)) },
-            new(bench) { Conductors = ConductorSeries.AwgStranded.Only("shelf", AwgSize.Parse("14"), AwgSize.Parse("4/0")), Ampacity = AmpacityBasis.FromTable(table), MinimumSection = Area.FromSquareInches(0.001), MinimumSectionReference = Sheet },
+            new(bench) { Conductors = ConductorSeries.AwgStranded.Only("shelf", AwgSize.Parse("14"), AwgSize.Parse("4/0")), Ampacity = AmpacityBasis.FromTable(table, AmbientDerating.Create("air factors", Sheet, [C(30), C(44.5)], [1, 0.85]), GroupingDerating.ByCircuits("loom factors", Sheet, [1, 3], [1, 0.7])), MinimumSection = Area.FromSquareInches(0.001), MinimumSectionReference = Sheet },
             new(bench) { Conductors = ConductorSeries.Create("drum", [Conductor.OfArea(Area.FromSquareMillimeters(2), ConductorMaterial.Copper), Conductor.Solid(AwgSize.Parse("8"), ConductorMaterial.Copper)], Sheet), DropLimit = DropLimit.AircraftTable },
         ];
     }

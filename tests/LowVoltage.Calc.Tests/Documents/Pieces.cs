@@ -127,6 +127,11 @@ internal static class Pieces
             """{ "like": "bench", "conductors": { "of": "AWG, stranded copper", "name": "on the shelf", "sizes": [ "14 AWG", "10 AWG", "4/0 AWG" ] }, "fuses": { "combined": [ "ISO 8820-3 type C", "ISO 8820-5 type SF 51" ], "name": "two" } }""",
             """{ "like": "bench", "fuses": { "like": "ISO 8820-5 type SF 51", "limits": "ISO 8820-5" } }""",
             $$"""{ "like": "bench", "fuses": {{Fuses}}, "ampacity": { "table": {{Table}} } }""",
+            $$"""
+            { "like": "bench", "ampacity": { "table": {{Table}}, "ambient": { "ambients_C": [ 30, 45 ], "factors": [ 1, 0.85 ], "name": "air factors", "reference": REFERENCE },
+              "grouping": { "counts": "loaded conductors", "together": [ 2, 4, 9 ], "factors": [ 1, 0.8, 0.6 ], "name": "bundle factors", "reference": REFERENCE } } }
+            """,
+            $$"""{ "like": "bench", "ampacity": { "table": {{Table}}, "grouping": { "counts": "circuits", "together": [ 1, 3 ], "factors": [ 1, 0.7 ], "name": "loom factors", "reference": REFERENCE } } }""",
             """{ "like": "bench", "ampacity": { "lower_of": [ "heat balance in still air", { "table": "IEC 60364-5-52 method F, two loaded conductors, copper" } ] } }""",
             """
             { "name": "own", "conductors": { "conductors": [ { "series": "road-vehicle plain copper", "size": "1.5 mm²" }, { "series": "road-vehicle plain copper", "size": "2.5 mm²" } ], "name": "two", "reference": REFERENCE },
