@@ -181,6 +181,17 @@ public class ResistiveNetworkTests
             "0", V("S", "a", "0", 1), R("r", "a", "0", 1), I("in", "a", 2, "x"), I("out", "x", 1.999999, "a"), R("q", "x", "y", 1)));
     }
 
+    /// <summary>What rounding leaves of a sum grows with the currents: 10000.1 A and 20000.2 A are 30000.3 A.</summary>
+    [Fact]
+    public void Create_LargeCurrentsThatComeBack_AreNoOneWay()
+    {
+        Assert.NotEqual(30000.3, 10000.1 + 20000.2);
+        ResistiveNetworkSolution large = ResistiveNetwork.Create(
+            "0", V("S", "a", "0", 1), R("r", "a", "0", 1), I("i1", "a", 10000.1, "x"), I("i2", "a", 20000.2, "x"), I("back", "x", 30000.3, "a"), R("q", "x", "y", 1)).Solve();
+        Assert.True(large.Exists);
+        Assert.Equal(1, large.CurrentOf("S").Amperes, 1e-6);
+    }
+
     /// <summary>A loop of joints at the end of an ideal source and a joint: only what closes it is named, not the way to it.</summary>
     [Fact]
     public void Create_LoopAwayFromTheReference_NamesOnlyTheLoop()
