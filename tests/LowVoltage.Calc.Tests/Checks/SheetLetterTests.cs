@@ -38,9 +38,12 @@ public class SheetLetterTests
         return Sheet(Load.ConstantPower(W(40)), Segment.Create(RoadVehicle(2.5), M(3)), back, 10);
     });
 
+    // No fuse, on a supply that cannot overload the wire.
+    private static readonly Lazy<WorkedSolution> Bare = new(() => CheckCase.Verify(Load.ConstantCurrent(A(5)), null, source: Source.CurrentLimited(V(12), A(20))).Explain());
+
     private static readonly Dictionary<string, Lazy<WorkedSolution>> Sheets = new()
     {
-        [nameof(Parallel)] = Parallel, [nameof(Pulsed)] = Pulsed, [nameof(Shared)] = Shared, [nameof(Row)] = Row, [nameof(TooMuch)] = TooMuch, [nameof(Back)] = Back,
+        [nameof(Parallel)] = Parallel, [nameof(Pulsed)] = Pulsed, [nameof(Shared)] = Shared, [nameof(Row)] = Row, [nameof(TooMuch)] = TooMuch, [nameof(Back)] = Back, [nameof(Bare)] = Bare,
     };
 
     [Theory]
@@ -50,6 +53,7 @@ public class SheetLetterTests
     [InlineData(nameof(Row))]
     [InlineData(nameof(TooMuch))]
     [InlineData(nameof(Back))]
+    [InlineData(nameof(Bare))]
     public void EveryStep_CanBeWorkedOut(string circuit)
     {
         WorkedSolution sheet = Sheets[circuit].Value;
@@ -84,6 +88,7 @@ public class SheetLetterTests
     [InlineData(nameof(Shared), "V_left", "V", "voltage that is left for the fault", "The other circuits keep feeding their current into the shared return: what they drop there is taken off.")]
     [InlineData(nameof(Shared), "J_e", "A²·s", "Joule integral that has passed when the fuse has opened for sure", "By iteration.")]
     [InlineData(nameof(Shared), "I_e", "A", "short-circuit current by then", "V less Iₒ·R of the shared stretches, over all resistance, each conductor as warm as the Joule integral makes it; a shared one is heated by (I + Iₒ)², counted as I²·(1 + Iₒ/I)² with the least I that still opens the fuse.")]
+    [InlineData(nameof(Shared), "t_e", "s", "longest time of the fuse at Iₑ", "Beyond the last stated point the Joule integral I²·t stays.")]
     [InlineData(nameof(Shared), "t_c", "s", "time by then", "t = ∫ dJ/I² from 0 to Jₑ, with the current at every J as above.")]
     [InlineData(nameof(Shared), "I_low", "A", "least current of the fault", "")]
     [InlineData(nameof(Row), "S_2", "mm²", "effective section of 2.5 mm² road-vehicle copper", "That of a solid bar of its resistance.")]
@@ -93,6 +98,7 @@ public class SheetLetterTests
     [InlineData(nameof(Row), "I_lrg", "A", "greatest current of the stalled motor", "At the highest supply voltage, the path as cool as the air.")]
     [InlineData(nameof(Row), "θ_sv", "°C", "temperature that the wire reaches there", "By the balance and the quadrature of the overload below, at the current where the fuse is nearest to failing the wire.")]
     [InlineData(nameof(Row), "θ_sl", "°C", "limit at that current", "")]
+    [InlineData(nameof(Bare), "I_k", "A", "greatest current that the supply can drive", "Supply lead 20 mΩ.")]
     [InlineData(nameof(TooMuch), "P_cap", "W", "most power that could reach any load through wire as cool as the air", "A load takes the most when it drops half the voltage. The current warms the wire, so that less comes through than this.")]
     public void Letter_HasItsMeaningItsUnitAndItsReason(string circuit, string letter, string unit, string sought, string reason)
     {
