@@ -95,7 +95,7 @@ public static partial class Battery
             Volts(board, series, "one cell", (CellCutOffVolts, CellNominalVolts, CellChargeVolts), numbers, (LithiumIronPhosphateReference, LithiumIronPhosphateReference));
             Symbol one = board.LookUp("resistance of a cell times its capacity", "r_c", CellOhmAmpereHours, "Ω·Ah", LithiumIronPhosphateReference);
             Symbol nominal = board.Step("nominal resistance inside the source", "R_nom", series * one / capacity, numbers.NominalOhms, "Ω", LithiumIronPhosphateReference, "Cells of more capacity resist less.");
-            Symbol spread = board.LookUp("spread either way between packs, temperatures and ages", "k_s", CellSpread, "", LithiumIronPhosphateReference);
+            Symbol spread = board.LookUp("spread either way between packs, temperatures and ages", "k_sp", CellSpread, "", LithiumIronPhosphateReference);
             board.Step("least resistance inside the source: new and warm", "R_min", nominal / spread, numbers.LeastOhms, "Ω", LithiumIronPhosphateReference, "Gives the greatest short-circuit current.");
             board.Step("greatest resistance inside the source: aged and cold", "R_max", nominal * spread, numbers.GreatestOhms, "Ω", LithiumIronPhosphateReference, "Gives the least short-circuit current.");
         }

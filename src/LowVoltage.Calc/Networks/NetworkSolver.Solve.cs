@@ -197,12 +197,12 @@ internal sealed partial class NetworkSolver
 
     private int WorstOverLimit()
     {
-        // A source that gives just its limit stays.
+        // A source that gives just its limit stays; one that is out gives nothing.
         int worst = -1;
         double most = 1 + 1e-9;
         for (int k = 0; k < Elements.Length; k++)
         {
-            double share = disconnected[k] || Elements[k].Off ? 0 : Math.Abs(Amperes[k]) / Elements[k].Trips;
+            double share = Math.Abs(Amperes[k]) / Elements[k].Trips;
             (most, worst) = share > most ? (share, k) : (most, worst);
         }
 

@@ -64,7 +64,8 @@ public sealed class ResistiveNetwork
                 throw new ArgumentException($"Two elements are named {element.Id}; each needs a name of its own.", nameof(elements));
             }
 
-            _ = Index(indices, element.First) + Index(indices, element.Second);
+            _ = Index(indices, element.First);
+            _ = Index(indices, element.Second);
         }
 
         if (!Array.Exists(own, e => e.Kind is NetworkElementKind.VoltageSource or NetworkElementKind.Current))

@@ -1,6 +1,7 @@
 using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Protection;
+using LowVoltage.Calc.Tests.Design.Upstream;
 using static LowVoltage.Calc.Tests.Design.Ask;
 
 namespace LowVoltage.Calc.Tests.Checks;
@@ -45,6 +46,30 @@ public class FuseDistanceCheckTests
         Assert.Equal(CheckOutcome.Fail, At(SourceDistance.Iso10133, 0.201, false).Of(CheckKind.FuseDistance).Outcome);
         DesignRules rules = new(CheckCase.Table) { FusePractice = new FusePractice { Overload = null, Distance = SourceDistance.Cfr33 } };
         Assert.Null(CheckCase.Verify(Load.ConstantCurrent(A(5)), null, rules).Find(CheckKind.FuseDistance));
+    }
+
+    /// <summary>72 in are for a conductor at the battery post, which nothing says of this one: 40 in.</summary>
+    [Fact]
+    public void SheathedDistance_IsNotThatOfAConductorAtTheBatteryPost()
+    {
+        Assert.Equal(CheckOutcome.Pass, At(SourceDistance.AbycE11, 40 * Inch, true).Of(CheckKind.FuseDistance).Outcome);
+        CircuitDesign beyond = At(SourceDistance.AbycE11, 41 * Inch, true);
+        beyond.Is(CheckKind.FuseDistance, 41 * Inch, 40 * Inch, 2e-9);
+        Assert.Equal(CheckOutcome.Fail, beyond.Of(CheckKind.FuseDistance).Outcome);
+    }
+
+    /// <summary>Behind a main fuse it is that one's conductor which nothing protects: its length and its sheath count, whatever the circuit's own.</summary>
+    [Theory]
+    [InlineData(0.5, true, false, CheckOutcome.Pass, "main fuse, sheathed", 40)]
+    [InlineData(0.5, false, true, CheckOutcome.Fail, "main fuse, not sheathed", 7)]
+    public void BehindAMainFuse_TheConductorBeforeThatCounts(double meters, bool sheathed, bool own, CheckOutcome expected, string note, double inches)
+    {
+        CircuitRequirements asked = new(Mains.Fan(12)) { FuseDistance = M(0.01), SheathedToFuse = own };
+        UpstreamProtection main = UpstreamProtection.Fuse(Mains.Gg(63)).WithUpstream(ElectricResistance.Zero).WithDistance(M(meters), sheathed).WithLead(Mains.Lead(35, 4));
+        DesignRules rules = new(DesignRules.RoadVehicle) { FusePractice = new FusePractice { Distance = SourceDistance.Cfr33 } };
+        CircuitDesign design = CircuitDesigner.Verify(asked.WithUpstreamProtection(main), RoadVehicle(1.5), Blade(5), rules);
+        design.Is(CheckKind.FuseDistance, meters, inches * Inch, 2e-9);
+        Assert.Equal((expected, note), (design.Of(CheckKind.FuseDistance).Outcome, design.Of(CheckKind.FuseDistance).Note));
     }
 
     private static CircuitDesign At(SourceDistance? rule, double? meters, bool sheathed) => CheckCase.Verify(

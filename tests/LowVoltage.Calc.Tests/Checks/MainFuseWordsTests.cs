@@ -132,6 +132,34 @@ public class MainFuseWordsTests
         }
     }
 
+    /// <summary>A supply that gives just what the main device carries cannot open it, whatever happens behind.</summary>
+    [Theory]
+    [InlineData(63, CheckOutcome.Pass)]
+    [InlineData(63.5, CheckOutcome.Undetermined)]
+    public void Selectivity_OfASupplyAtTheRatingItself_IsGiven(double limit, CheckOutcome outcome)
+    {
+        UpstreamProtection main = UpstreamProtection.Device("main breaker", A(63), V(80), A(10_000)).WithUpstream(ElectricResistance.Zero).WithLead(Mains.Lead(35, 4));
+        CheckResult check = Of(12, main, Source.CurrentLimited(V(13), A(limit))).Of(CheckKind.SelectivityOfFuses);
+        Assert.Equal(outcome, check.Outcome);
+        if (outcome == CheckOutcome.Pass)
+        {
+            Assert.Equal("the supply gives at most 63 A there, which the 63 A main breaker (as stated) carries", check.Note);
+        }
+    }
+
+    /// <summary>A circuit without a fuse of its own is protected by the device before it: that one breaks the current itself, with nothing before it that could.</summary>
+    [Fact]
+    public void BreakingCapacity_OfTheDeviceThatIsTheCircuitsFuse_HasNoneBefore()
+    {
+        UpstreamProtection main = UpstreamProtection.Device("main device", A(63), V(80), A(1000)).WithUpstream(MilliOhm(0.5)).WithLead(Mains.Lead(35, 2));
+        CircuitDesign design = CircuitDesigner.Verify(Fan(5, Pack).WithUpstreamProtection(main), RoadVehicle(35), fuse: null, DesignRules.RoadVehicle);
+        CheckResult check = design.Of(CheckKind.BreakingCapacity);
+        Assert.Equal((CheckOutcome.Fail, ""), (check.Outcome, check.Note));
+        Near(1000, check.Limit, 2e-9);
+        Assert.Equal(
+            "Choose a fuse with a higher breaking capacity, or fit a main fuse that has one at the source. No wire size changes this.", CheckCase.AdviceOf(design, CheckKind.BreakingCapacity));
+    }
+
     private static CircuitDesign Of(double milliOhms, UpstreamProtection main, Source? source = null) =>
         CircuitDesigner.Verify(Fan(milliOhms, source).WithUpstreamProtection(main), RoadVehicle(1.5), Blade(5), DesignRules.RoadVehicle);
 }

@@ -21,6 +21,7 @@ public class PowerDeliveryCheckTests
         design.Is(CheckKind.PowerDelivery, Most(11.89, double.PositiveInfinity), 1000, 1e-6);
         CheckCase.Answers(design, CheckKind.PowerDelivery, CheckOutcome.Fail, "load", "more power than can come through this wire");
         Assert.Equal(SupplyLevel.Minimum, design.Of(CheckKind.PowerDelivery).Level);
+        Assert.Equal("Ohm's law; the worst of minimum, nominal and maximum supply voltage", design.Of(CheckKind.PowerDelivery).Reference.Title);
         Assert.Equal(
             "The load cannot get the power it needs: use a shorter run, a larger wire, a higher supply voltage, fewer or better joints, a stronger source, or a smaller load.",
             CheckCase.AdviceOf(design, CheckKind.PowerDelivery));

@@ -176,4 +176,51 @@ public class SheetTests
         Assert.Contains(given, line => line.Contains("share of the bundle's capacity in use", StringComparison.Ordinal) && line.Contains("50 %", StringComparison.Ordinal));
         Assert.Contains(given, line => line.Contains("wall of the insulation", StringComparison.Ordinal) && line.Contains("0.6 mm", StringComparison.Ordinal));
     }
+
+    /// <summary>The spread of a lithium pack once had the letter of the share of a wire's surface that sees out, and the step with that share was written with the spread.</summary>
+    [Fact]
+    public void LithiumPackOnTwoWiresByHeatBalance_SpreadAndShareHaveLettersOfTheirOwn()
+    {
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(5)), Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(200)));
+        WorkedSolution sheet = CircuitDesigner.Design(asked, new DesignRules(DesignRules.RoadVehicle) { Ampacity = AmpacityBasis.HeatBalance }).Explain();
+        SolutionStep spread = Assert.Single(sheet.Steps, s => s.Sought == "spread either way between packs, temperatures and ages");
+        SolutionStep share = Assert.Single(sheet.Steps, s => s.Sought == "share of a wire's surface that sees out");
+        Assert.NotEqual(spread.Symbol!.Spec, share.Symbol!.Spec);
+
+        // Two wires that touch under a tight string: (π + 2)/(2·π) of each is seen.
+        Near((Math.PI + 2) / (2 * Math.PI), share.Result, 1e-12);
+        SolutionStep inside = Assert.Single(sheet.Steps, s => s.Sought == "thermal resistance inside, for the heat of all wires");
+        SolutionStep own = Assert.Single(sheet.Steps, s => s.Sought == "thermal resistance of a wire's insulation");
+        Near(own.Result!.Value / (2 * share.Result!.Value), inside.Result, 1e-12);
+        Near(inside.Result!.Value, inside.Formula!.Evaluate(), 1e-12);
+    }
+
+    /// <summary>Each way to make a source, under every preset and by the heat balance alone: each step gives its number, reads back, and has letters of one meaning.</summary>
+    [Fact]
+    public void SourcesOfEachKind_UnderEveryPreset_HaveASheetThatCanBeWorkedOut()
+    {
+        Source[] sources =
+        [
+            LeadAcid(), Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100)), Source.CurrentLimited(V(13), A(60)), Source.Ideal(V(12), V(13), V(14)),
+            Source.BehindResistance(V(12), MilliOhm(20)), Source.InSeries(LeadAcid(), Source.CurrentLimited(V(12), A(60))), Source.InParallel(LeadAcid(), LeadAcid()), Source.Alternator(V(14.4), A(90)),
+            Source.InSeries(Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100)), Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100))),
+        ];
+        DesignRules[] presets =
+        [
+            DesignRules.RoadVehicle, DesignRules.SmallCraft, DesignRules.SmallCraftTinned, DesignRules.LightAircraft, DesignRules.Bench,
+            new(DesignRules.RoadVehicle) { Ampacity = AmpacityBasis.HeatBalance },
+        ];
+        foreach (Source source in sources)
+        {
+            foreach (DesignRules rules in presets)
+            {
+                CircuitRequirements asked = Circuit(Load.ConstantPower(W(40)), source, feed: 2);
+                WorkedSolution sheet = CircuitDesigner.Design(asked, rules).Explain();
+                string name = $"{source}, {rules.Ampacity}";
+                LowVoltage.Calc.Tests.Working.ExplanationProperties.AssertEvaluates(sheet, name);
+                LowVoltage.Calc.Tests.Working.ExplanationProperties.AssertReadsBack(sheet, name, engineering: true);
+                LowVoltage.Calc.Tests.Working.ExplanationProperties.AssertOneMeaning(sheet, name);
+            }
+        }
+    }
 }

@@ -127,6 +127,16 @@ public class StalledMotorCheckTests
     }
 
     [Fact]
+    public void MotorThatAsksForMoreThanThePathGives_GetsWhatItGives()
+    {
+        // 1000 A whatever the voltage: through the hot path at the lowest voltage, through the cool one at the highest.
+        CircuitDesign design = Laid(Motor(1000).WithThermalCutOut(), Blade(10));
+        WorkedSolution sheet = design.Explain();
+        Near(11.89 / (0.018 + CheckCase.Lead + CheckCase.Chassis + CheckCase.WireOhmsAt(70)), CheckCase.Number(sheet, "I_lr"), 1e-9);
+        Near(14.4 / (0.0036 + CheckCase.Lead + CheckCase.Chassis + CheckCase.WireOhmsAt(30)), CheckCase.Number(sheet, "I_lrg"), 1e-9);
+    }
+
+    [Fact]
     public void SupplyThatHoldsItsLimit_GivesNoMore()
     {
         // 16 A stalled on a supply of 10 A: the wire settles at the 10 A that flow, its rating 15.05 A.

@@ -106,6 +106,7 @@ public class ElementCurrentTests
         double least = 1.75 * Math.Pow(0.001, 0.55) / 0.012;
         Is(lamp, 0.006, 0.006 * least, least);
         Is(lamp, -0.006, -0.006 * least, least);
+        Is(lamp, 0.012, 0.012 * least, 0.55 * least);
         Starts(lamp, 0, 1.75 / 12);
         Assert.Equal(0, ElementCurrent.OpenVolts(lamp));
     }

@@ -55,6 +55,81 @@ public class NetworkSolverEndTests
         Assert.Equal(0.5, solver.Share, 0.001);
     }
 
+    /// <summary>The same behind an ideal millivolt: 1 mV − 0.2 A·1 mΩ = 0.8 mV.</summary>
+    [Fact]
+    public void Solve_MillivoltsOfATie_AreNoFloor()
+    {
+        Element[] elements = [Element.Resistance(1, 2, 1e-3), Element.Power(2, 0, 1.6e-4, 0)];
+        Tie[] ties = [new(1, 0, 1e-3)];
+        NetworkSolver solver = new(NetworkShape.Create(3, 0, elements, ties), elements, ties);
+        Assert.Equal(NetworkEnd.Solved, solver.Solve());
+        Assert.Equal(8e-4, solver.Volts[2], 1e-12);
+        Assert.Equal(0.2, solver.Amperes[1], 1e-9);
+    }
+
+    /// <summary>5 A driven into 2 Ω beside 8 W, with no voltage about to measure by: U/2 + 8 W/U = 5 A, so 8 V, the higher of two.</summary>
+    [Fact]
+    public void Solve_CurrentsAlone_NeedNoVoltageToMeasureBy()
+    {
+        NetworkSolver solver = Solved(2, [Element.Drawn(0, 1, 5), Element.Resistance(1, 0, 2), Element.Power(1, 0, 8, 0)]);
+        Assert.Equal(8, solver.Volts[1], 1e-12);
+        Assert.Equal([5.0, 4.0, 1.0], solver.Amperes.Select(a => Math.Round(a, 12)));
+    }
+
+    /// <summary>A supply of 14.4 V behind 0.1 Ω into 1.34 Ω: 10 A, 13.4 V at the load; its resistance counts in full.</summary>
+    [Fact]
+    public void Solve_SupplyBehindAResistance_DropsInIt()
+    {
+        NetworkSolver solver = Solved(2, [Element.Supply(1, 0, 14.4, 20, 0.1), Element.Resistance(1, 0, 1.34)]);
+        Assert.Equal(13.4, solver.Volts[1], 1e-12);
+        Assert.Equal(-10, solver.Amperes[0], 1e-11);
+    }
+
+    /// <summary>At just its least voltage a load works; below it is off.</summary>
+    [Theory]
+    [InlineData(9, true, 1)]
+    [InlineData(9.001, false, 0)]
+    public void Solve_LoadAtJustItsLeastVoltage_Works(double least, bool works, double amperes)
+    {
+        Element[] elements = [Element.Power(1, 0, 9, least)];
+        Tie[] ties = [new(1, 0, 9)];
+        NetworkSolver solver = new(NetworkShape.Create(2, 0, elements, ties), elements, ties);
+        Assert.Equal(NetworkEnd.Solved, solver.Solve());
+        Assert.Equal((works ? PowerState.On : PowerState.CutOut, amperes), (solver.Powers[0], solver.Amperes[0]));
+        Assert.Equal(-amperes, solver.TieAmperes[0]);
+    }
+
+    /// <summary>Numbers may be changed between two solves: what disconnected once stays if it may give more now; and nothing is hardest off where all stand.</summary>
+    [Fact]
+    public void Solve_AgainWithAHigherLimit_ConnectsAgain()
+    {
+        Element pack = Element.Battery(1, 0, 12, 0.1);
+        pack.Trips = 3;
+        Element[] elements = [pack, Element.Resistance(1, 0, 1.1)];
+        NetworkSolver solver = new(NetworkShape.Create(2, 0, elements, []), elements, []);
+        Assert.Equal((-1, 1.0), (solver.Hardest, solver.Share));
+        Assert.Equal(NetworkEnd.Solved, solver.Solve());
+        Assert.Equal((true, 0.0), (solver.IsDisconnected(0), solver.Amperes[1]));
+        solver.Elements[0].Trips = 10;
+        Assert.Equal(NetworkEnd.Solved, solver.Solve());
+        Assert.Equal((false, 10.0, -1), (solver.IsDisconnected(0), Math.Round(solver.Amperes[1], 12), solver.Hardest));
+    }
+
+    /// <summary>Supplies without resistance whose positive end is the reference: what each gives is just what its node is short of, so that nothing is left over there.</summary>
+    [Theory]
+    [InlineData(7.3, 0.37)]
+    [InlineData(12.7, 0.013)]
+    [InlineData(48.1, 3.33)]
+    [InlineData(0.9, 0.0071)]
+    public void Solve_SupplyOfAPositiveEarth_LeavesNothingOver(double volts, double ohms)
+    {
+        NetworkSolver solver = Solved(3, [Element.Supply(0, 1, volts, 1e6), Element.Resistance(0, 2, ohms / 3), Element.Resistance(2, 1, ohms / 1.5), Element.Resistance(0, 1, ohms * 7)]);
+        double through = volts / ohms * (1 + (1.0 / 7));
+        Assert.Equal(-volts, solver.Volts[1], 1e-12 * volts);
+        Assert.Equal(-through, solver.Amperes[0], 1e-13 * through);
+        Assert.Equal(-(solver.Amperes[2] + solver.Amperes[3]), solver.Amperes[0], 1e-15 * through);
+    }
+
     private static NetworkSolver Solved(int nodes, Element[] elements)
     {
         NetworkSolver solver = new(NetworkShape.Create(nodes, 0, elements, []), elements, []);

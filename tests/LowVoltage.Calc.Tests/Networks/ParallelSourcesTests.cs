@@ -70,6 +70,34 @@ public class ParallelSourcesTests
             Solve(5, battery, Source.CurrentLimited(ElectricPotential.FromVolts(14.4), ElectricCurrent.FromAmperes(amperes))).Shares.Select(s => s.AtLimit);
     }
 
+    /// <summary>48 V supplies at their limits stand at next to nothing, which is no terminal voltage; the reason stands in the refusal, too.</summary>
+    [Fact]
+    public void Solve_MoreThanHighSuppliesGive_HasNoVoltage()
+    {
+        Source supply = Source.CurrentLimited(ElectricPotential.FromVolts(48), ElectricCurrent.FromAmperes(5));
+        ParallelSources few = Solve(12, supply, supply);
+        Assert.Equal((false, "The sources cannot give 12 A together: at most 10 A."), (few.Exists, few.Explanation));
+        Assert.Equal(
+            "There is no voltage to read: The sources cannot give 12 A together: at most 10 A. Ask Exists first.", Assert.Throws<InvalidOperationException>(() => few.TerminalVoltage).Message);
+        Assert.True(Solve(10 * (1 - 1e-9), supply, supply).Exists);
+    }
+
+    /// <summary>An ideal voltage first, then a battery that charges nothing, a pack past its limit and a supply below the terminals: each is told by itself.</summary>
+    [Fact]
+    public void Shares_AreThoseOfTheSourcesInTheirOrder()
+    {
+        Source ideal = Source.Ideal(ElectricPotential.FromVolts(13)), low = Source.CurrentLimited(ElectricPotential.FromVolts(12), ElectricCurrent.FromAmperes(20));
+        Source pack = Calc.Circuits.Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100), ElectricCurrent.FromAmperes(1));
+        ParallelSources all = Solve(10, ideal, Battery(12.5, 0.1), pack, low);
+
+        // 0.5 V over 0.1 Ω flow into the battery; the pack of 12.8 V would be charged with more than its 1 A.
+        Assert.Equal([15.0, -5.0, 0.0, 0.0], all.Shares.Select(s => Math.Round(s.Current.Amperes, 9) + 0.0));
+        Assert.Equal([false, true, false, false], all.Shares.Select(s => s.IsCharged));
+        Assert.Equal([false, false, true, false], all.Shares.Select(s => s.IsDisconnected));
+        Assert.Equal([false, false, false, false], all.Shares.Select(s => s.AtLimit));
+        Assert.Equal(13, all.TerminalVoltage.Volts);
+    }
+
     [Fact]
     public void Solve_MoreThanAllLimits_SaysHowMuchThereIs()
     {

@@ -168,6 +168,76 @@ public class ResistiveNetworkTests
         Assert.Equal([["x", "y"]], both.FloatingIslands);
     }
 
+    /// <summary>Two currents into a part of the network that nothing leaves: both are named.</summary>
+    [Fact]
+    public void Create_SeveralCurrentsOfNoReturn_AreAllNamed()
+    {
+        ArgumentException oneWay = Assert.Throws<ArgumentException>("elements", () => ResistiveNetwork.Create(
+            "0", V("S", "a", "0", 1), R("r", "a", "0", 1), I("first", "a", 2, "x"), I("second", "a", 3, "x"), R("q", "x", "y", 1)));
+        Assert.StartsWith("The currents first, second cross between parts of the network that nothing else joins", oneWay.Message, StringComparison.Ordinal);
+
+        // What goes in by one and comes out by another must be the same.
+        Assert.Throws<ArgumentException>("elements", () => ResistiveNetwork.Create(
+            "0", V("S", "a", "0", 1), R("r", "a", "0", 1), I("in", "a", 2, "x"), I("out", "x", 1.999999, "a"), R("q", "x", "y", 1)));
+    }
+
+    /// <summary>What rounding leaves of a sum grows with the currents: 10000.1 A and 20000.2 A are 30000.3 A.</summary>
+    [Fact]
+    public void Create_LargeCurrentsThatComeBack_AreNoOneWay()
+    {
+        Assert.NotEqual(30000.3, 10000.1 + 20000.2);
+        ResistiveNetworkSolution large = ResistiveNetwork.Create(
+            "0", V("S", "a", "0", 1), R("r", "a", "0", 1), I("i1", "a", 10000.1, "x"), I("i2", "a", 20000.2, "x"), I("back", "x", 30000.3, "a"), R("q", "x", "y", 1)).Solve();
+        Assert.True(large.Exists);
+        Assert.Equal(1, large.CurrentOf("S").Amperes, 1e-6);
+    }
+
+    /// <summary>A loop of joints at the end of an ideal source and a joint: only what closes it is named, not the way to it.</summary>
+    [Fact]
+    public void Create_LoopAwayFromTheReference_NamesOnlyTheLoop()
+    {
+        string message = Assert.Throws<ArgumentException>("elements", () => ResistiveNetwork.Create(
+            "0", V("S", "a", "0", 12), R("way", "a", "b", 0), R("ring1", "b", "c", 0), R("ring2", "c", "d", 0), R("ring3", "d", "b", 0), R("load", "d", "0", 5))).Message;
+        string named = message.Split("bounds the current: ")[1].Split('.')[0];
+        Assert.Equal(["ring1", "ring2", "ring3"], named.Split(", ").Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Read_WithoutAnAnswer_SaysWhyThereIsNone()
+    {
+        ResistiveNetworkSolution none = ResistiveNetwork.Create("0", V("S", "s", "0", 12), R("w", "s", "L", 0.1), P("pump", "L", 400)).Solve();
+        string message = Assert.Throws<InvalidOperationException>(() => none.VoltageOf("L")).Message;
+        Assert.Equal($"There is no answer to read: {none.Explanation} Ask Exists first.", message);
+        Assert.StartsWith("The loads of constant power need more than can reach them: at most ", none.Explanation, StringComparison.Ordinal);
+        Assert.EndsWith("% of each. pump at node L loses the most voltage.", none.Explanation, StringComparison.Ordinal);
+    }
+
+    /// <summary>A next to nothing of a resistance is refused with what would be accepted.</summary>
+    [Fact]
+    public void Resistance_NextToNothing_IsRefusedWithItsUnit()
+    {
+        Assert.Contains("0 Ω or at least ", Assert.Throws<ArgumentOutOfRangeException>("resistance", () => R("r", "a", "b", 1e-13)).Message, StringComparison.Ordinal);
+        string source = Assert.Throws<ArgumentOutOfRangeException>(
+            "resistance", () => NetworkElement.VoltageSource("S", "a", "b", ElectricPotential.FromVolts(1), ElectricResistance.FromOhms(1e-13))).Message;
+        Assert.Contains("0.0000000000001 Ω", Digits(source), StringComparison.Ordinal);
+        Assert.Contains("0.0000000000001 Ω", Digits(Assert.Throws<ArgumentOutOfRangeException>("resistance", () => R("r", "a", "b", 1e-13)).Message), StringComparison.Ordinal);
+
+        static string Digits(string text) => text.Replace("1E-13", "0.0000000000001", StringComparison.Ordinal);
+    }
+
+    /// <summary>The working of a floating part, of currents by the letter of their element, and of what a balance leaves over.</summary>
+    [Fact]
+    public void Explain_FloatingPart_HasANoteAndLettersOfItsOwn()
+    {
+        WorkedSolution working = ResistiveNetwork.Create("0", V("S", "a", "0", 12), R("r", "a", "0", 3), V("B", "x", "y", 6), R("q", "x", "y", 2)).Solve().Explain();
+        Assert.Contains("Parts without a way to the reference", working.ToText(), StringComparison.Ordinal);
+        Assert.Equal(["I_1", "I_2", "I_3", "I_4"], working.Steps.Where(s => s.Section == "Currents").Select(s => s.Symbol!.Spec));
+        Assert.Equal(["V_1", "V_2", "V_3", "V_4"], working.Steps.Where(s => s.Section == "Node voltages").Select(s => s.Symbol!.Spec));
+        Assert.Equal(["ΣI_1", "ΣI_2", "ΣI_3", "ΣI_4"], working.Steps.Where(s => s.Section == "Balance at each node").Select(s => s.Symbol!.Spec));
+        Assert.All(working.Steps.Where(s => s.Section == "Balance at each node"), s => Assert.Equal(0, s.Formula!.Evaluate(), 1e-12));
+        Assert.Equal("Lessons in Electric Circuits, Volume I - DC", working.Steps[0].Source!.Title);
+    }
+
     [Fact]
     public void Explain_Sections_AreVoltagesCurrentsBalances()
     {

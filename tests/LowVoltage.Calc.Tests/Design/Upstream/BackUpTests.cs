@@ -110,6 +110,79 @@ public class BackUpTests
     [Fact]
     public void WithoutADeviceBefore_Fails() => Assert.Equal(CheckOutcome.Fail, CircuitDesigner.Design(Fan(5, Pack), DesignRules.RoadVehicle).Of(CheckKind.BreakingCapacity).Outcome);
 
+    /// <summary>The device before it breaks just what flows, and the fuse bears just what that lets through.</summary>
+    [Fact]
+    public void BreaksAndBearsJustThat_Passes()
+    {
+        UpstreamProtection main = UpstreamProtection.Device("main device", A(63), V(80), A(Prospective)).WithUpstream(MilliOhm(0.5)).WithLead(Lead(16, 2));
+        Assert.Equal(CheckOutcome.Pass, Ask(main.WithLetThrough(Joules(9000), Joules(9000))).Outcome);
+        Assert.Equal(CheckOutcome.Fail, Ask(main.WithLetThrough(Joules(9000), Joules(8999))).Outcome);
+        UpstreamProtection less = UpstreamProtection.Device("main device", A(63), V(80), A(0.9999 * Prospective)).WithUpstream(MilliOhm(0.5)).WithLead(Lead(16, 2));
+        Assert.Equal(CheckOutcome.Fail, Ask(less.WithLetThrough(Joules(9000), Joules(9000))).Outcome);
+    }
+
+    /// <summary>It opens conventionally at the very current that the fuse breaks by itself: all that the fuse does not break opens it.</summary>
+    [Theory]
+    [InlineData(1000, true)]
+    [InlineData(1001, false)]
+    public void DeviceBeforeOpensFromWhereTheFuseEnds_IsJudgedByItsTimes(double fusing, bool opens)
+    {
+        TimeCurrentCurve curve = TimeCurrentCurve.CreateCircuitBreaker([], [new(fusing, 3600), new(2000, 0.01), new(20_000, 0.01)]);
+        CheckResult check = Ask(UpstreamProtection.Device("main device", A(63), V(80), A(20_000), curve).WithUpstream(MilliOhm(0.5)).WithLead(Lead(16, 2)));
+        Assert.Equal(!opens, check.Note.Contains("which need not open below 1001 A", StringComparison.Ordinal));
+        Assert.Equal(opens, check.Note.Contains("A²s through", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void TwoDevicesBeforeOfUnknownCapacity_TheNearestIsNamed()
+    {
+        UpstreamProtection[] row =
+        [
+            UpstreamProtection.Device("far device", A(100), V(80), null).WithUpstream(MilliOhm(0.5)).WithLead(Lead(16, 0.1)),
+            UpstreamProtection.Device("near device", A(63), V(80), null).WithUpstream(MilliOhm(1)).WithLead(Lead(16, 1.5)),
+        ];
+        CheckResult check = CircuitDesigner.Design(Fan(5, Pack).WithUpstreamProtection(row), DesignRules.RoadVehicle).Of(CheckKind.BreakingCapacity);
+        Assert.Equal((CheckOutcome.Undetermined, "no d.c. breaking capacity is known for the 63 A near device (as stated) before it"), (check.Outcome, check.Note));
+    }
+
+    /// <summary>ETFE has no limit of its own for short circuits: from what the load leaves, which is not known where the wire is not rated.</summary>
+    [Fact]
+    public void WireNotRatedInInsulationWithoutRoom_IsUndeterminedAndSaysSo()
+    {
+        CircuitRequirements asked = Circuit(
+            Load.ConstantCurrent(A(2)), Pack, feed: 3, back: ReturnPath.Chassis(MilliOhm(1)), conductors: 1, insulation: LowVoltage.Calc.Conductors.InsulationMaterial.Etfe, upstreamMilliOhms: 5)
+            .WithUpstreamProtection(Device().WithLetThrough(Joules(9000), Joules(10_000)));
+        CheckResult check = CircuitDesigner.Verify(asked, CircuitPath.Create(Segment.Create(RoadVehicle(2.5), M(3)), asked.Return), Blade(4), LowVoltage.Calc.Tests.Checks.CheckCase.Table)
+            .Of(CheckKind.BreakingCapacity);
+        Assert.Equal(CheckOutcome.Undetermined, check.Outcome);
+        Assert.EndsWith("lets 9000 A²s through: the wire behind is not rated here, or not stated", check.Note, StringComparison.Ordinal);
+    }
+
+    /// <summary>Adiabatic: from 70 °C, (θ + 234.5 °C) grows by the exponential of the share of what takes it to 160 °C; copper that would go beyond 1083 °C has melted.</summary>
+    [Theory]
+    [InlineData(1.5, 214.5)]
+    [InlineData(20, 1083)]
+    public void WireHarmed_SaysHowHotItGets_AtMostMelting(double share, double celsius)
+    {
+        CircuitDesign plain = CircuitDesigner.Design(Fan(5, Pack), DesignRules.RoadVehicle);
+        double section = 17.241 / plain.Wire.ResistancePerLength(C(20)).OhmsPerMeter / 1000;
+        double harmless = 226 * 226 * section * section * Math.Log((160 + 234.5) / (70 + 234.5));
+        Assert.Equal(celsius, Math.Min(1083, (304.5 * Math.Pow(394.5 / 304.5, share)) - 234.5), 0.1);
+        string note = Ask(Device().WithLetThrough(Joules(share * harmless), Joules(1e9))).Note;
+        string told = note.Split("that takes the wire to ")[1];
+        Assert.EndsWith(" °C, at most 160 °C are allowed", told, StringComparison.Ordinal);
+        Assert.Equal(celsius, double.Parse(told.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture), 1.0);
+    }
+
+    /// <summary>The sheet holds the current against what the device before it breaks.</summary>
+    [Fact]
+    public void Sheet_ComparesWithTheDeviceBefore()
+    {
+        CircuitDesign design = CircuitDesigner.Design(Fan(5, Pack).WithUpstreamProtection(Device().WithLetThrough(Joules(9000), Joules(10_000))), DesignRules.RoadVehicle);
+        Calc.Working.SolutionStep limit = LowVoltage.Calc.Tests.Checks.CheckCase.Steps(design, CheckKind.BreakingCapacity, "I_k ≤ I_mb").Steps.First(s => s.Symbol?.Spec == "I_mb");
+        Assert.Equal(("breaking capacity of the device before it", 20_000.0, "A", "434.5.1"), (limit.Sought, limit.Result!.Value, limit.Unit, limit.Source!.Locator));
+    }
+
     private static void Missing(UpstreamProtection main, string what)
     {
         CheckResult check = Ask(main);
