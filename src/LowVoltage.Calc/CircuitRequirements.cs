@@ -158,7 +158,7 @@ public sealed partial class CircuitRequirements
     internal double? UpstreamOhms => upstreamOhms;
 
     /// <summary>Resistance of the supply lead that this circuit's current meets, out and back: what is stated, or what the wires stated behind its devices have, if that is more.</summary>
-    internal double CountedLeadOhms => Math.Max(upstreamOhms ?? 0, Calc.UpstreamProtection.KnownOhms(protection));
+    internal double CountedLeadOhms => Calc.UpstreamProtection.CountedOhms(upstreamOhms, protection, Insulation);
 
     internal double? FuseDistanceMeters => fuseDistanceMeters;
 

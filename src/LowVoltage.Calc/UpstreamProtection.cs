@@ -1,4 +1,5 @@
 using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Protection;
 using LowVoltage.Calc.Quantities;
 using LowVoltage.Calc.References;
@@ -172,6 +173,39 @@ public sealed class UpstreamProtection
         }
 
         return known;
+    }
+
+    /// <summary>What counts of a lead, Ω: what is stated of the whole; or where that is nothing or less than its wires have, these as hot as their insulation allows, or as they are stated to be.</summary>
+    internal static double CountedOhms(double? whole, ReadOnlySpan<UpstreamProtection> row, InsulationMaterial insulation) =>
+        whole is { } stated && KnownOhms(row) <= stated * (1 + 1e-9) ? stated : Math.Max(whole ?? 0, HotOhms(row, insulation));
+
+    private static double HotOhms(ReadOnlySpan<UpstreamProtection> row, InsulationMaterial insulation)
+    {
+        double cold = 0, hot = 0;
+        foreach (UpstreamProtection device in row)
+        {
+            double stated = device.UpstreamOhms ?? 0;
+            hot = stated > 0 && cold <= stated * (1 + 1e-9) ? stated : Math.Max(hot, stated);
+            cold = Math.Max(cold, stated) + (device.Lead?.OhmsAt(StatedCelsius) ?? 0);
+            hot += device.Lead is { } lead ? HotOhms(lead, insulation) : 0;
+        }
+
+        return hot;
+    }
+
+    private static double HotOhms(CircuitPath lead, InsulationMaterial insulation)
+    {
+        double ohms = lead.FixedOhms;
+        foreach (Segment[] part in new[] { lead.FeedArray, lead.BackArray })
+        {
+            foreach (Segment segment in part)
+            {
+                double allowed = (segment.Wire?.Insulation ?? insulation).ContinuousCelsius;
+                ohms += segment.OhmsAt(segment.Temperature is { } stated ? Math.Max(allowed, stated.CelsiusAt(0)) : allowed);
+            }
+        }
+
+        return ohms;
     }
 
     /// <summary>The device in words: <c>63 A gG fuse-link (IEC 60269-1 gG)</c>.</summary>

@@ -84,6 +84,10 @@ internal static class DesignText
             ? "No joints were stated: crimps, connectors, switches and the fuse itself add to the drop."
             : $"Joints {Accept.Text(joints.Sum(joint => joint.Ohms) * 1000)} mΩ in all.";
         yield return Lead(asked, at);
+        if (at.Supply.Length > 0 && at.Load.HasSurge)
+        {
+            yield return "Whether the main fuse holds while this load starts, on top of what other circuits take, is not checked.";
+        }
     }
 
     private static string Lead(CircuitRequirements asked, BranchState at)
@@ -91,10 +95,10 @@ internal static class DesignText
         string protects = at.Supply.Length == 0 ? "This fuse does not protect it." : "What stands before it protects it.", counted = Accept.Short(asked.CountedLeadOhms * 1000);
         return asked.UpstreamOhms is not { } ohms
             ? asked.CountedLeadOhms > 0
-                ? $"The supply lead to the fuse was not stated as a whole; what is stated of it has {counted} mΩ, which counts for the drop. {protects}"
+                ? $"The supply lead to the fuse was not stated as a whole; what is stated of it has {counted} mΩ, its wires as hot as their insulation allows, which counts for the drop and for the short circuit at the far end. {protects}"
                 : "The supply lead to the fuse was not stated; it is counted as nothing, for the drop and for the short circuit at the far end."
             : asked.CountedLeadOhms > ohms * (1 + BranchState.Rounding)
-                ? $"Supply lead to the fuse {Accept.Text(ohms * 1000)} mΩ, out and back; its wires as stated have {counted} mΩ, which counts for the drop. {protects}"
+                ? $"Supply lead to the fuse {Accept.Text(ohms * 1000)} mΩ, out and back; its wires have {counted} mΩ as hot as their insulation allows, which counts for the drop and for the short circuit at the far end. {protects}"
                 : $"Supply lead to the fuse {Accept.Text(ohms * 1000)} mΩ, out and back. {protects}";
     }
 

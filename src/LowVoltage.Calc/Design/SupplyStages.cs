@@ -21,7 +21,7 @@ internal static class SupplyStages
             double? end = i + 1 < row.Length ? row[i + 1].UpstreamOhms : asked.UpstreamOhms;
 
             // What is stated before a device by its resistance or by the wires of the leads before it, if those have more.
-            double start = Math.Max(row[i].UpstreamOhms ?? 0, UpstreamProtection.KnownOhms(row.AsSpan(0, i)));
+            double start = UpstreamProtection.CountedOhms(row[i].UpstreamOhms, row.AsSpan(0, i), asked.Insulation);
             stages[i] = Stage(asked, rules, row[i], start, end, stages.AsSpan(0, i).ToArray());
         }
 

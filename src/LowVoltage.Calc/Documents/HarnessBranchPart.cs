@@ -30,6 +30,7 @@ internal static class HarnessBranchPart
     private static readonly Member<double> FuseOhms = Member.Optional<double>("resistance_ohm", Ranges.OhmsOrZero, "Resistance of fuse and holder, Ω; left out: 0.");
     private static readonly Member<double> Ambient = Member.Optional<double>("ambient_C", Ranges.Ambient, "Air around it, °C; left out: that of the wires beside it.");
     private static readonly Member<double> Ohms = Member.Needed<double>("resistance_ohm", Ranges.OhmsOrZero, "Its resistance, Ω.");
+    private static readonly Member<double> StatedMeters = Member.Optional<double>("length_m", Ranges.MetersOrZero, "How much conductor it stands for, m; left out: not known.");
     private static readonly Member<bool> Closed = Member.Optional<bool>("is_closed", FlagForm.Any, "Whether it is closed where a load case does not say otherwise; left out: true.");
 
     internal static Member<string> Id { get; } = Member.Needed<string>("id", TextForm.Name, "Its name, of its own among branches, sources and loads.");
@@ -44,8 +45,8 @@ internal static class HarnessBranchPart
         (Wire, new("branch_wire", "A wire.", MakeWire, [KindForm.Of(Wire), Id, From, To, Metal, Meters, Parallel, Place, Insulation, Wall, Joints])),
         (Fuse, new("branch_fuse", "A fuse.", MakeFuse, [KindForm.Of(Fuse), Id, From, To, Rating, Amperes, FuseOhms, Ambient], MemberRule.NotBoth(Rating, Amperes))),
         (Switch, new("branch_switch", "A switch or a relay's contact.", at => Raw(HarnessSwitch.Create(at.Get(Id), at.Get(From), at.Get(To), Resisting(at), at.Or(Closed, true))), [KindForm.Of(Switch), Id, From, To, Ohms, Closed])),
-        (Chassis, new("branch_chassis", "A chassis between two of its points.", at => Raw(HarnessResistance.Chassis(at.Get(Id), at.Get(From), at.Get(To), Resisting(at))), [KindForm.Of(Chassis), Id, From, To, Ohms])),
-        (Resistance, new("branch_resistance", "A stated resistance.", at => Raw(HarnessResistance.Create(at.Get(Id), at.Get(From), at.Get(To), Resisting(at))), [KindForm.Of(Resistance), Id, From, To, Ohms])));
+        (Chassis, new("branch_chassis", "A chassis between two of its points.", at => Raw(HarnessResistance.Chassis(at.Get(Id), at.Get(From), at.Get(To), Resisting(at)).WithLength(Stated(at))), [KindForm.Of(Chassis), Id, From, To, Ohms, StatedMeters])),
+        (Resistance, new("branch_resistance", "A stated resistance.", at => Raw(HarnessResistance.Create(at.Get(Id), at.Get(From), at.Get(To), Resisting(at)).WithLength(Stated(at))), [KindForm.Of(Resistance), Id, From, To, Ohms, StatedMeters])));
 
     internal static void Write(Utf8JsonWriter json, HarnessBranch branch, DesignRules rules)
     {
@@ -64,6 +65,7 @@ internal static class HarnessBranchPart
                 break;
             default:
                 json.Put(Ohms, branch.FixedOhms);
+                json.PutIf(StatedMeters, (branch as HarnessResistance)?.Meters);
                 if (branch is HarnessSwitch { IsClosed: false })
                 {
                     json.Put(Closed, false);
@@ -181,6 +183,8 @@ internal static class HarnessBranchPart
     private static Place Nowhere { get; } = new() { Ambient = Temperature.FromDegreesCelsius(20) };
 
     private static FuseRating? OfRules(DesignRules rules, double amperes) => Array.Find(rules.Fuses.RatingsArray, own => own.Amperes.Equals(amperes));
+
+    private static Length? Stated(Values at) => at.Has(StatedMeters) ? Length.FromMeters(at.Get(StatedMeters)) : null;
 
     private static ElectricResistance Resisting(Values at) => ElectricResistance.FromOhms(at.Get(Ohms));
 }

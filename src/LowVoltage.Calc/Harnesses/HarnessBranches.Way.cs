@@ -91,7 +91,10 @@ internal sealed partial class HarnessBranches
                 case HarnessWire wire:
                     meters += wire.Meters;
                     break;
-                case HarnessResistance { FixedOhms: > 0 }:
+                case HarnessResistance { Meters: { } length }:
+                    meters += length;
+                    break;
+                case HarnessResistance:
                     return null;
             }
         }

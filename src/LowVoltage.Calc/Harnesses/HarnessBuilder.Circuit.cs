@@ -83,22 +83,24 @@ public sealed partial class HarnessBuilder
             UpstreamProtection device = requirements.ProtectionArray[k];
             double ohms = Math.Max(before, device.UpstreamOhms ?? before);
             string number = devices == 1 ? "" : $" {k + 1}", to = $"behind main fuse{number}";
-            at = Resist($"supply lead to main fuse{number}", at, $"before main fuse{number}", ohms - before);
+            at = Resist($"supply lead to main fuse{number}", at, $"before main fuse{number}", ohms - before, k == 0 ? device.DistanceMeters : 0);
             _ = Terminals(to).Add(HarnessFuse.Create($"main fuse{number}", at, to, device.Rating).WithAmbient(device.Ambient));
             (at, before) = (to, ohms);
         }
 
-        return Resist("supply lead", at, "panel", Math.Max(requirements.CountedLeadOhms, before) - before);
+        return Resist("supply lead", at, "panel", Math.Max(requirements.CountedLeadOhms, before) - before, devices == 0 ? requirements.FuseDistanceMeters : 0);
     }
 
-    private string Resist(string id, string from, string to, double ohms)
+    // A lead of no resistance is there too where its length is not known to be nothing: a rule may limit that.
+    private string Resist(string id, string from, string to, double ohms, double? meters)
     {
-        if (!(ohms > 0))
+        if (!(ohms > 0) && meters == 0)
         {
             return from;
         }
 
-        _ = Terminals(to).Resistance(id, from, to, ElectricResistance.FromOhms(ohms));
+        HarnessResistance lead = HarnessResistance.Create(id, from, to, ElectricResistance.FromOhms(Math.Max(0, ohms)));
+        _ = Terminals(to).Add(lead.WithLength(meters is { } known ? Length.FromMeters(known) : null));
         return to;
     }
 

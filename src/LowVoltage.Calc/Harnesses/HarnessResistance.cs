@@ -6,18 +6,24 @@ namespace LowVoltage.Calc.Harnesses;
 /// <summary>A way for current whose resistance is stated: a chassis, a bar, a shunt. It does not warm up here and has no rating.</summary>
 public sealed class HarnessResistance : HarnessBranch
 {
-    private HarnessResistance(string id, string from, string to, double ohms, bool isChassis)
+    private HarnessResistance(string id, string from, string to, double ohms, bool isChassis, double? meters = null)
         : base(id, from, to)
     {
         FixedOhms = ohms;
         IsChassis = isChassis;
+        Meters = meters;
     }
+
+    /// <summary>How much conductor it stands for; <c>null</c> where that was not stated.</summary>
+    public Length? Length => Meters is { } meters ? UnitsNet.Length.FromMeters(meters) : null;
 
     /// <summary>Its resistance.</summary>
     public ElectricResistance Resistance => ElectricResistance.FromOhms(FixedOhms);
 
     /// <summary>Whether it is a chassis, hull or other metal structure.</summary>
     public bool IsChassis { get; }
+
+    internal double? Meters { get; }
 
     internal override double FixedOhms { get; }
 
@@ -46,4 +52,11 @@ public sealed class HarnessResistance : HarnessBranch
     /// <exception cref="ArgumentOutOfRangeException">The resistance is negative or absurdly large.</exception>
     public static HarnessResistance Chassis(string id, string from, string to, ElectricResistance resistance) =>
         new(id, from, to, Accept.OhmsOrZero(resistance, nameof(resistance)), true);
+
+    /// <summary>The same with a stated length: counted where a rule limits the conductor between a source and its fuse, which is undetermined without it.</summary>
+    /// <param name="length">How much conductor it stands for, zero to 100 km; <c>null</c> where that is not known.</param>
+    /// <returns>The resistance.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The length is negative or absurdly large.</exception>
+    public HarnessResistance WithLength(Length? length) =>
+        new(Id, From, To, FixedOhms, IsChassis, length is { } stated ? Accept.MetersOrZero(stated, nameof(length)) : null);
 }

@@ -33,8 +33,8 @@ internal static class HarnessPieces
               "joints": [ { "name": "plug", "resistance_ohm": 0.002 } ] },
             { "kind": "fuse", "id": "lamp fuse", "from": "S1", "to": "lamp +", "rating_A": 5 },
             { "kind": "switch", "id": "pump switch", "from": "S1", "to": "pump +", "resistance_ohm": 0.005, "is_closed": false },
-            { "kind": "chassis", "id": "body", "from": "frame", "to": "battery −", "resistance_ohm": 0.002 },
-            { "kind": "resistance", "id": "shunt", "from": "panel", "to": "lamp +", "resistance_ohm": 400 }
+            { "kind": "chassis", "id": "body", "from": "frame", "to": "battery −", "resistance_ohm": 0.002, "length_m": 3 },
+            { "kind": "resistance", "id": "shunt", "from": "panel", "to": "lamp +", "resistance_ohm": 400, "length_m": 0.2 }
           ],
           "loads": [
             { "id": "lamp", "positive": "lamp +", "negative": "frame", "load": { "kind": "lamp", "power_W": 21, "rated_V": 12 } },

@@ -51,6 +51,25 @@ public class FromCircuitTests
         Assert.True(verified.Find(CheckKind.ContinuousCurrent, "feed 2")!.Value.Result.Limit < verified.Find(CheckKind.ContinuousCurrent, "feed 1")!.Value.Result.Limit);
     }
 
+    /// <summary>A fuse 2 m from the source passed as a harness: the lead has no resistance, and so was not there. Unknown, it passed too.</summary>
+    [Theory]
+    [InlineData(2.0, 0.0, CheckOutcome.Fail)]
+    [InlineData(2.0, 5.0, CheckOutcome.Fail)]
+    [InlineData(0.1, 0.0, CheckOutcome.Pass)]
+    [InlineData(0.1, 5.0, CheckOutcome.Pass)]
+    [InlineData(0.0, 0.0, CheckOutcome.Pass)]
+    [InlineData(null, 0.0, CheckOutcome.Undetermined)]
+    [InlineData(null, 5.0, CheckOutcome.Undetermined)]
+    public void Verify_DistanceOfTheFuse_IsThatOfTheCircuit(double? meters, double milliohms, CheckOutcome expected)
+    {
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(5)), feed: 3, upstreamMilliOhms: milliohms, fuseDistance: meters);
+        CircuitDesign circuit = CircuitDesigner.Verify(asked, RoadVehicle(6), Blade(10), DesignRules.SmallCraft);
+        HarnessVerification harness = HarnessDesigner.Verify(HarnessBuilder.FromCircuit(asked, Blade(10), DesignRules.SmallCraft, Of(6)).Build());
+
+        Assert.Equal(expected, circuit.Of(CheckKind.FuseDistance).Outcome);
+        Assert.Equal(expected, harness.Find(CheckKind.FuseDistance, "fuse")!.Value.Outcome);
+    }
+
     // Together they carry 40 A; the thin one alone does not: the fuse does not protect it when the other comes loose.
     [Fact]
     public void Verify_AFuseForBothTogether_DoesNotProtectTheThinOne()

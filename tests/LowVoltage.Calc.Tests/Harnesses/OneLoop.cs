@@ -39,6 +39,9 @@ internal sealed record OneLoop(CircuitDesign Circuit, Harness Harness)
         return new OneLoop(verified, Say(asked, path, design.Fuse, rules, upstream));
     }
 
+    /// <summary>The lowest voltage at the load that runs, V, by the circuit; infinite where it does not.</summary>
+    public double LeastLoadVolts => Circuit.State().Duty.Exists ? Circuit.State().Duty.LeastLoadVolts : double.PositiveInfinity;
+
     private static Harness Say(CircuitRequirements asked, CircuitPath path, FuseRating? fuse, DesignRules rules, double upstream)
     {
         HarnessBuilder builder = new HarnessBuilder("one loop", rules).Terminals("plus", "minus", "panel", "load +", "load −").Source("source", "plus", "minus", asked.Source);

@@ -13,13 +13,20 @@ public class OneLoopTests
     [Fact]
     public void Verify_RandomCircuits_SayTheSameAsTheCircuit()
     {
-        int compared = 0;
+        int compared = 0, collapsed = 0;
         Dictionary<string, int> differ = [];
         List<string> shown = [];
         for (int n = 0; n < Circuits; n++)
         {
             if (OneLoop.Draw(1129, n) is not { } loop)
             {
+                continue;
+            }
+
+            // A constant current that takes nearly all that a short would leaves a few tenths of a volt: whether that still counts as running hangs on the last digits.
+            if (loop.LeastLoadVolts < 0.05 * loop.Circuit.Requirements.Source.NominalVoltage.Volts)
+            {
+                collapsed++;
                 continue;
             }
 
@@ -38,6 +45,7 @@ public class OneLoopTests
 
         Assert.True(differ.Count == 0, $"{compared} compared; {string.Join(", ", differ)}\n{string.Join("\n", shown)}");
         Assert.True(compared > 300);
+        Assert.InRange(collapsed, 0, Circuits / 100);
     }
 
     /// <summary>

@@ -34,31 +34,43 @@ internal static class OwnSupply
     private static double? End(CaseGiven given, int index) => index + 1 < given.Mains.Length ? given.Mains[index + 1].Before : given.UpstreamOhms;
 
     /// <summary>What the current of the circuit meets of the lead: as stated, or what its wires have, if that is more.</summary>
-    public static double LeadOhms(CaseGiven given) => Math.Max(given.UpstreamOhms ?? 0, given.IsLead ? 0 : Known(given, given.Mains.Length));
+    public static double LeadOhms(CaseGiven given) => given.IsLead ? given.UpstreamOhms ?? 0 : Counted(given, given.UpstreamOhms, given.Mains.Length);
+
+    private static double Counted(CaseGiven given, double? whole, int devices) =>
+        whole is { } stated && Known(given, devices, hot: false) <= stated * (1 + 1e-9) ? stated : Math.Max(whole ?? 0, Known(given, devices, hot: true));
 
     // As far as the end of the lead behind some of the devices.
-    private static double Known(CaseGiven given, int devices)
+    private static double Known(CaseGiven given, int devices, bool hot)
     {
-        double known = 0;
+        double cold = 0, warm = 0;
         foreach (MainGiven main in given.Mains.Take(devices))
         {
-            known = Math.Max(known, main.Before ?? 0) + (main.Feed.Length > 0 ? WireOhms(given, main) : 0);
+            // A whole that is stated with no less than the wires have when cold says it all.
+            double stated = main.Before ?? 0;
+            bool whole = stated > 0 && cold <= stated * (1 + 1e-9);
+            (cold, warm) = (Math.Max(cold, stated), whole ? stated : Math.Max(warm, stated));
+            if (main.Feed.Length > 0)
+            {
+                cold += WireOhms(given, main);
+                warm += WireOhms(given, main, hot: true);
+            }
         }
 
-        return known;
+        return hot ? warm : cold;
     }
 
-    private static double WireOhms(CaseGiven given, MainGiven main)
+    private static double WireOhms(CaseGiven given, MainGiven main, bool hot = false)
     {
+        double celsius(StretchGiven s) => hot ? Math.Max(given.Insulation.Value.ContinuousLimit.DegreesCelsius, s.Celsius ?? 0) : Warm;
         StretchGiven[] home = main.Back.Type == BackType.Wire && main.Feed.Length > 0 ? [main.Feed[0] with { Meters = main.Back.Meters }] : main.Back.Stretches;
-        return main.Feed.Concat(home).Sum(s => new OwnWire(s.Conductor.Value, given.Insulation.Value, given.WallMillimeters).OhmsAt(Warm) * s.Meters / s.Parallel) + main.Back.Ohms;
+        return main.Feed.Concat(home).Sum(s => new OwnWire(s.Conductor.Value, given.Insulation.Value, given.WallMillimeters).OhmsAt(celsius(s)) * s.Meters / s.Parallel) + main.Back.Ohms;
     }
 
     public static OwnCircuit Lead(CaseGiven given, int index)
     {
         MainGiven main = given.Mains[index];
         double? end = End(given, index);
-        double wire = WireOhms(given, main), start = Math.Max(main.Before ?? 0, Known(given, index));
+        double wire = WireOhms(given, main), start = Counted(given, main.Before, index);
         CaseGiven lead = given with
         {
             Laid = main.Feed,
