@@ -33,7 +33,9 @@ public class HarnessDocumentTests
             .Add(HarnessWire.Create("rear", "panel", "S1", Conductor.Iso6722(MetricSize.FromSquareMillimeters(4)), Length.FromMeters(4), new Place { Ambient = C(60), LoadedConductors = 4 }, InsulationMaterial.PolyvinylChloride)
                 .WithParallel(2).WithWall(Length.FromMillimeters(0.5)).WithJoints(Joint.Create("plug", R(0.002))))
             .Fuse("lamp fuse", "S1", "lamp +", FuseSeries.RoadVehicleBlade.SmallestAtLeast(A(5)))
-            .Switch("pump switch", "S1", "pump +", R(0.005), isClosed: false).Chassis("body", "frame", "battery −", R(0.002)).Resistance("shunt", "panel", "lamp +", R(400))
+            .Switch("pump switch", "S1", "pump +", R(0.005), isClosed: false)
+            .Add(HarnessResistance.Chassis("body", "frame", "battery −", R(0.002)).WithLength(Length.FromMeters(3)))
+            .Add(HarnessResistance.Create("shunt", "panel", "lamp +", R(400)).WithLength(Length.FromMeters(0.2)))
             .Load("lamp", "lamp +", "frame", Load.Lamp(Power.FromWatts(21), V(12)))
             .Add(HarnessLoad.Create("pump", "pump +", "frame", pump).WithIntermittent(true).WithDropLimit(Calc.Ampacity.DropLimit.Percent(5)).WithStarts(5000))
             .Add(

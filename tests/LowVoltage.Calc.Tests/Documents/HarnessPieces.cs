@@ -67,7 +67,7 @@ internal static class HarnessPieces
     /// <summary>A verification with solutions, and one in a case that has none.</summary>
     internal static IEnumerable<string> Results()
     {
-        foreach (string json in new[] { Van, Van.Replace("\"resistance_ohm\": 0.002 },", "\"resistance_ohm\": 2 },", StringComparison.Ordinal).Replace("\"power_W\": 21, \"rated_V\": 12", "\"power_W\": 900", StringComparison.Ordinal).Replace("\"lamp\", \"power_W\"", "\"constant power\", \"power_W\"", StringComparison.Ordinal) })
+        foreach (string json in new[] { Van, Van.Replace("\"resistance_ohm\": 0.002, \"length_m\": 3 },", "\"resistance_ohm\": 2, \"length_m\": 3 },", StringComparison.Ordinal).Replace("\"power_W\": 21, \"rated_V\": 12", "\"power_W\": 900", StringComparison.Ordinal).Replace("\"lamp\", \"power_W\"", "\"constant power\", \"power_W\"", StringComparison.Ordinal) })
         {
             Harness harness = HarnessDocument.Read(json).Harness;
             string result = HarnessResultDocument.Create(HarnessDesigner.Verify(harness), harness.Solve(), harness.Solve(SupplyLevel.Minimum, harness.LoadCases[1])).Write();
