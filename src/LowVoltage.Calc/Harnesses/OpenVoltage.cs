@@ -1,4 +1,5 @@
 using LowVoltage.Calc.Circuits;
+using LowVoltage.Calc.Conductors;
 
 namespace LowVoltage.Calc.Harnesses;
 
@@ -14,7 +15,7 @@ internal static class OpenVoltage
             return most;
         }
 
-        HarnessState state = new HarnessNetwork(harness, used, new HarnessChange { LoadsOff = true, SourcesStay = true }).Solve(SupplyLevel.Maximum);
+        HarnessState state = new HarnessNetwork(Wired(harness), used, new HarnessChange { LoadsOff = true, SourcesStay = true }).Solve(SupplyLevel.Maximum);
         if (!state.Exists)
         {
             return most;
@@ -30,4 +31,16 @@ internal static class OpenVoltage
 
     /// <summary>In any load case, V.</summary>
     internal static double Of(Harness harness) => CaseGroup.Of(harness).Max(group => Of(harness, group.Steady));
+
+    // With no load on, a wire to be sized has the same voltage at both ends whatever its size.
+    private static Harness Wired(Harness harness)
+    {
+        if (!Array.Exists(harness.BranchArray, branch => branch is HarnessWire { Conductor: null }))
+        {
+            return harness;
+        }
+
+        Conductor any = harness.Rules.Conductors.Conductors[0];
+        return new Harness(harness.Parts with { Branches = [.. harness.BranchArray.Select(branch => branch is HarnessWire { Conductor: null } wire ? wire.WithConductor(any) : branch)] });
+    }
 }
