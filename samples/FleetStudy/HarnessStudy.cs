@@ -28,7 +28,7 @@ internal sealed class HarnessStudy : Study
 
     public override long Usual => 20_000;
 
-    public override int UsualPiece => 250;
+    public override int UsualPiece => 1000;
 
     public override long VariantAt(long place) => (long)((Int128)place * Stride % Total);
 
