@@ -163,35 +163,26 @@ public sealed class UpstreamProtection
         return row;
     }
 
-    /// <summary>Resistance from the source to the end of the last lead, as far as it is stated; of wires, at 20 °C, at which the standards state it.</summary>
-    internal static double KnownOhms(ReadOnlySpan<UpstreamProtection> row)
-    {
-        double known = 0;
-        foreach (UpstreamProtection device in row)
-        {
-            known = Math.Max(known, device.UpstreamOhms ?? 0) + (device.Lead?.OhmsAt(StatedCelsius) ?? 0);
-        }
-
-        return known;
-    }
-
-    /// <summary>What counts of a lead, Ω: what is stated of the whole; or where that is nothing or less than its wires have, these as hot as their insulation allows, or as they are stated to be.</summary>
-    internal static double CountedOhms(double? whole, ReadOnlySpan<UpstreamProtection> row, InsulationMaterial insulation) =>
-        whole is { } stated && KnownOhms(row) <= stated * (1 + 1e-9) ? stated : Math.Max(whole ?? 0, HotOhms(row, insulation));
-
-    private static double HotOhms(ReadOnlySpan<UpstreamProtection> row, InsulationMaterial insulation)
+    /// <summary>What counts of a lead, Ω: what is stated of the whole; or where that is nothing or less than its wires have at 20 °C, these as hot as their insulation allows, or as they are stated to be.</summary>
+    internal static double CountedOhms(double? whole, ReadOnlySpan<UpstreamProtection> row, InsulationMaterial insulation)
     {
         double cold = 0, hot = 0;
         foreach (UpstreamProtection device in row)
         {
-            double stated = device.UpstreamOhms ?? 0;
-            hot = stated > 0 && cold <= stated * (1 + 1e-9) ? stated : Math.Max(hot, stated);
-            cold = Math.Max(cold, stated) + (device.Lead?.OhmsAt(StatedCelsius) ?? 0);
-            hot += device.Lead is { } lead ? HotOhms(lead, insulation) : 0;
+            (cold, hot) = Whole(device.UpstreamOhms, cold, hot);
+            if (device.Lead is { } lead)
+            {
+                cold += lead.OhmsAt(StatedCelsius);
+                hot += HotOhms(lead, insulation);
+            }
         }
 
-        return hot;
+        return Whole(whole, cold, hot).Hot;
     }
+
+    // What is stated as a whole, with no less than the wires before have when cold, says it all.
+    private static (double Cold, double Hot) Whole(double? stated, double cold, double hot) =>
+        stated is { } whole && cold <= whole * (1 + 1e-9) ? (whole, whole) : (cold, Math.Max(hot, stated ?? 0));
 
     private static double HotOhms(CircuitPath lead, InsulationMaterial insulation)
     {

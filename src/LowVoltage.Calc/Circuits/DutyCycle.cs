@@ -7,12 +7,12 @@ namespace LowVoltage.Calc.Circuits;
 /// <remarks>
 /// <code>I(heat) = I(on)·√D</code>
 /// <para>The r.m.s. current heats the conductor; the current while on makes the drop. True only where the pulses are short against the time a wire takes to warm
-/// up, which is some twenty seconds for the thinnest and minutes for thick ones. <see cref="FromTimes"/> knows the pulse: one of more than two seconds is counted as
+/// up, which is some seconds for the thinnest and minutes for thick ones, and not rare: a thin wire is hotter at the end of a hard pulse after a long pause than its mean current says. <see cref="FromTimes"/> knows the pulse: one of more than two seconds is counted as
 /// continuous for the heat. <see cref="FromFraction"/> takes the caller's word that the pulses are short. <c>default</c> is not a duty cycle and is refused.</para>
 /// </remarks>
 public readonly struct DutyCycle
 {
-    // A tenth of the time constant of the thinnest wires: the temperature then swings by no more than about a tenth of its rise.
+    // Short for wires from some square millimetres on, which warm up in a minute. The swing of one pulse is not added: for thin wires and rare pulses it is more than the mean.
     private const double ShortSeconds = 2;
 
     private DutyCycle(double fraction, double heatFraction)

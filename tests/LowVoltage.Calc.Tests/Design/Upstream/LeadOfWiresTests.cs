@@ -115,7 +115,7 @@ public class LeadOfWiresTests
         Assert.Equal(CheckOutcome.Fail, lead.Of(CheckKind.FaultOpensFuse).Outcome);
 
         // 40 m of 2.5 mm², 7.6 Ω/km (ISO 6722-1), at 90 °C: 1 + 0.00393 · 70.
-        Near(40 * 0.0076 * 1.2751 * 15, 15 * asked.WithUpstreamProtection(OnTerminal(Gg(16), 2.5, 20)).CountedLeadOhms, 1e-6);
+        Near(40 * 0.0076 * 1.2751, asked.WithUpstreamProtection(OnTerminal(Gg(16), 2.5, 20)).CountedLeadOhms, 1e-6);
     }
 
     [Fact]
