@@ -151,7 +151,7 @@ internal sealed partial class Sheet
         OperatingPoint point = points.Find(p => ReferenceEquals(p.Steps, steps)).Point;
         return Board.LookUp(
             $"r.m.s. current at the {point.LevelText} supply voltage", "I_rms" + (points.Count == 1 ? "" : Mark(point.Level)), point.HeatingAmperes, "A", null,
-            "Heat goes with the square of the current: over many short pulses the mean of the squares counts.");
+            "Heat goes with the square of the current: over many short pulses the mean of the squares counts, over longer ones the end of a pulse.");
     }
 
     private static string Mark(SupplyLevel level) => level switch { SupplyLevel.Minimum => "lo", SupplyLevel.Maximum => "hi", _ => "nom" };

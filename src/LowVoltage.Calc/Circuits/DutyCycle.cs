@@ -1,3 +1,4 @@
+using LowVoltage.Calc.Numerics;
 using LowVoltage.Calc.Quantities;
 using UnitsNet;
 
@@ -5,20 +6,23 @@ namespace LowVoltage.Calc.Circuits;
 
 /// <summary>The share of the time that a load is on.</summary>
 /// <remarks>
-/// <code>I(heat) = I(on)·√D</code>
-/// <para>The r.m.s. current heats the conductor; the current while on makes the drop. True only where the pulses are short against the time a wire takes to warm
-/// up, which is some seconds for the thinnest and minutes for thick ones, and not rare: a thin wire is hotter at the end of a hard pulse after a long pause than its mean current says. <see cref="FromTimes"/> knows the pulse: one of more than two seconds is counted as
-/// continuous for the heat. <see cref="FromFraction"/> takes the caller's word that the pulses are short. <c>default</c> is not a duty cycle and is refused.</para>
+/// <code>I(heat) = I(on)·√D, from a share;  I(heat) = I(on)·√[(1 − e^(−t/τ))/(1 − e^(−T/τ))], from the time on t in each period T</code>
+/// <para>The current while on makes the drop; the heating current is the continuous one that makes a conductor as hot. Over pulses that are short against the time
+/// constant τ of the conductor that is the r.m.s. current. Longer or rarer pulses make it hotter at their end than the r.m.s. current says: <see cref="FromTimes"/> counts that end,
+/// with τ = 1.75 s, the shortest of any stranded conductor from 30 AWG (0.05 mm²) up, its metal alone, in still air; thicker ones take minutes and stay cooler than this says.
+/// A thinner wire or moving air can be faster: state such a load as continuous. <see cref="FromFraction"/> takes the caller's word that the pulses are short.
+/// <c>default</c> is not a duty cycle and is refused.</para>
+/// <para>Source: exponential heating and cooling of one body with one time constant, heat-transfer textbooks.</para>
 /// </remarks>
 public readonly struct DutyCycle
 {
-    // Short for wires from some square millimetres on, which warm up in a minute. The swing of one pulse is not added: for thin wires and rare pulses it is more than the mean.
-    private const double ShortSeconds = 2;
+    // Of 30 AWG in ETFE at its continuous current by the heat balance, 1.79 s; its insulation makes that 11 s.
+    internal const double ShortestTimeConstant = 1.75;
 
-    private DutyCycle(double fraction, double heatFraction)
+    private DutyCycle(double share, double heatShare)
     {
-        Share = fraction;
-        HeatFraction = heatFraction;
+        Share = share;
+        HeatShare = heatShare;
     }
 
     /// <summary>The share of the time, above 0 to 1.</summary>
@@ -28,10 +32,16 @@ public readonly struct DutyCycle
     /// <summary>The share, or zero where there is no duty cycle.</summary>
     internal double Share { get; }
 
-    /// <summary>The share that thins the heat: 1 for pulses too long to be averaged.</summary>
-    internal double HeatFraction { get; }
+    /// <summary>The square of the heating current over the current while on, at least the share.</summary>
+    internal double HeatShare { get; }
 
-    /// <summary>A duty cycle from its share, for pulses of a second or two at most: the caller vouches for that.</summary>
+    /// <summary>Time on in each period, s; zero where only the share is known.</summary>
+    internal double OnSeconds { get; private init; }
+
+    /// <summary>Time from one switching on to the next, s; zero where only the share is known.</summary>
+    internal double PeriodSeconds { get; private init; }
+
+    /// <summary>A duty cycle from its share, for pulses that are short against the time constant of the thinnest wire: the caller vouches for that.</summary>
     /// <param name="fraction">Share of the time, above 0 to 1.</param>
     /// <returns>The duty cycle.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The share is not above 0 and at most 1.</exception>
@@ -41,7 +51,7 @@ public readonly struct DutyCycle
         return new DutyCycle(share, share);
     }
 
-    /// <summary>A duty cycle from the time on in each period; heat is averaged only when the time on is at most two seconds.</summary>
+    /// <summary>A duty cycle from the time on in each period: the conductor counts as hot as it is at the end of a pulse.</summary>
     /// <param name="on">Time on, positive, at most the period.</param>
     /// <param name="period">Time from one switching on to the next, positive.</param>
     /// <returns>The duty cycle.</returns>
@@ -49,7 +59,13 @@ public readonly struct DutyCycle
     public static DutyCycle FromTimes(Duration on, Duration period)
     {
         double t = Accept.Seconds(period, nameof(period));
-        double pulse = Accept.Positive(Accept.Seconds(on, nameof(on)), t, "s", nameof(on));
-        return new DutyCycle(pulse / t, pulse <= ShortSeconds ? pulse / t : 1);
+        double pulse = Accept.Positive(Accept.Seconds(on, nameof(on)), t, "s", nameof(on)), share = pulse / t;
+        return new DutyCycle(share, Math.Max(share, EndOfPulse(pulse, t))) { OnSeconds = pulse, PeriodSeconds = t };
     }
+
+    // Of the steady rise, what is left at the end of a pulse after many.
+    private static double EndOfPulse(double on, double period) =>
+        ExponentialRise(on / ShortestTimeConstant) / ExponentialRise(period / ShortestTimeConstant);
+
+    private static double ExponentialRise(double time) => -ExpLog.Expm1(-time);
 }

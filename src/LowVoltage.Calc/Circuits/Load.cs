@@ -265,5 +265,5 @@ public abstract class Load
             : throw new ArgumentOutOfRangeException(name, state, $"{name} must be Running, Peak or LockedRotor; it was {Accept.Text((int)state)}.");
 
     // A peak passes and a locked rotor stays: neither is thinned by the duty cycle of normal running.
-    private double OwnHeatFactor(LoadState state) => state == LoadState.Running ? Math.Sqrt(duty.HeatFraction) : 1;
+    private double OwnHeatFactor(LoadState state) => state == LoadState.Running ? Math.Sqrt(duty.HeatShare) : 1;
 }

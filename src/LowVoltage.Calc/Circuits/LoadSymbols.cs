@@ -7,6 +7,7 @@ namespace LowVoltage.Calc.Circuits;
 /// <remarks>A second load of a kind has a 2 behind its letters, and so on.</remarks>
 internal sealed class LoadSymbols(SolutionBuilder board)
 {
+    private readonly List<(Symbol Share, Symbol? Period, double Heat, string Mark)> duties = [];
     private readonly List<(Symbol Given, Symbol? Efficiency, double Watts, string Mark)> powers = [];
     private readonly List<(Symbol Watts, Symbol Volts, Symbol Ratio, double Amperes, double ColdOhms, string Mark)> lamps = [];
 
@@ -17,8 +18,6 @@ internal sealed class LoadSymbols(SolutionBuilder board)
     internal List<Formula> Currents { get; } = [];
 
     internal List<Symbol> Resistances { get; } = [];
-
-    internal List<Symbol> Duties { get; } = [];
 
     internal List<Symbol> Capacitors { get; } = [];
 
@@ -31,13 +30,19 @@ internal sealed class LoadSymbols(SolutionBuilder board)
 
     internal void Duty(DutyCycle duty)
     {
-        Symbol share = board.Given("share of the time that the load is on", Free("D"), duty.Fraction, "");
-        Duties.Add(share);
-        if (duty.HeatFraction > duty.Fraction)
+        if (duty.OnSeconds > 0)
         {
-            board.Given("pulses of the load", "longer than two seconds: they count as continuous for the heat");
+            string mark = Mark("t_on");
+            duties.Add((board.Given("time that the load is on in each period", "t_on" + mark, duty.OnSeconds, "s"), board.Given("period of the load", "T_on" + mark, duty.PeriodSeconds, "s"), duty.HeatShare, mark));
+        }
+        else
+        {
+            duties.Add((board.Given("share of the time that the load is on", Free("D"), duty.Fraction, ""), null, duty.HeatShare, ""));
         }
     }
+
+    /// <summary>The share of the full heat that each duty cycle leaves.</summary>
+    internal List<Symbol> HeatShares() => [.. duties.Select(d => d.Period is null ? d.Share : EndOfPulse(d.Share, d.Period, d.Heat, d.Mark))];
 
     internal void Power(double given, double efficiency)
     {
@@ -95,6 +100,15 @@ internal sealed class LoadSymbols(SolutionBuilder board)
 
     private Symbol RatedAmperes(Symbol watts, Symbol volts, double amperes, string mark) =>
         board.Step("current of the lamp at its rated voltage", "I_r" + mark, watts / volts, amperes, "A", null);
+
+    private Symbol EndOfPulse(Symbol on, Symbol period, double heat, string mark)
+    {
+        Symbol tau = board.LookUp(
+            "shortest time constant of a stranded wire from 30 AWG up", "τ_w", DutyCycle.ShortestTimeConstant, "s", null, "Its metal alone, in still air: thicker wires stay cooler than this says.");
+        return board.Step(
+            "share of the steady rise that is reached at the end of a pulse", "k_on" + mark, (1 - Formula.Exponential(-(on / tau))) / (1 - Formula.Exponential(-(period / tau))), heat, "", null,
+            "The temperature rises and falls exponentially, after many pulses between the same two values.");
+    }
 
     private string Free(string name) => name + Mark(name);
 

@@ -79,11 +79,18 @@ internal sealed partial class OperatingPointSteps(SolutionBuilder board, Operati
 
     private Symbol Rms(Symbol current)
     {
-        const string What = "r.m.s. current that heats the conductors";
-        return point.HeatingAmperes.Equals(point.Amperes) ? current
-            : LoadSymbols.Only(letters.Load.Duties) is { } share && Math.Abs((current.Value * Math.Sqrt(share.Value)) - point.HeatingAmperes) <= 1e-12 * current.Value
-            ? Step(What, "I_rms", current * Formula.SquareRoot(share), point.HeatingAmperes, "A", null, "Heat goes with the square of the current: over many short pulses the mean of the squares counts.")
-            : Own(board.LookUp(What + Level, SymbolName.With("I_rms", letters.Mark), point.HeatingAmperes, "A", null, "Each load's current times the root of its share of the time, added up: at most that, whatever their timing."));
+        if (point.HeatingAmperes.Equals(point.Amperes))
+        {
+            return current;
+        }
+
+        return LoadSymbols.Only(letters.Load.HeatShares()) is { } share && Math.Abs((current.Value * Math.Sqrt(share.Value)) - point.HeatingAmperes) <= 1e-12 * current.Value
+            ? Step(
+                "r.m.s. current that heats the conductors", "I_rms", current * Formula.SquareRoot(share), point.HeatingAmperes, "A", null,
+                "Heat goes with the square of the current: over many short pulses the mean of the squares counts, over longer ones the end of a pulse.")
+            : Own(board.LookUp(
+                "r.m.s. current that heats the conductors" + Level, SymbolName.With("I_rms", letters.Mark), point.HeatingAmperes, "A", null,
+                "Each load's current times the root of its share of the heat, added up: at most that, whatever their timing."));
     }
 
     private void Element(PathElement element)

@@ -30,7 +30,7 @@ internal static class LoadPart
     private static readonly Member<Load[]> Loads = Member.Needed<Load[]>("loads", new ListForm<Load>(new LaterForm(() => Form!), 1), "The loads, all on together.");
 
     private static readonly Member<double> Minimum = Member.Optional<double>("minimum_V", Ranges.Volts, "The least voltage at which it works, V; left out: none.");
-    private static readonly Member<double> Duty = Member.Optional<double>("duty_fraction", Share, "Share of the time that it is on, in pulses of two seconds at most; left out: 1.");
+    private static readonly Member<double> Duty = Member.Optional<double>("duty_fraction", Share, "Share of the time that it is on, in short pulses; left out: 1.");
     private static readonly Member<double> DutyOn = Member.Optional<double>("duty_on_s", Ranges.Seconds, "Time on in each period, s.");
     private static readonly Member<double> DutyPeriod = Member.Optional<double>("duty_period_s", Ranges.Seconds, "Time from one switching on to the next, s.");
     private static readonly Member<bool> CutOut = Member.Optional<bool>("thermal_cut_out", FlagForm.Any, "Whether its motors protect themselves, or bear being stalled; left out: false.");
@@ -123,17 +123,15 @@ internal static class LoadPart
     private static void WriteCommon(Utf8JsonWriter json, Load load)
     {
         json.PutIf(Minimum, load.OwnMinimumVolts);
-        double share = load.DutyCycle.Share;
-        if (load.DutyCycle.HeatFraction.Equals(share))
+        DutyCycle duty = load.DutyCycle;
+        if (duty.OnSeconds > 0)
         {
-            json.PutUnless(Duty, share, 1);
+            json.Put(DutyOn, duty.OnSeconds);
+            json.Put(DutyPeriod, duty.PeriodSeconds);
         }
         else
         {
-            // Pulses too long for the mean to heat: any times of that share and more than two seconds say it. A power of two keeps the share to the bit.
-            double period = Math.ScaleB(1, Math.Max(0, 2 - Math.ILogB(share)));
-            json.Put(DutyOn, share * period);
-            json.Put(DutyPeriod, period);
+            json.PutUnless(Duty, duty.Share, 1);
         }
 
         json.PutIf(CutOut, load.OwnThermalCutOut);

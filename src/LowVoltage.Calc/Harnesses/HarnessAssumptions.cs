@@ -27,7 +27,7 @@ internal static class HarnessAssumptions
 
         if (Array.Exists(harness.LoadArray, l => l.Load.DutyCycle.Fraction < 1))
         {
-            lines.Add("Duty cycles heat by their r.m.s. currents, which are added as if the pulses came together.");
+            lines.Add("Duty cycles heat by their r.m.s. currents, or by the end of a pulse where its length is stated; they are added as if the pulses came together.");
         }
 
         return lines.AsReadOnly();

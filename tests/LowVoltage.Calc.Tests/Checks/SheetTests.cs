@@ -78,7 +78,7 @@ public class SheetTests
         double ohms = 0.020 + CheckCase.Lead + CheckCase.Chassis + (3 * Plain.PerMeter(Plain.AwgPerKilometer(2), 70));
         Near(0.5 * 12 / (2 + ohms), rms.Result, 1e-9);
         Assert.Equal("A", rms.Unit);
-        Assert.Equal("Heat goes with the square of the current: over many short pulses the mean of the squares counts.", rms.Reason);
+        Assert.Equal("Heat goes with the square of the current: over many short pulses the mean of the squares counts, over longer ones the end of a pulse.", rms.Reason);
     }
 
     [Fact]

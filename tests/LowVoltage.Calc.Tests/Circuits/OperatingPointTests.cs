@@ -171,7 +171,7 @@ public class OperatingPointTests
     public void Solve_DutyCycleOfOneOfTwoLoads_SumsTheirRmsCurrents()
     {
         Load load = Load.Together(
-            Load.ConstantCurrent(Amperes(20)).WithDutyCycle(DutyCycle.FromTimes(Duration.FromSeconds(1), Duration.FromSeconds(4))), Load.ConstantCurrent(Amperes(10)));
+            Load.ConstantCurrent(Amperes(20)).WithDutyCycle(DutyCycle.FromFraction(0.25)), Load.ConstantCurrent(Amperes(10)));
         OperatingPoint p = OperatingPoint.Solve(Source.Ideal(Volts(12)), Paths.Wires(14, 1, 1), load, Paths.SelfHeated(20, 20, 100));
         Assert.Equal(30, p.Current.Amperes, 1e-9);
         Assert.Equal(20, p.HeatingCurrent.Amperes, 1e-9);
@@ -182,7 +182,7 @@ public class OperatingPointTests
     [Fact]
     public void Solve_DutyCyclesInASumWithinASum_SumsTheirRmsCurrents()
     {
-        DutyCycle quarter = DutyCycle.FromTimes(Duration.FromSeconds(1), Duration.FromSeconds(4));
+        DutyCycle quarter = DutyCycle.FromFraction(0.25);
         Load inner = Load.Together(Load.ConstantCurrent(Amperes(4)).WithDutyCycle(quarter), Load.ConstantCurrent(Amperes(2)));
         Load third = Load.ConstantCurrent(Amperes(4)).WithDutyCycle(quarter);
 
