@@ -23,10 +23,6 @@ public class ApprovedVarietyTests
     }
 
     [Fact]
-    public void Mistakes_AreAllExplained() =>
-        Assert.All(Mistake.All, mistake => Assert.Contains(mistake.Explanation, ApprovedText.Read("mistakes"), StringComparison.Ordinal));
-
-    [Fact]
     public void Grades_HaveEveryOutcome()
     {
         string read = ApprovedText.Read("odd-answers") + ApprovedText.Read("problem-");

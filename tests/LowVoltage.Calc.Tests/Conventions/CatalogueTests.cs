@@ -10,7 +10,7 @@ namespace LowVoltage.Calc.Tests.Conventions;
 
 /// <summary>Everything that the library carries, tables, series, rules, materials, with its sources, as text: a shipped value or a source never changes unnoticed.</summary>
 /// <remarks>
-/// A digest stands for all the values of a type: whether they are right is tested against published tables in Validation. What is said in words, names, sources and notes, is written once.
+/// A digest stands for all that a type carries, numbers and words: whether the numbers are right is tested against published tables in Validation, and the words stand in the source as they are said.
 /// To renew after a change that is meant: <c>bash .ci/approve</c>, read the difference, commit it, and note it in the changelog under "Reference data".
 /// </remarks>
 public class CatalogueTests
@@ -21,27 +21,25 @@ public class CatalogueTests
     public void WhatIsCarried_IsWhatWasReviewed()
     {
         StringBuilder all = new();
-        HashSet<string> known = [];
         foreach (Type type in typeof(Reference).Assembly.GetExportedTypes().Where(type => !WithFilesOfTheirOwn(type)).OrderBy(type => type.FullName, StringComparer.Ordinal))
         {
             PropertyInfo[] members = [.. type.GetProperties(BindingFlags.Public | BindingFlags.Static).OrderBy(p => p.Name, StringComparer.Ordinal)];
-            Write(all, known, type.FullName!["LowVoltage.Calc.".Length..], [.. members.Select(member => Of(member.GetValue(null), 1).Named(member.Name))]);
+            Write(all, type.FullName!["LowVoltage.Calc.".Length..], [.. members.Select(member => Of(member.GetValue(null), 1).Named(member.Name))]);
         }
 
-        Write(all, known, "made", [.. Made().Select(made => Of(made, 1).Named(made.GetType().Name))]);
+        Write(all, "made", [.. Made().Select(made => Of(made, 1).Named(made.GetType().Name))]);
         ApprovedText.Check("catalogue.txt", all.ToString());
     }
 
     // The schemas of documents, and the mistakes of students.
     private static bool WithFilesOfTheirOwn(Type type) => type.Namespace == "LowVoltage.Calc.Documents" || type == typeof(Mistake);
 
-    // A type with the digest of all its members, below it what they say in words.
-    private static void Write(StringBuilder all, HashSet<string> known, string type, CatalogueNode[] members)
+    // A type with the digest of all its members.
+    private static void Write(StringBuilder all, string type, CatalogueNode[] members)
     {
         if (members.Length > 0)
         {
-            all.Append("## ").Append(type).Append(' ').Append(CatalogueNode.Digest(members)).Append('\n');
-            Array.ForEach(members, member => member.Write(all, known));
+            all.Append(type).Append(' ').Append(CatalogueNode.Digest(members)).Append('\n');
         }
     }
 

@@ -15,7 +15,7 @@ public partial class RefusalSnapshotTests
     private const int Tries = 60;
 
     // Two messages that begin with so many equal words are of one kind.
-    private const int WordsOfAKind = 7;
+    private const int WordsOfAKind = 5;
 
     // On .NET 8 and later alone; what a document is refused with is tested in its room.
     private const string Documents = "LowVoltage.Calc.Documents";

@@ -260,14 +260,14 @@ public class GradingTests
         try
         {
             CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
-            string sheet = SheetSnapshotTests.Text("steps-metric");
+            string sheet = SheetSnapshotTests.Text("one-step-metric");
             CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
             Problem again = ProblemGenerator.Create(seed: 42, ProblemTopic.VoltageDrop, Difficulty.SeveralSteps);
             Assert.Equal(Drop.Statement, again.Statement);
             Assert.Equal(Drop.Solution.ToText(), again.Solution.ToText());
             Assert.True(again.Grade(again.Answer.Text).IsCorrect);
             Assert.True(again.Grade(again.Answer.Text, CultureInfo.GetCultureInfo(culture)).IsCorrect);
-            Assert.Equal(sheet, SheetSnapshotTests.Text("steps-metric"));
+            Assert.Equal(sheet, SheetSnapshotTests.Text("one-step-metric"));
         }
         finally
         {

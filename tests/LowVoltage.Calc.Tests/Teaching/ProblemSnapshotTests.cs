@@ -5,9 +5,9 @@ using LowVoltage.Calc.Tests.Working;
 
 namespace LowVoltage.Calc.Tests.Teaching;
 
-/// <summary>One problem of every topic and difficulty, with all that it carries, and what grading says to some answers: a file each, short enough that a person reads it when it changes.</summary>
+/// <summary>One problem of every topic and difficulty in words, and what grading says to some answers: a file each, short enough that a person reads it when it changes.</summary>
 /// <remarks>
-/// Unit systems and forms take turns, so that each topic and each difficulty has all of them. Lines that an earlier problem has, numbers aside, are left out; a digest stands for the whole.
+/// Unit systems and forms take turns, so that each topic and each difficulty has all of them. Lines that a reviewed sheet or an earlier problem has, numbers aside, are left out; a digest stands for the whole.
 /// Whether the numbers are right is tested elsewhere, by solving the printed text again. To renew after a change that is meant: <c>bash .ci/approve</c>, read the difference, commit it, and
 /// note it in the changelog under "Results changed".
 /// </remarks>
@@ -46,22 +46,20 @@ public class ProblemSnapshotTests
     private static Dictionary<(ProblemTopic, Difficulty), string> Write()
     {
         News news = new();
-        return (from topic in Enum.GetValues<ProblemTopic>() from difficulty in Enum.GetValues<Difficulty>() select (topic, difficulty)).ToDictionary(key => key, key => news.WithDigest(Text(key.topic, key.difficulty)));
+        SheetSnapshotTests.Sheets.Keys.ToList().ForEach(sheet => news.Of(SheetSnapshotTests.Text(sheet)));
+        return (from topic in Enum.GetValues<ProblemTopic>() from difficulty in Enum.GetValues<Difficulty>() select (topic, difficulty)).ToDictionary(key => key, key => Text(news, key.topic, key.difficulty));
     }
 
-    private static string Text(ProblemTopic topic, Difficulty difficulty)
+    // What is read is the problem with its steps; what is given, the known mistakes and the grades stand in the digest.
+    private static string Text(News news, ProblemTopic topic, Difficulty difficulty)
     {
         Problem problem = ProblemGenerator.Create(1, topic, difficulty, (ProblemUnits)(((int)topic + (int)difficulty) % 3), (ProblemForm)((int)topic / 3 % 3));
-        StringBuilder text = new();
-        Write(text, problem);
-        foreach (string answer in Answers(problem))
-        {
-            text.Append(answer).Append(" -> ").Append(Shown(problem.Grade(answer))).Append('\n');
-        }
-
-        string comma = problem.Answer.Text.Replace('.', ',');
-        text.Append("de: ").Append(comma).Append(" -> ").Append(Shown(problem.Grade(comma, German))).Append('\n');
-        return text.ToString();
+        string read = Words(problem);
+        StringBuilder rest = new(read);
+        rest.AppendJoin('\n', problem.Givens.Select(given => $"{given}: {given.Meaning}")).Append(problem.Answer.Tolerance.ToString("G6", CultureInfo.InvariantCulture));
+        rest.AppendJoin('\n', problem.KnownMistakes.Select(wrong => $"{wrong} {problem.WrongAnswers.Any(drawn => drawn.Mistake == wrong.Mistake)}")).AppendJoin('\n', problem.Choices);
+        rest.AppendJoin('\n', Answers(problem).Select(answer => Shown(problem.Grade(answer)))).Append(Shown(problem.Grade(problem.Answer.Text.Replace('.', ','), German)));
+        return $"whole: {ApprovedText.Digest(rest.ToString())}\n{news.Of(read)}".TrimEnd() + "\n";
     }
 
     [Fact]
@@ -79,7 +77,7 @@ public class ProblemSnapshotTests
         foreach (Problem problem in problems)
         {
             text.Append("### ").Append(Name(problem)).Append(", ").Append(problem.Answer.Text).Append('\n');
-            foreach (string answer in Typed)
+            foreach (string answer in Typed.Concat(Answers(problem)))
             {
                 // What is said is written where it is said first.
                 GradingResult result = problem.Grade(answer);
@@ -96,9 +94,10 @@ public class ProblemSnapshotTests
         ApprovedText.Check("odd-answers.txt", text.ToString());
     }
 
+    // In words they stand in the source.
     [Fact]
     public void Mistakes_AreWordedAsReviewed() =>
-        ApprovedText.Check("mistakes.txt", string.Concat(Mistake.All.Select(mistake => $"{mistake.Name}: {mistake.Explanation}\n")));
+        ApprovedText.Check("mistakes.txt", string.Concat(Mistake.All.Select(mistake => $"{ApprovedText.Digest(mistake.Name + mistake.Explanation)[..8]}\n")));
 
     // The right answer and the known mistakes, and what people write by slips of the pen.
     private static IEnumerable<string> Answers(Problem problem)
@@ -107,6 +106,7 @@ public class ProblemSnapshotTests
         return
         [
             right.Text,
+            right.Value.ToString("G1", CultureInfo.InvariantCulture) + " " + right.Unit,
             right.Value.ToString("G2", CultureInfo.InvariantCulture) + " " + right.Unit,
             right.Value.ToString("G4", CultureInfo.InvariantCulture),
             (right.Value * 1000).ToString("G4", CultureInfo.InvariantCulture) + " " + right.Unit,
@@ -122,29 +122,12 @@ public class ProblemSnapshotTests
 
     private static string Name(Problem problem) => $"{problem.Topic}, {problem.Difficulty}, {problem.Units}, {problem.Form}, {problem.Setting}, seed {problem.Seed}";
 
-    private static void Write(StringBuilder text, Problem problem)
+    private static string Words(Problem problem)
     {
-        text.Append("### ").Append(Name(problem)).Append("\n\n").Append(BySentences(problem.Statement)).Append("\n\n");
-        foreach (ProblemGiven given in problem.Givens)
-        {
-            text.Append(given).Append(": ").Append(given.Meaning).Append('\n');
-        }
-
-        ProblemAnswer answer = problem.Answer;
-        text.Append("answer: ").Append(answer.Quantity).Append(" = ").Append(answer.Text).Append(", within ").Append(answer.Tolerance.ToString("G6", CultureInfo.InvariantCulture)).Append('\n');
-        foreach (WrongAnswer wrong in problem.KnownMistakes)
-        {
-            text.Append(problem.WrongAnswers.Any(drawn => drawn.Mistake == wrong.Mistake) ? "drawn -> " : "not drawn -> ").Append(wrong).Append('\n');
-        }
-
-        foreach (ProblemChoice choice in problem.Choices.Where(choice => choice.IsRight))
-        {
-            text.Append("right: ").Append(choice).Append('\n');
-        }
-
-        text.Append(problem.Caution.Length > 0 ? $"caution: {problem.Caution}\n" : "").Append(problem.Difficulty == Difficulty.OneStep && problem.Diagram is { } diagram ? diagram.Description + "\n" : "");
         // The steps of every topic stand in the keys of the reviewed sheets, or here.
-        text.Append(problem.Form == ProblemForm.Numeric && problem.Difficulty != Difficulty.Design ? $"\n{SolutionWords.Of(problem.Solution)}\n" : "\n");
+        bool hasSteps = problem.Form == ProblemForm.Numeric && problem.Difficulty != Difficulty.Design;
+        string drawn = problem.Difficulty == Difficulty.OneStep && problem.Diagram is { } diagram ? diagram.Description : "";
+        return $"### {Name(problem)}\n{BySentences(problem.Statement)}\n{problem.Caution}\n{drawn}\n{(hasSteps ? SolutionWords.Of(problem.Solution) : $"Answer: {problem.Answer.Quantity}: {problem.Answer.Text}")}";
     }
 
     // A sentence a line: of those that many problems have, each is read once.

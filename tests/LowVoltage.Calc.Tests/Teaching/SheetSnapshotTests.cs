@@ -12,7 +12,6 @@ public class SheetSnapshotTests
     internal static readonly Dictionary<string, Func<ProblemSheet>> Sheets = new(StringComparer.Ordinal)
     {
         ["one-step-metric"] = () => ProblemSheet.Create(1, 3, [ProblemTopic.OhmsLaw, ProblemTopic.FuseOpeningTime, ProblemTopic.BatteryResistance], Difficulty.OneStep),
-        ["steps-metric"] = () => ProblemSheet.Create(2, 2, [ProblemTopic.FuseChoice, ProblemTopic.LampVoltage], Difficulty.SeveralSteps),
         ["steps-us-choice"] = () => ProblemSheet.Create(3, 2, [ProblemTopic.AdiabaticHeating, ProblemTopic.SmallestSize], Difficulty.SeveralSteps, ProblemUnits.UsCustomary, ProblemForm.MultipleChoice),
         ["design-mixed-mistake"] = () => ProblemSheet.Create(4, 2, [ProblemTopic.VoltageDrop, ProblemTopic.ChassisReturn], Difficulty.Design, ProblemUnits.Mixed, ProblemForm.FindTheMistake),
     };

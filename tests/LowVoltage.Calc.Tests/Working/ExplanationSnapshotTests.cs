@@ -11,13 +11,13 @@ using LowVoltage.Calc.Working;
 namespace LowVoltage.Calc.Tests.Working;
 
 /// <summary>Every explanation of the library as text, each kind of step once, read by a person when it changes. Whether its numbers are right is tested elsewhere: see <see cref="ExplanationProperties"/>.</summary>
-/// <remarks>The first sheet of a design stands whole. One file a subject holds, of each step, the lines that no subject before it has, in words and symbols; a digest stands for every explanation in each of its forms. To renew after a change that is meant: <c>bash .ci/approve</c>.</remarks>
+/// <remarks>One stands whole in its three forms. One file a subject holds, of each step, the lines that no subject before it has, in words and symbols; a digest stands for every explanation in each of its forms. To renew after a change that is meant: <c>bash .ci/approve</c>.</remarks>
 public class ExplanationSnapshotTests
 {
     private const int Draw = 1;
 
-    // It is shown in the other forms too: Markdown with LaTeX, HTML with MathML.
-    private const string InOtherForms = "explained V divider";
+    // It is shown as plain text, Markdown with LaTeX, HTML with MathML.
+    private const string InAllForms = "explained V divider";
 
     private static readonly Lazy<Dictionary<string, string>> Written = new(Write);
 
@@ -29,7 +29,7 @@ public class ExplanationSnapshotTests
     [Fact]
     public void ApprovedFiles_AreAllOfThisDay() => Assert.Equal(Written.Value.Keys.Order(StringComparer.Ordinal), ApprovedText.Names("explained-"));
 
-    // File and text. The first whole sheet of a design comes first, so that it is read in one piece.
+    // File and text. A sheet of a design comes first, so that it is read in one piece.
     private static Dictionary<string, string> Write()
     {
         WorkedSolution[] sheets = [.. Sheets().Concat(Loads().Where((_, i) => i % 2 == 0))];
@@ -47,17 +47,16 @@ public class ExplanationSnapshotTests
         {
             string text = solution.ToText();
             whole.Append(CultureInfo.InvariantCulture, $"{name} {ApprovedText.Digest(text + solution.ToMarkdown() + solution.ToHtml())[..8]}\n");
-            // The first stands as it is printed; what a design assumes and advises is read with the designs.
-            string printed = files.Count == 0 ? news.OfParagraphs(text) : "";
-            string words = news.OfParagraphs(SolutionWords.Of(solution, name.StartsWith("explained design", StringComparison.Ordinal)));
-            if ((files.Count == 0 ? printed : words) is { Length: > 0 } steps)
+            // What a design assumes and advises is read with the designs.
+            if (news.OfParagraphs(SolutionWords.Of(solution, name.StartsWith("explained design", StringComparison.Ordinal))) is { Length: > 0 } steps)
             {
                 string file = File(name.Split(' ')[1] == "sheet" ? name : string.Join(" ", name.Split(' ').Take(2)));
                 files[file] = files.GetValueOrDefault(file) + steps.TrimEnd() + "\n\n";
             }
         }
 
-        WorkedSolution other = all.First(one => one.Name == InOtherForms).Solution;
+        WorkedSolution other = all.First(one => one.Name == InAllForms).Solution;
+        files["explained-as-text.txt"] = other.ToText();
         files["explained-as-markdown.txt"] = other.ToMarkdown();
         files["explained-as-html.txt"] = other.ToHtml();
         files["explained-digests.txt"] = whole.ToString();

@@ -7,15 +7,13 @@ namespace LowVoltage.Calc.Tests.Working;
 /// <remarks>That the numbers are those of the symbols, and give the result, is what <see cref="ExplanationProperties"/> reads back from every step.</remarks>
 internal static class SolutionWords
 {
-    // Said by the design itself, which is read with the designs.
+    // Said by the design itself, which is read with the designs; so is what was asked.
     private static readonly string[] OfTheDesign = ["what governs", "verdict"];
 
     internal static string Of(WorkedSolution solution, bool isDesign = false)
     {
         StringBuilder text = new();
-        Lines(text, isDesign ? "" : solution.Title);
-        text.Append('\n');
-        Lines(text, ["Given", .. solution.Givens.Select(given => given.Symbol is { } symbol ? $"{symbol.Name} = {given.Value}, {given.Meaning}" : $"{given.Meaning}: {given.Value}")]);
+        Lines(text, isDesign ? [] : [solution.Title, "Given", .. solution.Givens.Select(given => given.Symbol is { } symbol ? $"{symbol.Name} = {given.Value}, {given.Meaning}" : $"{given.Meaning}: {given.Value}")]);
         string section = "";
         foreach (SolutionStep step in solution.Steps.Where(step => !isDesign || !OfTheDesign.Contains(step.Sought)))
         {
