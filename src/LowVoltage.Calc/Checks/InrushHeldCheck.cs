@@ -25,7 +25,14 @@ internal sealed class InrushHeldCheck()
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         result = default;
-        if (at.Fuse is not { } fuse || !at.Duty.Exists || !at.Load.HasSurge)
+        return at.Fuse is { } fuse && TryAsk(at, fuse, out result);
+    }
+
+    /// <summary>The same of any fuse that the start flows through.</summary>
+    internal bool TryAsk(BranchState at, FuseRating fuse, out CheckResult result)
+    {
+        result = default;
+        if (!at.Duty.Exists || !at.Load.HasSurge)
         {
             return false;
         }

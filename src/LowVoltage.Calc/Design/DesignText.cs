@@ -88,7 +88,7 @@ internal static class DesignText
         yield return Lead(asked, at);
         if (at.Supply.Length > 0 && at.Load.HasSurge)
         {
-            yield return "Whether the main fuse holds while this load starts, on top of what other circuits take, is not checked.";
+            yield return "The main fuse is asked whether it holds while this load starts alone; what other circuits take of it then comes on top.";
         }
     }
 

@@ -46,6 +46,10 @@ public class CheckAdviceTests
             nameof(CheckKind.MainFuseCarriesLoad),
             "The main fuse is too small for this circuit: a larger one, and a supply lead that it protects.", "Put the main fuse in a cooler place, or get its re-rating with temperature from its maker."
         },
+        {
+            nameof(CheckKind.MainFuseHoldsStart),
+            "The main fuse may open when the load starts: a slower type, a larger one and a supply lead that it protects, or a smaller starting current.", FuseData
+        },
         { nameof(CheckKind.MainFuseProtectsLead), "The main fuse is too large for the supply lead: a smaller main fuse where that still carries all circuits, or a larger lead.", Unrated },
         { nameof(CheckKind.MainFuseVoltage), "Choose a main fuse rated for the highest voltage of the supply: for 16 lithium iron phosphate cells more than 58 V.", FuseData },
         {

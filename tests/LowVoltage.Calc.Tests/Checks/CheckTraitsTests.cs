@@ -10,7 +10,7 @@ public class CheckTraitsTests
     // What no size of wire and no rating of the fuse changes: what the fuse's type breaks and is rated for, where it sits, and all about the lead before it.
     private static readonly CheckKind[] NeverCured =
     [
-        CheckKind.FuseVoltage, CheckKind.BreakingCapacity, CheckKind.FuseDistance, CheckKind.MainFuseCarriesLoad, CheckKind.MainFuseProtectsLead, CheckKind.MainFuseVoltage,
+        CheckKind.FuseVoltage, CheckKind.BreakingCapacity, CheckKind.FuseDistance, CheckKind.MainFuseCarriesLoad, CheckKind.MainFuseHoldsStart, CheckKind.MainFuseProtectsLead, CheckKind.MainFuseVoltage,
         CheckKind.MainFuseBreakingCapacity, CheckKind.LeadTemperature, CheckKind.FaultOpensMainFuse, CheckKind.LeadShortCircuitTemperature, CheckKind.FaultInOneParallelLeadWire,
         CheckKind.LeadOverloadTemperature, CheckKind.SelectivityOfFuses,
     ];
@@ -37,6 +37,7 @@ public class CheckTraitsTests
         { nameof(CheckKind.OverloadTemperature), "wire" },
         { nameof(CheckKind.OvercurrentProtection), "wire" },
         { nameof(CheckKind.MainFuseCarriesLoad), "main fuse" },
+        { nameof(CheckKind.MainFuseHoldsStart), "main fuse" },
         { nameof(CheckKind.MainFuseProtectsLead), "supply lead" },
         { nameof(CheckKind.MainFuseVoltage), "main fuse" },
         { nameof(CheckKind.MainFuseBreakingCapacity), "main fuse" },
@@ -87,7 +88,7 @@ public class CheckTraitsTests
     {
         CheckKind[] grouped = [.. CheckKind.OfWire, .. CheckKind.OfFuse, .. CheckKind.OfSupply];
         Assert.Equal(CheckKind.All, grouped);
-        Assert.Equal((7, 12, 10), (CheckKind.OfWire.Length, CheckKind.OfFuse.Length, CheckKind.OfSupply.Length));
+        Assert.Equal((7, 12, 11), (CheckKind.OfWire.Length, CheckKind.OfFuse.Length, CheckKind.OfSupply.Length));
         Assert.Equal(CheckKind.OfFuse.ToHashSet(), CheckKind.QuickOfFuse.Concat(CheckKind.RestOfFuse).ToHashSet());
         CheckKind[] quick = [.. CheckKind.QuickOfFuse];
         Assert.Equal(

@@ -31,6 +31,41 @@ public class MainFuseWordsTests
         Assert.Equal("Put the main fuse in a cooler place, or get its re-rating with temperature from its maker.", CheckCase.AdviceOf(design, CheckKind.MainFuseCarriesLoad));
     }
 
+    /// <summary>A main fuse that the start melts once passed: it was not asked.</summary>
+    [Theory]
+    [InlineData(30, CheckOutcome.Fail)]
+    [InlineData(80, CheckOutcome.Pass)]
+    [InlineData(100, CheckOutcome.Undetermined)]
+    public void HoldsStart_OfAMotorBehindABladeFuse_IsAskedAsTheFuseOfTheCircuitIs(double main, CheckOutcome outcome)
+    {
+        // 120 A for a second: 14 400 A²s. A 30 A blade fuse opens at 6 times its rating within 0.1 s (ISO 8820-3 type C, from memory); a high-current one of 80 A (type E) holds 135 % for a minute at least;
+        // at 120 % nothing is published.
+        FuseRating fuse = main == 30 ? Blade(30) : MainBlade(main);
+        Load motor = Load.Motor(A(10), A(120), A(120), Duration.FromSeconds(1));
+        CircuitRequirements asked = Circuit(motor, LeadAcid(), feed: 1, upstreamMilliOhms: 5).WithUpstreamProtection(UpstreamProtection.Fuse(fuse).WithUpstream(MilliOhm(1)));
+        CheckResult start = CircuitDesigner.Verify(asked, RoadVehicle(25), MainBlade(100), DesignRules.RoadVehicle).Of(CheckKind.MainFuseHoldsStart);
+        Assert.Equal((outcome, "main fuse"), (start.Outcome, start.Where));
+        Assert.EndsWith("; this circuit alone, what other circuits take of the main fuse comes on top", start.Note, StringComparison.Ordinal);
+
+        // The same fuse in the circuit, with all that lies before it: the same current flows through both.
+        CheckResult own = CircuitDesigner.Verify(asked, RoadVehicle(25), fuse, DesignRules.RoadVehicle).Of(CheckKind.InrushHeld);
+        Assert.Equal((own.Outcome, own.Value, own.Limit), (start.Outcome, start.Value, start.Limit));
+    }
+
+    private static FuseRating MainBlade(double amperes) => FuseSeries.RoadVehicleHighCurrentBlade.SmallestAtLeast(A(amperes));
+
+    [Fact]
+    public void HoldsStart_BehindABreakerWithoutACurve_IsUndeterminedWhereTheStartExceedsIt()
+    {
+        Load motor = Load.Motor(A(10), A(120), A(120), Duration.FromSeconds(1));
+        UpstreamProtection Breaker(double amperes) => UpstreamProtection.Device("breaker", A(amperes), V(32), A(10_000));
+        CircuitRequirements asked = Circuit(motor, LeadAcid(), feed: 1, upstreamMilliOhms: 5);
+        CircuitDesign small = CircuitDesigner.Verify(asked.WithUpstreamProtection(Breaker(63)), RoadVehicle(25), MainBlade(100), DesignRules.RoadVehicle);
+        CircuitDesign large = CircuitDesigner.Verify(asked.WithUpstreamProtection(Breaker(250)), RoadVehicle(25), MainBlade(100), DesignRules.RoadVehicle);
+        Assert.Equal(CheckOutcome.Undetermined, small.Of(CheckKind.MainFuseHoldsStart).Outcome);
+        Assert.Null(large.Find(CheckKind.MainFuseHoldsStart));
+    }
+
     [Fact]
     public void LeadTemperature_AdvisesOfTheLead_OrOfWhatIsNotRated()
     {

@@ -71,7 +71,8 @@ public class DesignSnapshotTests
             .WithUpstream(Ohm(0)).WithLeastMelting(JouleIntegral.FromAmpereSquaredSeconds(3000)).WithLead(CircuitPath.Create(lead, ReturnPath.Wire(lead)));
         CircuitRequirements lamp = Asked(0);
         DesignRules rules = DesignRules.RoadVehicle;
-        yield return ("main-fuse", CircuitDesigner.Design(new CircuitRequirements(lamp) { Upstream = Ohm(0.012), UpstreamProtection = [main] }, rules));
+        Load motor = Load.Motor(A(4.2), A(60), A(60), Duration.FromSeconds(0.2)).WithThermalCutOut();
+        yield return ("main-fuse", CircuitDesigner.Design(new CircuitRequirements(lamp) { Load = motor, Upstream = Ohm(0.012), UpstreamProtection = [main] }, rules));
         yield return ("no-fuse", CircuitDesigner.Verify(lamp, CircuitPath.Create(Segment.Create(cable, lamp.Feed), ReturnPath.Wire(Segment.Create(cable, lamp.Feed))), null, rules));
         yield return ("no-power", CircuitDesigner.Design(new CircuitRequirements(lamp) { Source = Source.BehindResistance(V(12), Ohm(2)), Load = Load.ConstantPower(Power.FromWatts(60)) }, rules));
         yield return ("slow-start", CircuitDesigner.Design(new CircuitRequirements(lamp) { Load = Load.Motor(A(4.2), A(17), A(21), Duration.FromSeconds(0.2), V(12)).WithThermalCutOut().WithMinimumVoltage(V(10)) }, rules));

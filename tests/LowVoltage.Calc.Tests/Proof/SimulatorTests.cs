@@ -30,6 +30,7 @@ public class SimulatorTests(ITestOutputHelper output)
     [InlineData("FaultOpensFuse")]
     [InlineData("ShortCircuitTemperature")]
     [InlineData("MainFuseCarriesLoad")]
+    [InlineData("MainFuseHoldsStart")]
     [InlineData("MainFuseProtectsLead")]
     [InlineData("MainFuseVoltage")]
     [InlineData("MainFuseBreakingCapacity")]

@@ -2,17 +2,16 @@ using LowVoltage.Calc.Circuits;
 
 namespace LowVoltage.Calc.Tests.Proof.Simulation;
 
-/// <summary>The current through the fuse after switching on, step by step, and how much of the fuse it melts.</summary>
+/// <summary>The current through a fuse after switching on, step by step, and how much of the fuse it melts.</summary>
 internal static class OwnStart
 {
     private const double Growth = 1.04;
 
     /// <summary>Share of the fuse's least melting that one start uses up (1 opens it), the highest current, and the Joule integral above the rating.</summary>
     /// <remarks>Everything is switched on at once. Damage is summed as the time spent at a current over the least time at that current.</remarks>
-    public static (double Melted, double Peak, double Joule) Melted(OwnCircuit circuit, SupplyLevel level, double runningVolts)
+    public static (double Melted, double Peak, double Joule) Melted(OwnCircuit circuit, OwnFuse fuse, SupplyLevel level, double runningVolts)
     {
         OwnLoad load = circuit.Load;
-        OwnFuse fuse = circuit.Fuse!;
         double ohms = Math.Max(1e-9, circuit.Ohms(0, false)), end = Math.Max(load.StartSeconds, 0.2);
         double stage(double u, double t) => load.Starting(u, t, runningVolts, cold => circuit.Source.Flow(level, ohms + cold, 0));
         double shortest = load.Farads > 0 ? 1e-3 * load.Farads * Total(circuit, level, ohms) : 1e-4;

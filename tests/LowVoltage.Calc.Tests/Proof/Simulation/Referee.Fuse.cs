@@ -30,7 +30,7 @@ internal sealed partial class Referee
         double prospective = circuit.Source.Into(SupplyLevel.Maximum, given.AtFuseOhms ?? 0);
         rulings["BreakingCapacity"] = Breaks(fuse, prospective);
         Distance();
-        Start(fuse, runningVolts, mostOn);
+        Starts(fuse, runningVolts, mostOn);
         Stall(fuse);
         Overload(fuse, prospective, heating);
         Faults(fuse, prospective, heating);
@@ -79,20 +79,29 @@ internal sealed partial class Referee
         }
     }
 
-    private void Start(OwnFuse fuse, double runningVolts, double running)
+    private void Starts(OwnFuse fuse, double runningVolts, double running)
+    {
+        rulings["InrushHeld"] = Start(fuse, runningVolts, running);
+        foreach (MainGiven main in given.Mains)
+        {
+            Ruling own = Start(new OwnFuse(main.Fuse.Value), runningVolts, running);
+            rulings["MainFuseHoldsStart"] = rulings.TryGetValue("MainFuseHoldsStart", out Ruling known) ? Harder(known, own) : own;
+        }
+    }
+
+    private Ruling Start(OwnFuse fuse, double runningVolts, double running)
     {
         if (!fuse.HasLeastTimes)
         {
             // Only what exceeds the current that it carries for hours matters.
             double worst = OwnLoop.Cold(circuit, SupplyLevel.Maximum, u => circuit.Load.Starting(u, 1e-3, runningVolts, cold => circuit.Source.Flow(SupplyLevel.Maximum, circuit.Ohms(0, false) + cold, 0))).Amperes;
-            rulings["InrushHeld"] = worst > fuse.CarriedAmperes * 1.05 ? new(Say.MustNotPass, worst, fuse.CarriedAmperes, "no least times") : new(Say.CannotSay, worst, 0);
-            return;
+            return worst > fuse.CarriedAmperes * 1.05 ? new(Say.MustNotPass, worst, fuse.CarriedAmperes, "no least times") : new(Say.CannotSay, worst, 0);
         }
 
-        (double melted, double peak, double joule) = OwnStart.Melted(circuit, SupplyLevel.Maximum, runningVolts);
+        (double melted, double peak, double joule) = OwnStart.Melted(circuit, fuse, SupplyLevel.Maximum, runningVolts);
         double often = peak > fuse.Amperes ? joule / (PulseWithstand.ShareFor(given.Starts ?? UsualStarts) * fuse.LeastJoule(peak)) : 0;
         Say say = melted > 1.1 || often > 1.3 ? Say.MustFail : running < fuse.Amperes * 0.95 && (peak < fuse.Amperes * 0.95 || (melted < 0.1 && often < 0.5)) ? Say.MustPass : Say.CannotSay;
-        rulings["InrushHeld"] = new(say, melted, 1, $"of the fuse melted by one start; {often:G3} of what it stands as often as it starts");
+        return new(say, melted, 1, $"of the fuse melted by one start; {often:G3} of what it stands as often as it starts");
     }
 
     // A stalled motor whose current the fuse need not interrupt burns: something else must end it.
