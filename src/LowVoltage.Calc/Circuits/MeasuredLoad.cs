@@ -26,6 +26,10 @@ internal sealed class MeasuredLoad : Load
         slopeBeyond = Math.Max(0, line.Differentiate(volts[volts.Length - 1]));
     }
 
+    internal IReadOnlyList<double> MeasuredVolts => volts;
+
+    internal IReadOnlyList<double> MeasuredAmperes => amperes;
+
     private double First => volts[0];
 
     private double Last => volts[volts.Length - 1];

@@ -12,6 +12,7 @@ internal static class LoadPart
     private const string Power = "constant power";
     private const string Lamp = "lamp";
     private const string Motor = "motor";
+    private const string Measured = "measured points";
     private const string Together = "together";
 
     private static readonly NumberForm Share = new(1e-12, 1, "");
@@ -27,6 +28,8 @@ internal static class LoadPart
     private static readonly Member<double> Locked = Member.Needed<double>("locked_rotor_A", Ranges.Amperes, "Current with its rotor locked, A: at least the running current.");
     private static readonly Member<double> Start = Member.Needed<double>("start_duration_s", Ranges.Seconds, "How long starting takes, s.");
     private static readonly Member<double> MotorVolts = Member.Optional<double>("rated_V", Ranges.Volts, "Voltage that peak and locked-rotor current belong to, V; left out: they hold at any voltage.");
+    private static readonly Member<double[]> Voltages = Member.Needed<double[]>("voltages_V", new ListForm<double>(Ranges.Volts, MeasuredLoad.LeastPoints), "Voltages across the load, V, rising.");
+    private static readonly Member<double[]> Currents = Member.Needed<double[]>("currents_A", new ListForm<double>(Ranges.Amperes, MeasuredLoad.LeastPoints), "Current at each, A, never falling.");
     private static readonly Member<Load[]> Loads = Member.Needed<Load[]>("loads", new ListForm<Load>(new LaterForm(() => Form!), 1), "The loads, all on together.");
 
     private static readonly Member<double> Minimum = Member.Optional<double>("minimum_V", Ranges.Volts, "The least voltage at which it works, V; left out: none.");
@@ -44,6 +47,7 @@ internal static class LoadPart
         (Power, Of("load_power", Power, "The same power at any voltage, such as a converter.", at => new ConstantPowerLoad(at.Get(Watts), at.Or(Efficiency, 1)), Watts, Efficiency)),
         (Lamp, Of("load_lamp", Lamp, "An incandescent lamp.", at => new LampLoad(at.Get(Watts), at.Get(LampVolts), at.Or(ColdRatio, LampLoad.DefaultColdResistanceRatio)), Watts, LampVolts, ColdRatio)),
         (Motor, Of("load_motor", Motor, "A motor.", MakeMotor, Running, Peak, Locked, Start, MotorVolts)),
+        (Measured, Of("load_measured", Measured, "A load known by measured points.", MakeMeasured, Voltages, Currents)),
         (Together, Of("load_together", Together, "Several loads at the end of one path.", at => Load.Together(at.Get(Loads)), Loads)));
 
     internal static void Write(Utf8JsonWriter json, Load load)
@@ -111,6 +115,11 @@ internal static class LoadPart
                 json.Put(Start, own.StartSeconds);
                 json.PutIf(MotorVolts, own.RatedVolts);
                 break;
+            case MeasuredLoad own:
+                json.PutKind(Measured);
+                json.PutAll(Voltages, own.MeasuredVolts);
+                json.PutAll(Currents, own.MeasuredAmperes);
+                break;
             case CombinedLoad own:
                 json.PutKind(Together);
                 json.PutAll(Loads, own.Parts, Write);
@@ -167,6 +176,9 @@ internal static class LoadPart
         load = at.Or(CutOut, false) ? load.WithThermalCutOut() : load;
         return at.Maybe(Capacitor) is { } farads ? load.WithInputCapacitor(ElectricCapacitance.FromFarads(farads)) : load;
     }
+
+    private static Load MakeMeasured(Values at) =>
+        Load.Measured([.. at.Get(Voltages).Select(volts => ElectricPotential.FromVolts(volts))], [.. at.Get(Currents).Select(amperes => ElectricCurrent.FromAmperes(amperes))]);
 
     private static Load MakeMotor(Values at)
     {

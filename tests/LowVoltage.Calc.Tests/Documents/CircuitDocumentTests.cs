@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
@@ -57,6 +58,33 @@ public class CircuitDocumentTests
         Assert.True(CircuitDocument.TryRead(json, out CircuitDocument? tried, out IReadOnlyList<DocumentFault> faults));
         Assert.Empty(faults);
         Assert.Equal(read.Write(), tried.Write());
+    }
+
+    [Fact]
+    public void Read_KeepsALoadOfMeasuredPoints()
+    {
+        Load load = Load.Measured([.. new[] { 6.0, 9.1, 12.3 }.Select(u => ElectricPotential.FromVolts(u))], [.. new[] { 1.5, 2.07, 2.2 }.Select(A)]).WithMinimumVoltage(ElectricPotential.FromVolts(9));
+        CircuitRequirements asked = CircuitDocument.Read(Pieces.Least).Requirements.WithLoad(load);
+        Load read = CircuitDocument.Read(CircuitDocument.Create(asked, DesignRules.RoadVehicle).Write()).Requirements.Load;
+        foreach (double volts in new[] { 1, 6, 7.7, 9.1, 11, 14.4 })
+        {
+            Assert.Equal(load.CurrentAt(ElectricPotential.FromVolts(volts), LoadState.Running), read.CurrentAt(ElectricPotential.FromVolts(volts), LoadState.Running));
+        }
+
+        Assert.Equal(load.MinimumVoltage, read.MinimumVoltage);
+    }
+
+    [Theory]
+    [InlineData("[ 6, 9, 9 ]", "[ 1, 2, 3 ]", "voltages[2] must be above the one before it, 9 V; it was 9 V.")]
+    [InlineData("[ 6, 9, 12 ]", "[ 1, 3, 2 ]", "currents[2] must not be below the one before it, 3 A; it was 2 A.")]
+    [InlineData("[ 6, 9, 12 ]", "[ 1, 2, 3, 4 ]", "there were 3 voltages and 4 currents")]
+    public void Read_MeasuredPointsThatDoNotRise_NamesTheRow(string volts, string amperes, string says)
+    {
+        JsonObject circuit = JsonNode.Parse(Pieces.Least)!.AsObject();
+        circuit["load"] = JsonNode.Parse($$"""{ "kind": "measured points", "voltages_V": {{volts}}, "currents_A": {{amperes}} }""");
+        string json = circuit.ToJsonString();
+        Assert.False(CircuitDocument.TryRead(json, out _, out IReadOnlyList<DocumentFault> faults));
+        Assert.Contains(says, Assert.Single(faults).ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -106,6 +106,7 @@ internal static class Pieces
             """{ "kind": "constant power", "power_W": 40 }""",
             """{ "kind": "lamp", "power_W": 55, "rated_V": 12, "cold_resistance_ratio": 12 }""",
             """{ "kind": "motor", "running_A": 5, "peak_A": 18, "locked_rotor_A": 20, "start_duration_s": 0.3, "rated_V": 12, "thermal_cut_out": true }""",
+            """{ "kind": "measured points", "voltages_V": [ 6, 9, 12 ], "currents_A": [ 1.5, 2, 2.2 ] }""",
             """{ "kind": "together", "loads": [ { "kind": "constant current", "current_A": 1, "input_capacitance_F": 0.002 }, { "kind": "lamp", "power_W": 5, "rated_V": 12 } ], "minimum_V": 9 }""",
         ],
         ["return"] =
