@@ -24,6 +24,7 @@ public class DesignDiagramTests
     [InlineData("fuse of twenty chars", "fuse of twenty chars")]
     [InlineData("a fuse of twenty-one c", "a fuse of twenty-one", "c")]
     [InlineData("highbreakingcapacityfuse", "highbreakingcapacit…")]
+    [InlineData(" highbreakingcapacityfuse", " highbreakingcapaci…")]
     [InlineData("fuse\tin\ntwo", "fuse in two")]
     [InlineData("fuse of a kind that nobody can write in two lines", "fuse of a kind that", "nobody can write in…")]
     public void KindOfAFuse_IsOneShortLineOrTwo(string kind, params string[] lines)

@@ -2,6 +2,7 @@ using LowVoltage.Calc.Checks;
 using LowVoltage.Calc.Circuits;
 using LowVoltage.Calc.Conductors;
 using LowVoltage.Calc.Design;
+using LowVoltage.Calc.Working;
 using static LowVoltage.Calc.Tests.Design.Ask;
 
 namespace LowVoltage.Calc.Tests.Design;
@@ -217,5 +218,48 @@ public class DesignWordsTests
         Assert.Equal((false, true), (chosen.Assumptions.Contains(Share), chosen.Assumptions.Contains(wire)));
         Assert.Equal((false, false), (laid(1).Assumptions.Contains(Share), laid(1).Assumptions.Contains(wire)));
         Assert.Contains(Share, laid(2).Assumptions);
+    }
+
+    [Fact]
+    public void Assumptions_OfADutyCycle_SayWhatItsPulsesAreTakenFor()
+    {
+        Load load = Load.ConstantCurrent(A(5));
+        string[] Lines(Load asked) => [.. CircuitDesigner.Design(Circuit(asked), Bench).Assumptions.Where(line => line.Contains("duty cycle", StringComparison.Ordinal))];
+        Assert.Empty(Lines(load));
+        Assert.Contains("its pulses are taken to be short", Assert.Single(Lines(load.WithDutyCycle(DutyCycle.FromFraction(0.5)))), StringComparison.Ordinal);
+        Assert.Contains(
+            "heats as much as the end of a pulse does", Assert.Single(Lines(load.WithDutyCycle(DutyCycle.FromTimes(Duration.FromSeconds(1), Duration.FromSeconds(2))))), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Assumptions_OfExistingWiring_CountItsFeedAndNotTheOneAskedFor()
+    {
+        CircuitPath laid = CircuitPath.Create([Segment.Create(RoadVehicle(2.5), M(2)), Segment.Create(RoadVehicle(4), M(1.5))], ReturnPath.Chassis(MilliOhm(1)));
+        Assert.Contains(
+            CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(5))), laid, Blade(10), Bench).Assumptions, line => line.StartsWith("Feed 3.5 m one way; ", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(1, "Air at 30 °C, one loaded conductor alone.")]
+    [InlineData(3, "Air at 30 °C, 3 loaded conductors together.")]
+    public void Assumptions_CountLoadedConductors_OneAlone(int count, string line) =>
+        Assert.Contains(line, CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(5)), back: ReturnPath.Chassis(MilliOhm(1)), conductors: count), Bench).Assumptions);
+
+    [Fact]
+    public void Assumptions_WithoutASupplyLead_SayThatItCountsAsNothing()
+    {
+        string[] lead = [.. CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(5)), upstreamMilliOhms: null), Bench).Assumptions.Where(line => line.StartsWith("The supply lead", StringComparison.Ordinal))];
+        Assert.Equal(["The supply lead to the fuse was not stated; it is counted as nothing, for the drop and for the short circuit at the far end."], lead);
+    }
+
+    [Fact]
+    public void Sheet_OfAnEngineSpace_StatesIt_AndHeadsWhatIsUndetermined()
+    {
+        CircuitDesign design = CircuitDesigner.Design(Circuit(Load.ConstantCurrent(A(5)), upstreamMilliOhms: null, engineSpace: true, insulation: InsulationMaterial.CrossLinkedPolyethylene), DesignRules.SmallCraft);
+        WorkedSolution sheet = design.Explain();
+        Assert.Contains(sheet.Givens, given => given.Meaning == "place" && given.Value == "engine space");
+        Assert.NotEmpty(design.Undetermined);
+        Assert.Equal(
+            design.Undetermined.Select(check => check.ToString()), Assert.Single(sheet.Notes, note => note.Heading == "Undetermined: not passed, to be settled before building").Lines);
     }
 }

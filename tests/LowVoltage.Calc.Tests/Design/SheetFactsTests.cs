@@ -110,6 +110,37 @@ public class SheetFactsTests
     }
 
     [Fact]
+    public void Circuit_OfALamp_ListsWhatWasStatedOfIt()
+    {
+        string load = Plain(new SheetFacts(CheckCase.Verify(Load.Lamp(W(24), V(12)), Blade(5))).Circuit)[2].Item2;
+        Assert.Equal("Incandescent lamp: rated power of the lamp 24 W, rated voltage of the lamp 12 V, resistance of the lamp hot over cold 14", load);
+    }
+
+    /// <summary>A small value stands in a smaller unit where it meets its limit, and beside a limit that it exceeds in that of the limit.</summary>
+    [Fact]
+    public void Row_OfASmallValue_ChangesItsUnitOnlyBelowTheLimit()
+    {
+        string[] Cells(double feed)
+        {
+            CircuitDesign design = CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(2)), feed: feed), RoadVehicle(2.5), Blade(5), DesignRules.Bench);
+            return [.. SheetFacts.Row(design.Of(CheckKind.VoltageDrop)).Cells.Select(cell => cell.Replace(NumberText.Thin, ' '))];
+        }
+
+        string[] near = Cells(1), far = Cells(20);
+        Assert.EndsWith(" mV", near[1], StringComparison.Ordinal);
+        Assert.Equal(("≤ 0.36 V", "pass"), (near[2], near[5]));
+        Assert.EndsWith(" V", far[1], StringComparison.Ordinal);
+        Assert.DoesNotContain("mV", far[1], StringComparison.Ordinal);
+        Assert.Equal("FAIL", far[5]);
+    }
+
+    [Fact]
+    public void Answer_OfOneStretchOfExistingWiring_IsItsWireAndInsulation() =>
+        Assert.Equal(
+            ("Wire", "2.5 mm² road-vehicle copper, PVC (70 °C)"),
+            Plain(new SheetFacts(CircuitDesigner.Verify(Circuit(Load.ConstantCurrent(A(2))), RoadVehicle(2.5), Blade(5), DesignRules.Bench)).Answer)[0]);
+
+    [Fact]
     public void Row_OfALevel_SaysWhichSupplyVoltage()
     {
         // A motor while it starts gets least at the least voltage; a resistance drops most at the greatest.
