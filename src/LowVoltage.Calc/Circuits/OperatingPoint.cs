@@ -77,7 +77,7 @@ public sealed partial class OperatingPoint
     /// <summary>Current while the load is on.</summary>
     public ElectricCurrent Current => ElectricCurrent.FromAmperes(Amperes);
 
-    /// <summary>The r.m.s. current, which heats the conductor; the same as <see cref="Current"/> without a duty cycle.</summary>
+    /// <summary>The current that heats the conductor, by the duty cycle (<see cref="DutyCycle"/>): its r.m.s. current, or the end of a pulse of stated length; the same as <see cref="Current"/> without one.</summary>
     public ElectricCurrent HeatingCurrent => ElectricCurrent.FromAmperes(HeatingAmperes);
 
     /// <summary>Voltage at the load's terminals.</summary>

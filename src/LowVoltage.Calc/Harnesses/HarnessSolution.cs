@@ -112,7 +112,7 @@ public sealed partial class HarnessSolution
     /// <exception cref="InvalidOperationException">There is no solution.</exception>
     public ElectricCurrent CurrentOf(string branch) => ElectricCurrent.FromAmperes(There(state.Amperes[Harness.BranchIndex(branch)]));
 
-    /// <summary>The r.m.s. current that heats a branch: with duty cycles less than <see cref="CurrentOf"/>.</summary>
+    /// <summary>The current that heats a branch: with duty cycles (<see cref="DutyCycle"/>) less than <see cref="CurrentOf"/>.</summary>
     /// <param name="branch">Name of the branch.</param>
     /// <returns>The current, without sign.</returns>
     /// <exception cref="ArgumentNullException">The name is null.</exception>

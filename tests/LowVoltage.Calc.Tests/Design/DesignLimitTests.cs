@@ -86,6 +86,18 @@ public class DesignLimitTests
         Assert.Equal(CheckKind.FuseProtectsWire, most.Governing!.Value.Kind);
     }
 
+    /// <summary>What becomes undetermined on the way ends the search, though nothing fails there: the guidance on gG fuse-links in warm air ends at 80 °C.</summary>
+    [Fact]
+    public void HottestAmbient_EndsWhereAReratingIsNoLongerPublished()
+    {
+        FuseRating fuse = FuseSeries.IndustrialGgBladeContacts.SmallestAtLeast(A(16));
+        CircuitRequirements asked = Circuit(Load.ConstantCurrent(A(1)), insulation: InsulationMaterial.SiliconeRubber, feed: 1);
+        DesignLimit<Temperature> limit = CircuitDesigner.HottestAmbient(asked, RoadVehicle(4), fuse, DesignRules.Bench);
+        Near(80, limit.Value?.DegreesCelsius, 1e-5, "°C");
+        CheckOutcome Carries(double ambient) => CircuitDesigner.Verify(asked.WithPlace(asked.Place.WithAmbient(C(ambient))), RoadVehicle(4), fuse, DesignRules.Bench).Of(CheckKind.FuseCarriesLoad).Outcome;
+        Assert.Equal((CheckOutcome.Pass, CheckOutcome.Undetermined), (Carries(79.9), Carries(80.1)));
+    }
+
     [Fact]
     public void MostLoadedConductors_ByTheTableOfFactors()
     {
