@@ -54,6 +54,17 @@ internal static class HeatQuestions
         #endregion
     }
 
+    public static void OnForASecond()
+    {
+        #region on-for-a-second
+        Wire wire = Wire.Create(Conductor.Iso6722(MetricSize.Parse("1.5")), InsulationMaterial.PolyvinylChloride);
+        Surroundings air = Surroundings.Create(Temperature.FromDegreesCelsius(30));
+        TemperatureBand band = OverloadHeating.CyclicBand(
+            wire, air, ElectricCurrent.FromAmperes(40), Duration.FromSeconds(1), Duration.FromSeconds(9))!;
+        Console.WriteLine($"between {band.Lowest.DegreesCelsius:0} °C and {band.Highest.DegreesCelsius:0} °C");
+        #endregion
+    }
+
     public static void WireForAShortCircuit()
     {
         #region wire-for-a-short-circuit
