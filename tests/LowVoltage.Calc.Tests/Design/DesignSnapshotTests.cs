@@ -48,6 +48,10 @@ public class DesignSnapshotTests
     [Theory, MemberData(nameof(Names))]
     public void Design_IsTheOneThatWasReviewed(string name) => ApprovedText.Check($"design-{name}.txt", Written.Value[name]);
 
+    /// <summary>No text depends on what was asked before. A run of mutants, in one process, notices a changed text by this.</summary>
+    [Fact]
+    public void Designs_WrittenAgain_AreTheSame() => Assert.Equal(Written.Value, Write());
+
     private static Dictionary<string, string> Write()
     {
         News news = new();

@@ -43,6 +43,10 @@ public class ProblemSnapshotTests
     [MemberData(nameof(Cases))]
     public void Problem_IsTheOneThatWasReviewed(ProblemTopic topic, Difficulty difficulty) => ApprovedText.Check($"problem-{topic}-{difficulty}.txt", Written.Value[(topic, difficulty)]);
 
+    /// <summary>No text depends on what was asked before. A run of mutants, in one process, notices a changed text by this.</summary>
+    [Fact]
+    public void Problems_WrittenAgain_AreTheSame() => Assert.Equal(Written.Value, Write());
+
     private static Dictionary<(ProblemTopic, Difficulty), string> Write()
     {
         News news = new();

@@ -26,6 +26,10 @@ public class ExplanationSnapshotTests
     [Theory, MemberData(nameof(Names))]
     public void Explanation_IsTheOneThatWasReviewed(string name) => ApprovedText.Check(name, Written.Value[name]);
 
+    /// <summary>No text depends on what was asked before. A run of mutants, in one process, notices a changed text by this.</summary>
+    [Fact]
+    public void Explanations_WrittenAgain_AreTheSame() => Assert.Equal(Written.Value, Write());
+
     [Fact]
     public void ApprovedFiles_AreAllOfThisDay() => Assert.Equal(Written.Value.Keys.Order(StringComparer.Ordinal), ApprovedText.Names("explained-"));
 
