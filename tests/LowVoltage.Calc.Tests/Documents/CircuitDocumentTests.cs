@@ -63,7 +63,7 @@ public class CircuitDocumentTests
     [Fact]
     public void Read_KeepsALoadOfMeasuredPoints()
     {
-        Load load = Load.Measured([.. new[] { 6.0, 9.1, 12.3 }.Select(u => ElectricPotential.FromVolts(u))], [.. new[] { 1.5, 2.07, 2.2 }.Select(A)]).WithMinimumVoltage(ElectricPotential.FromVolts(9));
+        Load load = Load.Measured([V(6), V(9.1), V(12.3)], [A(1.5), A(2.07), A(2.2)]).WithMinimumVoltage(ElectricPotential.FromVolts(9));
         CircuitRequirements asked = CircuitDocument.Read(Pieces.Least).Requirements.WithLoad(load);
         Load read = CircuitDocument.Read(CircuitDocument.Create(asked, DesignRules.RoadVehicle).Write()).Requirements.Load;
         foreach (double volts in new[] { 1, 6, 7.7, 9.1, 11, 14.4 })
@@ -128,6 +128,8 @@ public class CircuitDocumentTests
         () => CircuitDocument.Read(Pieces.Least.Replace("{ \"kind\": \"lead-acid battery\", \"cold_cranking_A\": 600 }", "{ \"kind\": \"voltage\", \"voltage_V\": 72 }", StringComparison.Ordinal)).Answer());
 
     public static TheoryData<string> Circuits() => [.. Pieces.Circuits().Select(piece => piece.Json)];
+
+    private static ElectricPotential V(double volts) => ElectricPotential.FromVolts(volts);
 
     private static ElectricCurrent A(double amperes) => ElectricCurrent.FromAmperes(amperes);
 

@@ -130,6 +130,43 @@ public class NetworkSolverEndTests
         Assert.Equal(-(solver.Amperes[2] + solver.Amperes[3]), solver.Amperes[0], 1e-15 * through);
     }
 
+    /// <summary>
+    /// Volts that differ in their last digits alone: 12 V behind 0.1 mΩ, twenty lengths of 0.05 mΩ, a load of 100 Ω and more behind each. From the far end in decimals of 28 digits.
+    /// Two doubles of 12 V keep nine digits of such a current.
+    /// </summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Solve_LadderOfThinDrops_KeepsTheDigitsOfItsCurrents(bool wires)
+    {
+        const int Loads = 20;
+        decimal volts = 1, amperes = 0;
+        decimal[] along = new decimal[Loads + 1];
+        for (int k = Loads; k > 0; k--)
+        {
+            amperes += volts / (100 + k);
+            along[k] = amperes;
+            volts += amperes * 0.00005m;
+        }
+
+        volts += amperes * 0.0001m;
+        Element[] elements =
+        [
+            Element.Battery(1, 0, 12, 0.0001),
+            .. Enumerable.Range(1, Loads).Select(k => wires ? Element.Wire(k, k + 1, 0.00005, 0) : Element.Resistance(k, k + 1, 0.00005)),
+            .. Enumerable.Range(1, Loads).Select(k => Element.Resistance(k + 1, 0, 100 + k)),
+        ];
+        NetworkSolver solver = Solved(Loads + 2, elements);
+        for (int k = 1; k <= Loads; k++)
+        {
+            double exact = (double)(12 * along[k] / volts);
+            Assert.Equal(exact, solver.Amperes[k], 4e-15 * exact);
+        }
+
+        double given = (double)(12 * amperes / volts);
+        Assert.Equal(-given, solver.Amperes[0], 4e-15 * given);
+    }
+
     private static NetworkSolver Solved(int nodes, Element[] elements)
     {
         NetworkSolver solver = new(NetworkShape.Create(nodes, 0, elements, []), elements, []);

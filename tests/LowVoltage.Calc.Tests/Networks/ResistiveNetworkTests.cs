@@ -202,6 +202,26 @@ public class ResistiveNetworkTests
         Assert.Equal(["ring1", "ring2", "ring3"], named.Split(", ").Order(StringComparer.Ordinal));
     }
 
+    /// <summary>Who has to find a loop of joints follows it: the names stand in the order of the way round.</summary>
+    [Fact]
+    public void Create_LongLoop_IsNamedInTheOrderOfTheWayRound()
+    {
+        string message = Assert.Throws<ArgumentException>("elements", () => ResistiveNetwork.Create(
+            "0", V("S", "a", "0", 12), R("ab", "a", "b", 0), R("bc", "b", "c", 0), R("cd", "c", "d", 0), R("de", "d", "e", 0), R("ef", "e", "f", 0), R("fa", "f", "a", 0), R("load", "d", "0", 5))).Message;
+        string[] named = message.Split("bounds the current: ")[1].Split('.')[0].Split(", ");
+        Assert.Equal(["ab", "bc", "cd", "de", "ef", "fa"], named.Order(StringComparer.Ordinal));
+        Assert.All(named.Zip([.. named.Skip(1), named[0]]), pair => Assert.NotEmpty(pair.First.Intersect(pair.Second)));
+    }
+
+    /// <summary>Of the currents only those that cross are to blame.</summary>
+    [Fact]
+    public void Create_CurrentOfNoReturn_IsNamedWithoutThoseOfOnePart()
+    {
+        string message = Assert.Throws<ArgumentException>("elements", () => ResistiveNetwork.Create(
+            "0", V("S", "a", "0", 1), R("r", "a", "0", 1), I("inside", "a", 7, "0"), I("out", "a", 2, "x"), I("there", "x", 1, "y"), R("q", "x", "y", 1))).Message;
+        Assert.StartsWith("The currents out cross between parts", message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Read_WithoutAnAnswer_SaysWhyThereIsNone()
     {
