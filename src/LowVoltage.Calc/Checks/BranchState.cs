@@ -93,6 +93,9 @@ internal sealed partial class BranchState
     /// <summary>Whether fuses on several sides feed it, so that none of them protects it alone.</summary>
     internal bool FedFromSeveralSides { get; init; }
 
+    /// <summary>Whether a start reaches the load through other fuses too, so that only a part of it passes this one.</summary>
+    internal bool StartDivides { get; init; }
+
     /// <summary>What is asked for: while the search looks for wire and fuse most numbers are read by nobody.</summary>
     internal AskedFor AskedFor { get; set; }
 

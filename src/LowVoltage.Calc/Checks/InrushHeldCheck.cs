@@ -43,8 +43,9 @@ internal sealed class InrushHeldCheck()
             return false;
         }
 
-        CheckSubject about = CheckSubject.Of((byte)found.Basis, new Subject(fuse, start, at.Starts), found.Seconds);
-        result = found.Verdict == RatingVerdict.NotProven ? Unknown(StartReference, about)
+        CheckSubject about = CheckSubject.Of((byte)found.Basis, new Subject(fuse, start, at.Starts, at.StartDivides), found.Seconds);
+        bool partMayHold = at.StartDivides && found.Verdict != RatingVerdict.Within;
+        result = found.Verdict == RatingVerdict.NotProven || partMayHold ? Unknown(StartReference, about)
             : double.IsInfinity(found.Share) ? InWords(CheckOutcome.Fail, StartReference, about)
             : Judged(found.Verdict == RatingVerdict.Within, found.Share, 1, StartReference, about);
         return true;
@@ -103,13 +104,13 @@ internal sealed class InrushHeldCheck()
         sheet.Value(this, board.Step("the larger of the two shares", "s_i", Formula.Greatest(once, often), found.Share, "", null));
     }
 
-    private sealed record Subject(FuseRating Fuse, StartWaveform Start, int Starts)
+    private sealed record Subject(FuseRating Fuse, StartWaveform Start, int Starts, bool Divides)
     {
         // A sentence of its own elsewhere, here it follows a comma.
         public override string ToString()
         {
             string reason = StartAgainstFuse.Check(Fuse, Start, Starts).Reason.TrimEnd('.');
-            return char.ToLowerInvariant(reason[0]) + reason.Substring(1);
+            return char.ToLowerInvariant(reason[0]) + reason.Substring(1) + (Divides ? "; that is all of the start: what of it passes this fuse and what passes others is not worked out" : "");
         }
     }
 }

@@ -37,6 +37,11 @@ internal sealed class CaseDuty
                 Greatest(ref On[k], ref OnLevel[k], Math.Abs(state.Amperes[k]), state.Level);
             }
         }
+
+        if (Exists)
+        {
+            new DutyPauses(this).Raise();
+        }
     }
 
     internal Harness Harness { get; }
@@ -65,6 +70,13 @@ internal sealed class CaseDuty
     internal double[] On { get; }
 
     internal SupplyLevel[] OnLevel { get; }
+
+    /// <summary>Counts a branch with no less than this, A.</summary>
+    internal void RaiseTo(int branch, SupplyLevel level, double on, double heat)
+    {
+        Greatest(ref On[branch], ref OnLevel[branch], on, level);
+        Greatest(ref Heat[branch], ref HeatLevel[branch], heat, level);
+    }
 
     /// <summary>A copy of a wire's state.</summary>
     internal SegmentState WireOf(int branch) => wires[branch];

@@ -78,11 +78,11 @@ internal sealed partial class HarnessBranches
         };
     }
 
-    // Metres of conductor that no fuse protects between the source and this one; null where they are not known.
-    private double? Unprotected(ZoneEnd end)
+    // Metres of conductor that no fuse protects on a way up to a source; null where they are not known.
+    private double? Unprotected(int[] way, FeedEnd end)
     {
         double meters = 0;
-        foreach (int k in end.Upstream)
+        foreach (int k in way)
         {
             switch (Harness.BranchArray[k])
             {
@@ -99,7 +99,7 @@ internal sealed partial class HarnessBranches
             }
         }
 
-        return end.Feed.End == FeedEnd.Source ? meters : null;
+        return end == FeedEnd.Source ? meters : null;
     }
 
     // Whether current can come from a source to a node without passing a fuse.

@@ -152,12 +152,18 @@ internal sealed partial class HarnessBranches
             return null;
         }
 
+        // A start is met by what is cool: no wire on its way counts as warmed by others.
+        if (end.IsOfStart)
+        {
+            return OfFuse(end, load, starts, single, source, sumHeat);
+        }
+
         foreach (int k in end.Behind)
         {
             AddHeat(behindHeat, k);
         }
 
-        BranchState? state = OfFuse(end, load, starts, single, source, behindHeat);
+        BranchState state = OfFuse(end, load, starts, single, source, behindHeat);
         foreach (int k in end.Behind)
         {
             foreach (int branch in ways[k])
@@ -169,22 +175,18 @@ internal sealed partial class HarnessBranches
         return state;
     }
 
-    private BranchState? OfFuse(ZoneEnd end, Load load, int starts, int single, in SourceNumbers source, double[] behind)
+    private BranchState OfFuse(ZoneEnd end, Load load, int starts, int single, in SourceNumbers source, double[] behind)
     {
         (SegmentState[] stretches, int own, double[] heating) = Stretches(end, behind);
-        if (stretches.Length == 0)
-        {
-            return null;
-        }
-
+        Site site = stretches.Length > 0 ? stretches[0].Site : SiteBeside(end.Fuse);
         (double fixedOhms, double fixedVolts) = Fixed(end, behind);
         (double sharedOhms, double sharedVolts) = Shared(stretches, own);
         HarnessFuse? fuse = end.Fuse >= 0 ? (HarnessFuse)Harness.BranchArray[end.Fuse] : null;
         WireDuty of = Carried(end);
         BranchState at = New(
-            Before(source, end, behind), load, stretches[0].Site, stretches, own, new SolvedDuty { Duty = of, Heating = heating },
+            Before(source, end, behind), load, site, stretches, own, new SolvedDuty { Duty = of, Heating = heating },
             fixedOhms: fixedOhms + sharedOhms, ownFixedOhms: fixedOhms, sharedVolts: sharedVolts + fixedVolts, fixedSharedVolts: fixedVolts,
-            fuseDistance: Unprotected(end), fuseAmbient: fuse?.AmbientCelsius ?? stretches[0].Site.AmbientCelsius, starts: starts,
+            fuseDistance: Unprotected(end.Upstream, end.Feed.End), fuseAmbient: fuse?.AmbientCelsius ?? site.AmbientCelsius, starts: starts,
             fedFromSeveralSides: single < 0 && fuse is null && !ReachesSource(end.Feed.EndNode));
         at.SetFuse(fuse?.Rating);
         return at;
@@ -245,7 +247,8 @@ internal sealed partial class HarnessBranches
 
     private BranchState New(
         SourceNumbers source, Load load, Site site, SegmentState[] stretches, int own, SolvedDuty? solved, DropLimit? dropLimit = null, bool intermittent = false, double fixedOhms = 0, double ownFixedOhms = 0,
-        double sharedVolts = 0, double fixedSharedVolts = 0, double? fuseDistance = null, double fuseAmbient = 20, int starts = CircuitRequirements.UsualStarts, bool fedFromSeveralSides = false, double? letThrough = null)
+        double sharedVolts = 0, double fixedSharedVolts = 0, double? fuseDistance = null, double fuseAmbient = 20, int starts = CircuitRequirements.UsualStarts, bool fedFromSeveralSides = false, double? letThrough = null,
+        bool startDivides = false)
     {
         DesignRules rules = Harness.Rules;
         return new BranchState
@@ -272,6 +275,7 @@ internal sealed partial class HarnessBranches
             Solved = solved,
             FedFromSeveralSides = fedFromSeveralSides,
             LetThroughAmperes = letThrough,
+            StartDivides = startDivides,
         };
     }
 }

@@ -34,8 +34,8 @@ internal sealed class HarnessVerifier
     private void Ask(CaseDuty duty, CancellationToken cancellation)
     {
         HarnessBranches branches = new(duty);
-        List<ZoneEnd> ends = ZoneEnd.Of(duty);
-        HashSet<int> protectedWires = [], asked = [];
+        FuseEnds ends = new(duty);
+        HashSet<int> protectedWires = [], asked = [], started = [];
         for (int k = 0; k < harness.BranchArray.Length; k++)
         {
             if (harness.BranchArray[k] is HarnessWire wire)
@@ -45,25 +45,32 @@ internal sealed class HarnessVerifier
         }
 
         StartStates starts = new(duty);
-        foreach (ZoneEnd end in ends)
+        foreach (ZoneEnd end in ends.Own)
         {
-            cancellation.ThrowIfCancellationRequested();
-            protectedWires.UnionWith(end.Path);
-            protectedWires.UnionWith(end.Back);
-            protectedWires.UnionWith(end.Upstream);
+            protectedWires.UnionWith([.. end.Path, .. end.Back, .. end.Upstream]);
             if (end.Load >= 0)
             {
                 fed[end.Load] = true;
                 AskLoad(duty, branches, end, starts);
             }
+        }
 
+        foreach (ZoneEnd end in ends.Own.Concat(ends.Rings))
+        {
+            cancellation.ThrowIfCancellationRequested();
             if (AskFuse(duty, branches, end))
             {
                 _ = asked.Add(end.Fuse);
             }
         }
 
-        AskOtherFuses(duty, branches, asked);
+        started.UnionWith(ends.Own.Concat(ends.Rings).Concat(ends.Starts).Where(end => end.Load >= 0).Select(end => end.Fuse));
+        AskOtherFuses(duty, branches, asked, started);
+        foreach (ZoneEnd end in ends.Starts)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            AskStarts(duty, branches, end);
+        }
 
         // What lies in a ring or between sources is on no load's only way: it is held against what the fuses at its ends let through.
         for (int k = 0; k < harness.BranchArray.Length; k++)
@@ -109,19 +116,44 @@ internal sealed class HarnessVerifier
     }
 
     // Beside a busbar, between sources, in a ring, in the way back: no wire was asked with it, but it carries a current and has to break one.
-    private void AskOtherFuses(CaseDuty duty, HarnessBranches branches, HashSet<int> asked)
+    private void AskOtherFuses(CaseDuty duty, HarnessBranches branches, HashSet<int> asked, HashSet<int> started)
     {
         for (int k = 0; k < harness.BranchArray.Length; k++)
         {
-            if (harness.BranchArray[k] is not HarnessFuse fuse || asked.Contains(k) || !(duty.On[k] > 0))
+            if (harness.BranchArray[k] is not HarnessFuse fuse || !(duty.On[k] > 0))
             {
                 continue;
             }
 
-            BranchState state = branches.OfDevice(k);
-            foreach (CheckKind kind in new[] { CheckKind.FuseCarriesLoad, CheckKind.FuseVoltage, CheckKind.BreakingCapacity })
+            if (!asked.Contains(k))
             {
-                AskOne(kind, state, fuse.Id, null, duty.Group.Steady.Name);
+                BranchState state = branches.OfDevice(k);
+                CheckKind[] kinds = [CheckKind.FuseCarriesLoad, CheckKind.FuseVoltage, CheckKind.BreakingCapacity, .. branches.IsInFeed(k) ? [CheckKind.FuseDistance] : Array.Empty<CheckKind>()];
+                Array.ForEach(kinds, kind => AskOne(kind, state, fuse.Id, null, duty.Group.Steady.Name));
+            }
+
+            if (!started.Contains(k))
+            {
+                foreach ((BranchState state, string name) in branches.OfDividedStarts(k))
+                {
+                    AskOne(CheckKind.InrushHeld, state, fuse.Id, null, name);
+                }
+            }
+        }
+    }
+
+    // The current of a start passes every fuse on its way.
+    private void AskStarts(CaseDuty duty, HarnessBranches branches, ZoneEnd end)
+    {
+        foreach ((Load load, int count, string name) in StartLoads.Of(duty, branches, end))
+        {
+            if (branches.OfFuse(end, load, count) is { } state)
+            {
+                AskOne(CheckKind.InrushHeld, state, harness.BranchArray[end.Fuse].Id, null, name);
+            }
+            else
+            {
+                Unknown(duty, branches, end);
             }
         }
     }
@@ -141,6 +173,13 @@ internal sealed class HarnessVerifier
                 return false;
             }
 
+            // Right behind the fuse, without a wire: what is asked of the fuse alone is asked elsewhere.
+            if (state.Stretches.Length == 0)
+            {
+                AskOne(CheckKind.InrushHeld, state, place, null, name);
+                continue;
+            }
+
             if (!first && !(load.HasSurge || load.Starts || load.CanStall))
             {
                 continue;
@@ -157,7 +196,7 @@ internal sealed class HarnessVerifier
             first = false;
         }
 
-        return true;
+        return !first;
     }
 
     // No equivalent of what feeds it could be found: its wires are undetermined, never passed.

@@ -4,14 +4,21 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Harnesses;
 
-/// <summary>Every start behind a fuse, each with all else behind it running, as one load.</summary>
+/// <summary>Every start of the load at an end behind a fuse, each with all else behind the fuse running, as one load.</summary>
 internal static class StartLoads
 {
     internal static IEnumerable<(Load Load, int Starts, string Name)> Of(CaseDuty duty, HarnessBranches branches, ZoneEnd end)
     {
         Harness harness = duty.Harness;
+        if (end.Load < 0)
+        {
+            // Every start behind the next fuse has an end of its own, at its load.
+            yield return (Load.ConstantCurrent(ElectricCurrent.FromAmperes(1)), CircuitRequirements.UsualStarts, duty.Group.Steady.Name);
+            yield break;
+        }
+
         bool any = false;
-        foreach (string[] set in duty.Group.Starts)
+        foreach (string[] set in duty.Group.Starts.Where(set => set.Contains(harness.LoadArray[end.Load].Id)))
         {
             int[] starting = [.. end.Behind.Where(k => set.Contains(harness.LoadArray[k].Id) && duty.IsFed(harness.LoadArray[k]))];
             if (starting.Length > 0)
@@ -23,8 +30,7 @@ internal static class StartLoads
 
         if (!any)
         {
-            int one = end.Load >= 0 ? end.Load : end.Behind[0];
-            yield return (With(harness, branches, end, [one]), harness.LoadArray[one].CountedStarts, duty.Group.Steady.Name);
+            yield return (With(harness, branches, end, [end.Load]), harness.LoadArray[end.Load].CountedStarts, duty.Group.Steady.Name);
         }
     }
 

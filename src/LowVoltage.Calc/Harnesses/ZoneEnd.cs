@@ -12,6 +12,9 @@ namespace LowVoltage.Calc.Harnesses;
 /// <param name="NextFuse">Index of the next fuse's branch; −1 where the load is there.</param>
 internal sealed record ZoneEnd(int Fuse, int[] Path, int[] Upstream, int[] Back, FeedWay Feed, FeedWay Return, int[] Behind, int Load, int NextFuse)
 {
+    /// <summary>Whether it passes other fuses' zones: then only what starts at its end is asked of this fuse.</summary>
+    internal bool IsOfStart { get; init; }
+
     /// <summary>Every end of every fuse's zone in a load case.</summary>
     internal static List<ZoneEnd> Of(CaseDuty duty)
     {

@@ -127,20 +127,18 @@ internal sealed class HarnessSizer
     // The smallest that carries the load and holds at its starts, best of those that break the current.
     private void ChooseFuses(CaseDuty[] duties, HarnessBranches[] branches)
     {
+        FuseEnds[] ends = [.. duties.Select(duty => new FuseEnds(duty))];
         for (int f = 0; f < fuses.Length; f++)
         {
             FuseRating? fallback = null, chosen = null;
             List<BranchState> states = [];
             for (int c = 0; c < duties.Length; c++)
             {
-                int before = states.Count;
-                foreach (ZoneEnd end in ZoneEnd.Of(duties[c]).Where(e => e.Fuse == fuses[f]))
-                {
-                    states.AddRange(StartLoads.Of(duties[c], branches[c], end).Select(s => branches[c].OfFuse(end, s.Load, s.Starts)).OfType<BranchState>());
-                }
+                BranchState[] own = [.. ends[c].OfFuse(fuses[f]).SelectMany(end => StartLoads.Of(duties[c], branches[c], end).Select(s => branches[c].OfFuse(end, s.Load, s.Starts))).OfType<BranchState>()];
+                states.AddRange(own);
 
                 // Without a wire of its own it carries its current all the same.
-                if (states.Count == before && duties[c].On[fuses[f]] > 0)
+                if (!Array.Exists(own, state => state.Stretches.Length > 0) && duties[c].On[fuses[f]] > 0)
                 {
                     states.Add(branches[c].OfDevice(fuses[f]));
                 }
