@@ -6,8 +6,25 @@ internal static class HarnessName
     internal static string Check(string id, string parameter)
     {
         _ = id ?? throw new ArgumentNullException(parameter);
-        return id.Trim().Length > 0 ? id : throw new ArgumentException("A name must not be empty.", parameter);
+        if (id.Trim().Length == 0)
+        {
+            throw new ArgumentException("A name must not be empty.", parameter);
+        }
+
+        // What no drawing and no document can hold.
+        for (int at = 0; at < id.Length; at++)
+        {
+            if (!IsText(id, at))
+            {
+                throw new ArgumentException($"A name must be text without control characters; it had U+{(int)id[at]:X4} as character {Quantities.Accept.Text(at + 1)}.", parameter);
+            }
+        }
+
+        return id;
     }
+
+    private static bool IsText(string id, int at) =>
+        !char.IsControl(id[at]) && id[at] is not ('\uFFFE' or '\uFFFF') && (!char.IsSurrogate(id[at]) || char.IsSurrogatePair(id, char.IsHighSurrogate(id[at]) ? at : Math.Max(0, at - 1)));
 
     /// <summary>The two nodes that something lies between.</summary>
     internal static void CheckEnds(string id, string from, string to, string parameter)

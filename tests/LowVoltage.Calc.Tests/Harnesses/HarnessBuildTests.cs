@@ -103,4 +103,21 @@ public class HarnessBuildTests
         Harness harness = Start.Load("lamp", "c", "b", Lamp).Terminals("c").Wire("feed", "a", "c", null, Length.FromMeters(1), Vans.Cabin, Vans.Vinyl).Build();
         Assert.Contains("feed", Assert.Throws<InvalidOperationException>(() => harness.Solve()).Message, StringComparison.Ordinal);
     }
+
+    /// <summary>Such a name was accepted, and then no drawing could be written.</summary>
+    [Theory]
+    [InlineData("fan", 0, "", "U+0000 as character 4")]
+    [InlineData("", 7, "fan", "U+0007 as character 1")]
+    [InlineData("f", 0xFFFE, "n", "U+FFFE as character 2")]
+    [InlineData("fan", 0xD83D, "", "U+D83D as character 4")]
+    [InlineData("fan ", 0xDE80, "", "U+DE80 as character 5")]
+    public void Name_WithWhatNoDrawingCanHold_IsRefused(string before, int odd, string behind, string where)
+    {
+        string name = before + (char)odd + behind;
+        ArgumentException refused = Assert.Throws<ArgumentException>("id", () => HarnessFuse.Create(name, "a", "b", null));
+        Assert.StartsWith($"A name must be text without control characters; it had {where}.", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Name_InAnyScript_IsKept() => Assert.Equal("Lüfter 風扇 \U0001F680", HarnessFuse.Create("Lüfter 風扇 \U0001F680", "a", "b", null).Id);
 }
