@@ -37,6 +37,15 @@ internal sealed partial class BranchState
     /// <summary>The current that heats a stretch in service, A.</summary>
     internal double HeatingIn(int stretch) => Solved is null ? HeatingAmperes + stretches[stretch].OtherAmperes : Solved.Heating[stretch];
 
+    /// <summary>Whether a stretch is thinner than any wire that the heat of pulses of stated times is counted for, and is within its rating by that heat alone.</summary>
+    internal bool IsTooThinForPulses(int stretch)
+    {
+        ref readonly SegmentState s = ref stretches[stretch];
+        return (Load.HasStatedTimes || s.IsPulsed)
+            && 1e-6 * s.Conductor.AreaSquareMillimeters * s.Conductor.Material.HeatCapacityJoulesPerCubicMeterKelvin < DutyCycle.LeastHeatCapacity
+            && (Load.Starts || s.HasPulsedStarts || Duty.OnAmperes + s.OtherAmperes > s.RatedAmperes || HeatingIn(stretch) > Duty.OnAmperes + s.OtherAmperes);
+    }
+
     private void SolveDuty()
     {
         duty = new WireDuty { Exists = true, LeastLoadVolts = double.PositiveInfinity, Level = SupplyLevel.Nominal };

@@ -55,6 +55,12 @@ internal sealed class ConductorTemperatureCheck()
         }
 
         InsulationMaterial its = at.Stretches[hottest].Site.Insulation;
+        if (celsius <= its.ContinuousCelsius && TooThin.Find(at) is { } thin)
+        {
+            result = Unknown(its.Reference, new CheckSubject { About = thin, Stretch = at.NameOf(thin.Stretch) });
+            return true;
+        }
+
         result = Judge(
             celsius, its.ContinuousCelsius, its.Reference,
             new CheckSubject { Note = (byte)(settled ? Word.None : Word.Unsettled), Stretch = at.NameOf(hottest), Level = at.Duty.Level });
@@ -66,11 +72,11 @@ internal sealed class ConductorTemperatureCheck()
         Word.Unsettled => "the wire finds no steady temperature at this current; its melting point is shown",
         Word.HotAir => "the air is not cooler than the insulation may be, without any current",
         Word.NotRated => "the wire is not rated here",
-        _ => "",
+        _ => result.About?.ToString() ?? "",
     };
 
     internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
-        ? Unrated.Advice
+        ? result.About is TooThin ? TooThin.Advice : Unrated.Advice
         : "The wire gets too hot: use a cooler place, fewer loaded conductors together, or better insulation.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)

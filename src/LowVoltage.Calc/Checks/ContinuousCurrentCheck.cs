@@ -30,6 +30,12 @@ internal sealed class ContinuousCurrentCheck()
         }
 
         ref readonly SegmentState s = ref at.Stretches[tightest];
+        if (at.HeatingIn(tightest) <= s.RatedAmperes && TooThin.Find(at) is { } thin)
+        {
+            result = Unknown(s.Site.Rating.ReferenceFor(s.Conductor), new CheckSubject { About = thin, Stretch = at.NameOf(thin.Stretch) });
+            return true;
+        }
+
         result = Judge(
             at.HeatingIn(tightest), s.RatedAmperes, s.Site.Rating.ReferenceFor(s.Conductor), new CheckSubject { Stretch = at.NameOf(tightest), Level = at.Duty.Level });
         return true;
@@ -51,7 +57,7 @@ internal sealed class ContinuousCurrentCheck()
     internal override string Note(in CheckResult result) => result.About?.ToString() ?? "";
 
     internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
-        ? Checks.Unrated.Advice
+        ? result.About is TooThin ? TooThin.Advice : Checks.Unrated.Advice
         : "The wire carries too much current where it runs: use a cooler place, fewer loaded conductors together, better insulation, or a larger wire.";
 
     internal override void Explain(Sheet sheet, in CheckResult result)

@@ -20,6 +20,8 @@ internal sealed class InrushHeldCheck()
 {
     private static readonly Reference StartReference = Reference.CommonPractice("a fuse must not open while its load starts");
 
+    internal const string TooSoonAdvice = "A fuse whose rating is not below the starting current, with a wire for it, or at least 10 s from one start to the next.";
+
     internal override bool IsOfStart => true;
 
     internal override bool TryAsk(BranchState at, out CheckResult result)
@@ -45,7 +47,9 @@ internal sealed class InrushHeldCheck()
 
         CheckSubject about = CheckSubject.Of((byte)found.Basis, new Subject(fuse, start, at.Starts, at.StartDivides), found.Seconds);
         bool partMayHold = at.StartDivides && found.Verdict != RatingVerdict.Within;
-        result = found.Verdict == RatingVerdict.NotProven || partMayHold ? Unknown(StartReference, about)
+        result = found.Verdict == RatingVerdict.Within && at.Load.StartPeriodSeconds < StartAgainstFuse.LeastSecondsApart
+            ? Unknown(StartReference, CheckSubject.Of((byte)found.Basis, new TooSoon(at.Load.StartPeriodSeconds)))
+            : found.Verdict == RatingVerdict.NotProven || partMayHold ? Unknown(StartReference, about)
             : double.IsInfinity(found.Share) ? InWords(CheckOutcome.Fail, StartReference, about)
             : Judged(found.Verdict == RatingVerdict.Within, found.Share, 1, StartReference, about);
         return true;
@@ -68,9 +72,9 @@ internal sealed class InrushHeldCheck()
     // What is not proven is worse than what holds, and better than what does not.
     private static double Rank(in StartFinding found) => found.Basis == StartBasis.WithinRating ? -1 : found.Verdict == RatingVerdict.NotProven ? 1 : found.Share;
 
-    internal override string Note(in CheckResult result) => result.About is Subject subject ? subject.ToString() : "";
+    internal override string Note(in CheckResult result) => result.About?.ToString() ?? "";
 
-    internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
+    internal override string Advice(in CheckResult result, BranchState at) => result.About is TooSoon ? TooSoonAdvice : result.Outcome == CheckOutcome.Undetermined
         ? FuseData.Missing
         : "The fuse may open at start: use a slower type, use a larger rating with a larger wire, limit the starting current, or allow for fewer starts.";
 
@@ -102,6 +106,13 @@ internal sealed class InrushHeldCheck()
         Symbol allowed = board.LookUp($"Joule integral that the fuse stands {Accept.Text(at.Starts)} times", "J_al", found.Allowed, "A²·s", PulseWithstand.Reference, "The share for that number of starts, of the least I²·t of its least times.");
         Symbol often = board.Step("share of what it stands that often", "s_n", joules / allowed, found.Often, "", PulseWithstand.Reference);
         sheet.Value(this, board.Step("the larger of the two shares", "s_i", Formula.Greatest(once, often), found.Share, "", null));
+    }
+
+    /// <summary>Starts so close together that the fuse is still warm from the one before.</summary>
+    internal sealed record TooSoon(double Seconds)
+    {
+        public override string ToString() =>
+            $"it starts every {Accept.Text(Seconds)} s above the rating of the fuse; what a fuse withstands is known for starts at least {Accept.Text(StartAgainstFuse.LeastSecondsApart)} s apart";
     }
 
     private sealed record Subject(FuseRating Fuse, StartWaveform Start, int Starts, bool Divides)

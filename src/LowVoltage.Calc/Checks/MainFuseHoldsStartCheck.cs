@@ -31,7 +31,7 @@ internal sealed class MainFuseHoldsStartCheck()
 
     internal override string Note(in CheckResult result) => base.Note(result) + "; this circuit alone, what other circuits take of the main fuse comes on top";
 
-    internal override string Advice(in CheckResult result, BranchState at) => result.Outcome == CheckOutcome.Undetermined
+    internal override string Advice(in CheckResult result, BranchState at) => result.About is InrushHeldCheck.TooSoon ? InrushHeldCheck.TooSoonAdvice : result.Outcome == CheckOutcome.Undetermined
         ? FuseData.Missing
         : "The main fuse may open when the load starts: a slower type, a larger one and a supply lead that it protects, or a smaller starting current.";
 }

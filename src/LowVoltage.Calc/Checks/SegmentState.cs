@@ -23,6 +23,12 @@ internal struct SegmentState
     /// <summary>Current of other circuits in it, A.</summary>
     internal double OtherAmperes;
 
+    /// <summary>Whether a load with stated times of a duty cycle is behind it.</summary>
+    internal bool IsPulsed;
+
+    /// <summary>Whether such a load starts, a motor.</summary>
+    internal bool HasPulsedStarts;
+
     internal double RatedAmperes;
     internal double RiseKelvins;
     internal double BaseCelsius;

@@ -4,10 +4,19 @@ internal sealed class CombinedLoad : Load
 {
     private readonly Load[] parts;
 
+    // The same under the duty cycle of the group.
+    private Load[] heated = [];
+
     internal CombinedLoad(Load[] loads)
-        : base(Describe(loads)) => parts = [.. loads];
+        : base(Describe(loads))
+    {
+        parts = [.. loads];
+        SettleHeat();
+    }
 
     internal IReadOnlyList<Load> Parts => parts;
+
+    internal override IEnumerable<(Load Load, DutyCycle[] Duties)> Leaves => heated.SelectMany(part => part.Leaves);
 
     internal override double? MinimumVolts
     {
@@ -105,22 +114,41 @@ internal sealed class CombinedLoad : Load
         return sum;
     }
 
+    private protected override void SettleHeat()
+    {
+        DutyCycle[] duties = Duties();
+        heated = duties.Length == 0 ? parts : [.. parts.Select(part => part.Under(duties))];
+        StartPeriodSeconds = heated.Min(part => part.StartPeriodSeconds);
+        HasStatedTimes = Array.Exists(heated, part => part.HasStatedTimes);
+    }
+
     // The r.m.s. of a sum is at most the sum of the r.m.s. values, whatever the loads' timing: the safe reading.
-    private protected override double HeatingCore(double volts, LoadState state)
+    private protected override double HeatingCore(double volts)
     {
         double sum = 0;
-        foreach (Load part in parts)
+        foreach (Load part in heated)
         {
-            sum += part.HeatingAmperesAt(volts, state);
+            sum += part.HeatingAmperesAt(volts, LoadState.Running);
         }
 
         return sum;
     }
 
-    private protected override double HeatFactorCore(LoadState state)
+    private protected override double GreatestFactorCore(double mostVolts)
+    {
+        double most = 0;
+        foreach (Load part in heated)
+        {
+            most = Math.Max(most, part.GreatestHeatFactor(LoadState.Running, mostVolts));
+        }
+
+        return most;
+    }
+
+    private protected override double HeatFactorCore()
     {
         double? factor = null;
-        foreach (Load part in parts)
+        foreach (Load part in heated)
         {
             if (part is CapacitorInput)
             {
@@ -129,7 +157,7 @@ internal sealed class CombinedLoad : Load
             }
 
             // A part that is itself made of parts may have no single factor; then neither has the whole.
-            double own = part.HeatFactor(state);
+            double own = part.HeatFactor(LoadState.Running);
             if (double.IsNaN(own) || (factor is { } other && own != other))
             {
                 return double.NaN;

@@ -9,15 +9,20 @@ namespace LowVoltage.Calc.Circuits;
 /// <code>I(heat) = I(on)·√D, from a share;  I(heat) = I(on)·√[(1 − e^(−t/τ))/(1 − e^(−T/τ))], from the time on t in each period T</code>
 /// <para>The current while on makes the drop; the heating current is the continuous one that makes a conductor as hot. Over pulses that are short against the time
 /// constant τ of the conductor that is the r.m.s. current. Longer or rarer pulses make it hotter at their end than the r.m.s. current says: <see cref="FromTimes"/> counts that end,
-/// with τ = 1.75 s, the shortest of any stranded conductor from 30 AWG (0.05 mm²) up, its metal alone, in still air; thicker ones take minutes and stay cooler than this says.
-/// A thinner wire or moving air can be faster: state such a load as continuous. <see cref="FromFraction"/> takes the caller's word that the pulses are short.
+/// with τ = 1.15 s, no longer than that of any stranded copper conductor from 30 AWG (0.05 mm²) up in any insulation that the library carries (<see cref="Conductors.InsulationMaterial"/>) of its usual wall,
+/// its metal alone, in still air up to 10 K below the insulation's limit; thicker ones take minutes and stay cooler than this says. Thinner metal is faster: the checks of a wire with less heat
+/// capacity than 0.05 mm² of copper are then undetermined, unless it bears the load continuously. Moving air can be faster too: state such a load as continuous.
+/// <see cref="FromFraction"/> takes the caller's word that the pulses are short.
 /// <c>default</c> is not a duty cycle and is refused.</para>
 /// <para>Source: exponential heating and cooling of one body with one time constant, heat-transfer textbooks.</para>
 /// </remarks>
 public readonly struct DutyCycle
 {
-    // Of 30 AWG in ETFE at its continuous current by the heat balance, 1.79 s; its insulation makes that 11 s.
-    internal const double ShortestTimeConstant = 1.75;
+    // Of 30 AWG in PTFE in air of 240 °C, by the model of repeating loads, 1.18 s: the hotter the wire, the more each kelvin loses.
+    internal const double ShortestTimeConstant = 1.15;
+
+    /// <summary>Heat capacity of 0.05 mm² of copper, J/(m·K): for less metal the time constant is not known to be as long.</summary>
+    internal const double LeastHeatCapacity = 0.05e-6 * 3.45e6;
 
     private DutyCycle(double share, double heatShare)
     {
@@ -62,6 +67,10 @@ public readonly struct DutyCycle
         double pulse = Accept.Positive(Accept.Seconds(on, nameof(on)), t, "s", nameof(on)), share = pulse / t;
         return new DutyCycle(share, Math.Max(share, EndOfPulse(pulse, t))) { OnSeconds = pulse, PeriodSeconds = t };
     }
+
+    /// <summary>The heat share of a pulse that begins with each time on and lasts no longer; zero where no times are stated.</summary>
+    internal double HeatShareOf(double seconds) =>
+        OnSeconds > 0 ? Math.Min(HeatShare, Math.Max(Math.Min(seconds, OnSeconds) / PeriodSeconds, EndOfPulse(Math.Min(seconds, OnSeconds), PeriodSeconds))) : 0;
 
     // Of the steady rise, what is left at the end of a pulse after many.
     private static double EndOfPulse(double on, double period) =>

@@ -8,7 +8,7 @@ namespace LowVoltage.Calc.Circuits;
 /// <remarks>
 /// Made by the factories here. Immutable and thread-safe. A minimum voltage is judged at the load, whatever the drop in per cent.
 /// </remarks>
-public abstract class Load
+public abstract partial class Load
 {
     private DutyCycle duty = DutyCycle.FromFraction(1);
     private double? minimumVolts;
@@ -130,14 +130,21 @@ public abstract class Load
     }
 
     /// <summary>The same load, on for a share of the time: its r.m.s. current heats the conductor, its current while on makes the drop.</summary>
-    /// <param name="dutyCycle">The share; it replaces an earlier one.</param>
+    /// <param name="dutyCycle">The share; it replaces an earlier one of this load, also one stated before its input capacitor. Of a group it holds beside those of its loads: see the remarks.</param>
     /// <returns>A copy with that duty cycle.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The duty cycle is the default one, which is none.</exception>
+    /// <remarks>
+    /// <para>Where a group of loads (<see cref="Together"/>) and one of them have a duty cycle each, that load heats by the smaller of the two shares of the heat: their pulses may coincide.</para>
+    /// <para>A motor draws its starting current in every period, which heats too. With stated times (<see cref="DutyCycle.FromTimes"/>) it counts, for the length of the start in each period:
+    /// I(heat)² = I(run)²·P(t) + (I(peak)² − I(run)²)·P(t_s), P the share of the steady rise at the end of a pulse of that length, t the time on, t_s the start's, at most t. With a share alone it is
+    /// not known and does not count.</para>
+    /// </remarks>
     public Load WithDutyCycle(DutyCycle dutyCycle)
     {
         Load copy = (Load)MemberwiseClone();
         _ = Accept.Positive(dutyCycle.Share, 1, "", nameof(dutyCycle));
         copy.duty = dutyCycle;
+        copy.SettleHeat();
         return copy;
     }
 
@@ -154,8 +161,13 @@ public abstract class Load
     /// <param name="capacitance">Input capacitance C, positive.</param>
     /// <returns>A load whose <see cref="InrushFrom"/> tells of the capacitor too.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The capacitance is not positive or is absurdly large.</exception>
-    public Load WithInputCapacitor(ElectricCapacitance capacitance) =>
-        new CombinedLoad([this, new CapacitorInput(Accept.Positive(Accept.Raw(capacitance), 1e6, "F", nameof(capacitance)))]);
+    public Load WithInputCapacitor(ElectricCapacitance capacitance)
+    {
+        // Still one load: what was stated of it is stated of both, and a later statement replaces it.
+        CombinedLoad both = new([Bare(), new CapacitorInput(Accept.Positive(Accept.Raw(capacitance), 1e6, "F", nameof(capacitance)))]);
+        both.TakeStated(this);
+        return both;
+    }
 
     /// <summary>The current drawn at a voltage at the load's terminals.</summary>
     /// <param name="voltage">Voltage U at the load, positive.</param>
@@ -186,9 +198,7 @@ public abstract class Load
         }
 
         Load copy = ScaledCore(factor);
-        copy.duty = duty;
-        copy.minimumVolts = minimumVolts;
-        copy.thermalCutOut = thermalCutOut;
+        copy.TakeStated(this);
         return copy;
     }
 
@@ -204,12 +214,6 @@ public abstract class Load
         LoadLaw law = LawAt(state);
         return law.Siemens - (law.Watts / (volts * volts));
     }
-
-    /// <summary>The r.m.s. current that heats the conductor, in A.</summary>
-    internal double HeatingAmperesAt(double volts, LoadState state) => HeatingCore(volts, state) * OwnHeatFactor(state);
-
-    /// <summary>r.m.s. over on-state current when that is one number for every voltage; else NaN.</summary>
-    internal double HeatFactor(LoadState state) => HeatFactorCore(state) * OwnHeatFactor(state);
 
     internal abstract LoadLaw LawAt(LoadState state);
 
@@ -248,10 +252,6 @@ public abstract class Load
 
     private protected abstract double AmperesCore(double volts, LoadState state);
 
-    private protected virtual double HeatingCore(double volts, LoadState state) => AmperesCore(volts, state);
-
-    private protected virtual double HeatFactorCore(LoadState state) => 1;
-
     internal virtual void AddInrush(double volts, double ohms, List<Inrush> surges)
     {
     }
@@ -264,6 +264,18 @@ public abstract class Load
             ? state
             : throw new ArgumentOutOfRangeException(name, state, $"{name} must be Running, Peak or LockedRotor; it was {Accept.Text((int)state)}.");
 
-    // A peak passes and a locked rotor stays: neither is thinned by the duty cycle of normal running.
-    private double OwnHeatFactor(LoadState state) => state == LoadState.Running ? Math.Sqrt(duty.HeatShare) : 1;
+    // The law alone, with nothing stated besides.
+    private Load Bare()
+    {
+        Load copy = (Load)MemberwiseClone();
+        (copy.duty, copy.minimumVolts, copy.thermalCutOut) = (DutyCycle.FromFraction(1), null, false);
+        copy.SettleHeat();
+        return copy;
+    }
+
+    private void TakeStated(Load other)
+    {
+        (duty, minimumVolts, thermalCutOut) = (other.duty, other.minimumVolts, other.thermalCutOut);
+        SettleHeat();
+    }
 }

@@ -8,6 +8,7 @@ namespace LowVoltage.Calc.Circuits;
 internal sealed class LoadSymbols(SolutionBuilder board)
 {
     private readonly List<(Symbol Share, Symbol? Period, double Heat, string Mark)> duties = [];
+    private readonly List<(Load Load, DutyCycle[] Duties)> loads = [];
     private readonly List<(Symbol Given, Symbol? Efficiency, double Watts, string Mark)> powers = [];
     private readonly List<(Symbol Watts, Symbol Volts, Symbol Ratio, double Amperes, double ColdOhms, string Mark)> lamps = [];
 
@@ -39,6 +40,31 @@ internal sealed class LoadSymbols(SolutionBuilder board)
         {
             duties.Add((board.Given("share of the time that the load is on", Free("D"), duty.Fraction, ""), null, duty.HeatShare, ""));
         }
+    }
+
+    /// <summary>How each load's current was thinned where that is no one formula.</summary>
+    internal string Thinned()
+    {
+        string share = loads.Exists(at => at.Duties.Length > 1) ? "the smallest share of the heat that its duty cycles leave" : "its share of the heat";
+        string starts = loads.Exists(at => at.Load.Starts && at.Load.HasStatedTimes) ? " A motor's start in each period counts with the current that it takes at this voltage, for its own length." : "";
+        return $"Each load's current times the root of {share}, added up: at most that, whatever their timing.{starts}";
+    }
+
+    /// <summary>Remembers what the duty cycles thin.</summary>
+    internal void Thin(Load load) => loads.AddRange(load.Leaves);
+
+    /// <summary>The current that heats, squared, where the load is one motor whose starting current holds at any voltage, with one duty cycle of stated times; else null.</summary>
+    internal Formula? PulsedMotor()
+    {
+        if (loads.Count(at => at.Load is not CapacitorInput) != 1 || duties.Count != 1 || duties[0].Period is not { } period || Motors.Count != 1 || Motors[0].Volts is not null)
+        {
+            return null;
+        }
+
+        Symbol on = duties[0].Share, start = Motors[0].Seconds;
+        Formula run = Formula.Square(Currents[0]), peak = Formula.Square(Motors[0].Peak);
+        Symbol reached = EndOfPulse(on, period, duties[0].Heat, duties[0].Mark);
+        return start.Value < on.Value ? (run * reached) + ((peak - run) * EndOfStart(start, period, duties[0].Mark)) : peak * reached;
     }
 
     /// <summary>The share of the full heat that each duty cycle leaves.</summary>
@@ -103,12 +129,22 @@ internal sealed class LoadSymbols(SolutionBuilder board)
 
     private Symbol EndOfPulse(Symbol on, Symbol period, double heat, string mark)
     {
-        Symbol tau = board.LookUp(
-            "shortest time constant of a stranded wire from 30 AWG up", "τ_w", DutyCycle.ShortestTimeConstant, "s", null, "Its metal alone, in still air: thicker wires stay cooler than this says.");
+        Symbol tau = TimeConstant();
         return board.Step(
             "share of the steady rise that is reached at the end of a pulse", "k_on" + mark, (1 - Formula.Exponential(-(on / tau))) / (1 - Formula.Exponential(-(period / tau))), heat, "", null,
             "The temperature rises and falls exponentially, after many pulses between the same two values.");
     }
+
+    private Symbol EndOfStart(Symbol start, Symbol period, string mark)
+    {
+        Symbol tau = TimeConstant();
+        Formula share = (1 - Formula.Exponential(-(start / tau))) / (1 - Formula.Exponential(-(period / tau)));
+        return board.Step(
+            "share of the steady rise that is reached at the end of a start", "k_st" + mark, share, share.Evaluate(), "", null, "As the end of a pulse that lasts as long as the start.");
+    }
+
+    private Symbol TimeConstant() => board.LookUp(
+        "shortest time constant of a stranded wire from 30 AWG up", "τ_w", DutyCycle.ShortestTimeConstant, "s", null, "Its metal alone, in still air: thicker wires stay cooler than this says.");
 
     private string Free(string name) => name + Mark(name);
 

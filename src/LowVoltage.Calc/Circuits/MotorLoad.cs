@@ -15,6 +15,9 @@ internal sealed class MotorLoad : Load
     private readonly double startSeconds;
     private readonly double? ratedVolts;
 
+    // Of the heat of a start that lasts, the share that the starts in every period reach.
+    private double startShare;
+
     private MotorLoad(double running, double peak, double locked, double startSeconds, double? ratedVolts)
         : base("motor")
     {
@@ -76,6 +79,29 @@ internal sealed class MotorLoad : Load
     private protected override void DescribeCore(LoadSymbols symbols) => symbols.Motor(running, peak, locked, startSeconds, ratedVolts);
 
     private protected override double AmperesCore(double volts, LoadState state) => LawAt(state).AmperesAt(volts);
+
+    // Every switching on, of its own or of its group, may start it: the starts' parts add up to no more than a start that lasts.
+    private protected override void SettleHeat()
+    {
+        base.SettleHeat();
+        startShare = 0;
+        foreach (DutyCycle duty in Duties())
+        {
+            startShare = Starts ? Math.Min(1, startShare + duty.HeatShareOf(startSeconds)) : 0;
+        }
+    }
+
+    // The two levels of a pulse as two pulses on top of each other: the running current for the time on, the rest of the peak's square for the start. Each is counted at its own hottest moment.
+    private protected override double HeatingCore(double volts) => startShare > 0 ? Heating(LawAt(LoadState.Peak).AmperesAt(volts)) : base.HeatingCore(volts);
+
+    private protected override double HeatFactorCore() =>
+        startShare == 0 ? base.HeatFactorCore() : ratedVolts is null ? Heating(peak) / running : double.NaN;
+
+    private protected override double GreatestFactorCore(double mostVolts) =>
+        startShare == 0 ? base.GreatestFactorCore(mostVolts) : Heating(LawAt(LoadState.Peak).AmperesAt(mostVolts)) / running;
+
+    private double Heating(double peakAmperes) =>
+        Math.Sqrt((running * running * HeatShare) + (Math.Max(0, (peakAmperes * peakAmperes) - (running * running)) * startShare));
 
     private double At(LoadState state) => state switch
     {

@@ -21,6 +21,7 @@ public sealed partial class OperatingPoint
         board.Given("load", Fed.Name);
         LoadSymbols load = new(board);
         Fed.Describe(load);
+        load.Thin(Fed);
         PathSteps.Givens(board, Path);
         board.Note("Assumptions", Assumptions);
         board.Caution(SolutionCautions.Paper);

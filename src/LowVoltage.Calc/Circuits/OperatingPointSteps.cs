@@ -84,13 +84,20 @@ internal sealed partial class OperatingPointSteps(SolutionBuilder board, Operati
             return current;
         }
 
+        if (!point.CurrentLimitReached && letters.Load.PulsedMotor() is { } square && Math.Abs(Math.Sqrt(square.Evaluate()) - point.HeatingAmperes) <= 1e-9 * point.HeatingAmperes)
+        {
+            return Step(
+                "current that heats the conductors as much", "I_rms", Formula.SquareRoot(square), point.HeatingAmperes, "A", null,
+                "The running current for the time on and the rest of the starting current for the length of the start, each at the end of its pulse.");
+        }
+
         return LoadSymbols.Only(letters.Load.HeatShares()) is { } share && Math.Abs((current.Value * Math.Sqrt(share.Value)) - point.HeatingAmperes) <= 1e-12 * current.Value
             ? Step(
                 "r.m.s. current that heats the conductors", "I_rms", current * Formula.SquareRoot(share), point.HeatingAmperes, "A", null,
                 "Heat goes with the square of the current: over many short pulses the mean of the squares counts, over longer ones the end of a pulse.")
             : Own(board.LookUp(
                 "r.m.s. current that heats the conductors" + Level, SymbolName.With("I_rms", letters.Mark), point.HeatingAmperes, "A", null,
-                "Each load's current times the root of its share of the heat, added up: at most that, whatever their timing."));
+                letters.Load.Thinned()));
     }
 
     private void Element(PathElement element)

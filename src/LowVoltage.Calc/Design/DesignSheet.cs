@@ -90,6 +90,7 @@ internal sealed class DesignSheet
         board.Given("load", asked.Load.Name);
         LoadSymbols load = new(board);
         asked.Load.Describe(load);
+        load.Thin(asked.Load);
         if (asked.Load.MinimumVolts is { } least)
         {
             board.Given("least voltage at which the load works", "U_min", least, "V");

@@ -53,13 +53,7 @@ internal static class DesignText
 
         lines.AddRange(at.Site.Rating.Remarks(design.Wire));
         lines.AddRange(FuseAssumptions(design, at));
-        if (asked.Load.DutyCycle.Fraction < 1)
-        {
-            lines.Add(asked.Load.DutyCycle.OnSeconds > 0
-                ? "The duty cycle heats as much as the end of a pulse does in a stranded wire of 30 AWG, its metal alone, in still air; thicker wires stay cooler."
-                : "The duty cycle heats by its r.m.s. current: its pulses are taken to be short, well under a second for thin wires; state the time on and the period of longer ones.");
-        }
-
+        lines.AddRange(DutyText.Of(asked.Load));
         lines.AddRange(LoadRemarks(design));
         return Array.AsReadOnly([.. lines]);
     }

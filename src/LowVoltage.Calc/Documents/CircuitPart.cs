@@ -88,6 +88,13 @@ internal static class CircuitPart
         : throw new ArgumentOutOfRangeException(
             nameof(parallelWiresUpTo), parallelWiresUpTo, $"{MostWires.Name} must be at least {Wires.Name}, {Quantities.Accept.Text(least)}; it was {Quantities.Accept.Text(parallelWiresUpTo.Value)}.");
 
+    // The designers would refuse the circuit: what is wrong is where it was written.
+    private static double? Whole(double? supplyLead, UpstreamProtection[] row) => row.Length == 0 || !(row[row.Length - 1].UpstreamOhms > supplyLead)
+        ? supplyLead
+        : throw new ArgumentOutOfRangeException(
+            nameof(supplyLead), supplyLead,
+            $"{Upstream.Name} must be at least the {Upstream.Name} of the last device in {Protection.Name}, {Quantities.Accept.Text(row[row.Length - 1].UpstreamOhms!.Value)} Ω; it was {Quantities.Accept.Text(supplyLead!.Value)} Ω.");
+
     internal static CircuitDocument Make(Values at) => new(
         new CircuitRequirements
         {
@@ -97,7 +104,7 @@ internal static class CircuitPart
             Feed = Length.FromMeters(at.Get(Feed)),
             Return = at.Get(Return),
             Joints = at.Or(Joints, []),
-            Upstream = at.Maybe(Upstream) is { } ohms ? ElectricResistance.FromOhms(ohms) : null,
+            Upstream = Whole(at.Maybe(Upstream), at.Or(Protection, [])) is { } ohms ? ElectricResistance.FromOhms(ohms) : null,
             UpstreamProtection = at.Or(Protection, []),
             FuseDistance = at.Maybe(Distance) is { } meters ? Length.FromMeters(meters) : null,
             SheathedToFuse = at.Or(Sheathed, false),

@@ -53,27 +53,21 @@ internal static class LoadPart
     internal static void Write(Utf8JsonWriter json, Load load)
     {
         json.WriteStartObject();
-        if (load is CombinedLoad { Parts: [var inner, CapacitorInput capacitor] } && inner is not CombinedLoad { Parts: [_, CapacitorInput] } && IsBare(load))
+        if (load is CombinedLoad { Parts: [var inner, CapacitorInput capacitor] })
         {
-            WriteLaw(json, inner);
-            WriteCommon(json, inner);
-            json.Put(Capacitor, capacitor.Farads);
-        }
-        else if (load is CombinedLoad { Parts: [var part, CapacitorInput input] })
-        {
-            // A load with more stated of it behind its capacitor is one of a group of one.
-            json.PutKind(Together);
-            json.WriteStartArray(Loads.Encoded);
-            Write(json, IsBare(load) ? part : part.WithInputCapacitor(ElectricCapacitance.FromFarads(input.Farads)));
-            json.WriteEndArray();
-            if (IsBare(load))
+            if (inner is CombinedLoad { Parts: [_, CapacitorInput] })
             {
-                json.Put(Capacitor, input.Farads);
+                // One capacitor behind another: the load with the first is one of a group of one.
+                json.PutKind(Together);
+                json.PutAll(Loads, [inner], Write);
             }
             else
             {
-                WriteCommon(json, load);
+                WriteLaw(json, inner);
             }
+
+            WriteCommon(json, load);
+            json.Put(Capacitor, capacitor.Farads);
         }
         else
         {
@@ -145,8 +139,6 @@ internal static class LoadPart
 
         json.PutIf(CutOut, load.OwnThermalCutOut);
     }
-
-    private static bool IsBare(Load load) => load.OwnMinimumVolts is null && load.DutyCycle.Share.Equals(1) && !load.OwnThermalCutOut;
 
     private static ObjectForm Of(string name, string kind, string says, Func<Values, Load> make, params Member[] own) => new(
         name,

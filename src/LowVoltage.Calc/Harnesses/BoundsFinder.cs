@@ -201,8 +201,9 @@ internal sealed class BoundsFinder
 
     private double HeatShare(int load)
     {
-        double factor = harness.LoadArray[load].Load.HeatFactor(StateOf(load));
-        return double.IsNaN(factor) ? 1 : factor;
+        Load at = harness.LoadArray[load].Load;
+        LoadState state = StateOf(load);
+        return double.IsNaN(at.HeatFactor(state)) ? Math.Max(1, at.GreatestHeatFactor(state, MostVolts[load])) : at.HeatFactor(state);
     }
 
     private LoadState StateOf(int load) => used.UseOf(harness.LoadArray[load].Id) switch { LoadUse.Starting => LoadState.Peak, LoadUse.Stalled => LoadState.LockedRotor, _ => LoadState.Running };

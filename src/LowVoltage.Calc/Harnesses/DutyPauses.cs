@@ -40,12 +40,13 @@ internal sealed class DutyPauses
 
     private void Raise(int branch, SupplyLevel level, HarnessState? none, HarnessState?[] each)
     {
-        double still = none?.Amperes[branch] ?? 0, up = 0, down = 0, heat = Math.Abs(still);
+        double still = none?.Amperes[branch] ?? 0, up = 0, down = 0, heat = Math.Abs(still), share = 0;
         for (int i = 0; i < loads.Length; i++)
         {
             double own = (each[i]?.Amperes[branch] ?? still) - still;
             (up, down) = (up + Math.Max(0, own), down + Math.Max(0, -own));
             heat += Math.Abs(own) * Share(loads[i]);
+            share = Math.Max(share, Share(loads[i]));
         }
 
         // All the same way: together they are the most, and the heat of the mean is that of their sum.
@@ -55,10 +56,19 @@ internal sealed class DutyPauses
             return;
         }
 
-        duty.RaiseTo(branch, level, most, Math.Min(heat, most));
+        // A motor's starts, which a share above one counts, are more than flows in running.
+        duty.RaiseTo(branch, level, most, share > 1 ? heat : Math.Min(heat, most));
     }
 
-    private double Share(int load) => duty.Harness.LoadArray[load].Load.HeatFactor(LoadState.Running) is var factor && double.IsNaN(factor) ? 1 - Rounding : factor;
+    // Above one of a motor whose starts in every period heat more than it does running.
+    private double Share(int load)
+    {
+        Load at = duty.Harness.LoadArray[load].Load;
+        double factor = at.HeatFactor(LoadState.Running);
+        return !double.IsNaN(factor) ? factor
+            : at.GreatestHeatFactor(LoadState.Running, duty.Harness.GreatestVolts) is > 1 and double most ? most
+            : 1 - Rounding;
+    }
 
     // Without an answer it adds nothing: that the harness has none is said elsewhere.
     private HarnessState? Solve(SupplyLevel level, int only)

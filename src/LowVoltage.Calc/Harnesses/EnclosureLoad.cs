@@ -13,6 +13,7 @@ internal sealed class EnclosureLoad(int positive, int negative, Load load, LoadS
     private const double LeastLamp = 1e-3;
 
     private readonly LoadLaw law = load.LawAt(state);
+    private readonly double share = load.HeatFactor(state);
 
     /// <summary>Whether its power may be off at any voltage: what it takes is then anything between nothing and the most.</summary>
     internal bool MayBeOut { get; set; }
@@ -22,8 +23,10 @@ internal sealed class EnclosureLoad(int positive, int negative, Load load, LoadS
 
     internal double Watts => law.Watts;
 
-    /// <summary>r.m.s. over on-state current, where that is one number; else anything up to 1.</summary>
-    internal Interval HeatShare { get; } = load.HeatFactor(state) is var share && double.IsNaN(share) ? new Interval(0, 1) : Interval.At(share);
+    /// <summary>Heating over on-state current, where that is one number; else anything up to 1, or to what a motor's starts make of it.</summary>
+    internal Interval HeatShare => double.IsNaN(share)
+        ? new Interval(0, Math.Max(1, load.GreatestHeatFactor(state, Math.Min(Volts.Greatest, Quantities.Accept.MostVolts))))
+        : Interval.At(share);
 
     internal override Interval Rest()
     {

@@ -11,6 +11,9 @@ internal sealed class FeedingSource
     // Of a short that a fuse without resistance may bridge: none at all would close a loop of nothing.
     private const double LeastShortOhms = 1e-8;
 
+    // Of the voltage, across that short: a source that leaves as much has less than some 10 µΩ.
+    private const double LeastShare = 1e-3;
+
     private readonly CaseDuty duty;
     private readonly double[] hot;
     private readonly double[] cool;
@@ -82,7 +85,8 @@ internal sealed class FeedingSource
             {
                 HarnessChange change = new() { LoadsOff = true, Ohms = cool, Short = (end, terminal, LeastShortOhms), SourcesStay = true };
                 HarnessState state = new HarnessNetwork(duty.Harness, duty.Used, change).Solve(SupplyLevel.Maximum);
-                most = Math.Max(most, state.Exists ? Math.Abs(state.Amperes[fuse]) : double.PositiveInfinity);
+                double amperes = state.Exists ? Math.Abs(state.Amperes[fuse]) : double.PositiveInfinity;
+                most = Math.Max(most, IsBoundByTheShort(amperes * LeastShortOhms) ? double.PositiveInfinity : amperes);
             }
         }
 
@@ -103,6 +107,13 @@ internal sealed class FeedingSource
     // The line through the short circuit and a point halfway up: no current at a lower voltage lies above it.
     private (double Volts, double Ohms)? Greatest(int a, int b)
     {
+        // Ideal sources with nothing before them: only the short itself bounds its current. One of no resistance would close a loop of nothing.
+        double bounded = ShortAmperes(a, b, LeastShortOhms) * LeastShortOhms;
+        if (IsBoundByTheShort(bounded))
+        {
+            return (bounded, 0);
+        }
+
         double i1 = ShortAmperes(a, b, 0);
         if (!(i1 > 0))
         {
@@ -112,6 +123,8 @@ internal sealed class FeedingSource
         double half = 0.5 * duty.Harness.GreatestVolts / i1, i2 = ShortAmperes(a, b, half);
         return i2 > 0 && i2 < i1 ? (i1 * (half * i2 / (i1 - i2)), half * i2 / (i1 - i2)) : null;
     }
+
+    private bool IsBoundByTheShort(double volts) => volts > LeastShare * duty.Harness.GreatestVolts;
 
     private double ShortAmperes(int a, int b, double ohms)
     {

@@ -25,9 +25,15 @@ internal static class HarnessAssumptions
             lines.Add("A chassis is a stated resistance: it is not rated and does not warm up.");
         }
 
-        if (Array.Exists(harness.LoadArray, l => l.Load.DutyCycle.Fraction < 1))
+        (Circuits.Load Load, Circuits.DutyCycle[] Duties)[] pulsed = [.. harness.LoadArray.SelectMany(l => l.Load.Leaves).Where(leaf => leaf.Duties.Length > 0)];
+        if (pulsed.Length > 0)
         {
             lines.Add("Duty cycles heat by their r.m.s. currents, or by the end of a pulse where its length is stated; they are added as if the pulses came together.");
+        }
+
+        if (Array.Exists(pulsed, leaf => leaf.Load.Starts && Array.Exists(leaf.Duties, duty => duty.OnSeconds == 0)))
+        {
+            lines.Add("Of a motor with a share of the time alone, what its starts heat is not known and not counted: state the time on and the period.");
         }
 
         return lines.AsReadOnly();

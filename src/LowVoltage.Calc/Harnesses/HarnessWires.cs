@@ -32,6 +32,8 @@ internal static class HarnessWires
             Conductor = conductor,
             Meters = wire.Meters,
             Parallel = wire.Parallel,
+            IsPulsed = Array.Exists(harness.LoadArray, load => load.Load.HasStatedTimes),
+            HasPulsedStarts = Array.Exists(harness.LoadArray, load => load.Load.HasStatedTimes && load.Load.Starts),
             Name = StretchName.Of(wire.Id, wire.Meters, wire.Parallel, conductor),
             Site = new Site(place, wire.Insulation, wire.WallMillimeters, own, harness.NominalVolts).RatedBy(harness.Rules.Ampacity),
         };

@@ -23,6 +23,9 @@ public static class StartAgainstFuse
     /// <summary>Starts in the life of a fuse unless stated: some three a day for ten years. Common practice, no published source.</summary>
     public const int DefaultStarts = 10_000;
 
+    // Between two starts a fuse cools down: the shares for repeated pulses are published for pulses at least so far apart.
+    internal const double LeastSecondsApart = 10;
+
     // Two ways of writing the same time.
     private const double Rounding = 1e-12;
 

@@ -106,7 +106,7 @@ internal static partial class Accept
         throw new ArgumentOutOfRangeException(name, value, $"{name} must be {accepted}; it was {Text(value)}{Spaced(unit)}.");
 
     /// <summary>A number as text in messages: invariant, and never through UnitsNet, whose first formatting costs a third of a second.</summary>
-    internal static string Text(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
+    internal static string Text(double value) => Unsigned(value).ToString("G6", CultureInfo.InvariantCulture);
 
     /// <summary>A whole number as text in messages: a culture may write even a minus sign in its own way.</summary>
     internal static string Text(int value) => value.ToString(CultureInfo.InvariantCulture);
@@ -114,7 +114,10 @@ internal static partial class Accept
     /// <summary>A number of four digits, for sentences that a person reads; up to a million without an exponent.</summary>
     internal static string Short(double value) => Math.Abs(value) is >= 9999.5 and < 1e6
         ? (Math.Round(value / 10) * 10).ToString("0", CultureInfo.InvariantCulture)
-        : value.ToString("G4", CultureInfo.InvariantCulture);
+        : Unsigned(value).ToString("G4", CultureInfo.InvariantCulture);
+
+    // A zero has no minus sign on paper.
+    private static double Unsigned(double value) => value == 0 ? 0 : value;
 
     private static string Spaced(string unit) => unit.Length == 0 ? unit : " " + unit;
 }

@@ -98,6 +98,39 @@ public class InrushHeldCheckTests
         Assert.StartsWith("the start peaks at " + CheckCase.Short(peak)[..2], design.Of(CheckKind.InrushHeld).Note, StringComparison.Ordinal);
     }
 
+    /// <summary>What a fuse withstands is published for pulses at least 10 s apart: a start every second had passed.</summary>
+    [Theory]
+    [InlineData(9.99, CheckOutcome.Undetermined)]
+    [InlineData(10, CheckOutcome.Pass)]
+    public void StartsOfAStatedPeriod_CloserThanTenSeconds_AreUndetermined(double period, CheckOutcome expected)
+    {
+        DutyCycle times = DutyCycle.FromTimes(Duration.FromSeconds(0.5), Duration.FromSeconds(period));
+        foreach (Load load in new[] { Motor(0.1).WithDutyCycle(times), Load.Together(Motor(0.1), Load.ConstantCurrent(A(0.1))).WithDutyCycle(times), Load.Together(Motor(0.1).WithDutyCycle(times)) })
+        {
+            CircuitRequirements asked = CheckCase.Asked(load).WithUpstreamProtection(UpstreamProtection.Fuse(Blade(15)).WithUpstream(MilliOhm(1)));
+            CircuitDesign design = CheckCase.Verify(asked, Blade(15));
+            Assert.Equal((expected, expected), (design.Of(CheckKind.InrushHeld).Outcome, design.Of(CheckKind.MainFuseHoldsStart).Outcome));
+            if (expected == CheckOutcome.Undetermined)
+            {
+                const string Note = "it starts every 9.99 s above the rating of the fuse; what a fuse withstands is known for starts at least 10 s apart";
+                CheckCase.Answers(design, CheckKind.InrushHeld, CheckOutcome.Undetermined, "fuse", Note);
+                Assert.StartsWith(Note, design.Of(CheckKind.MainFuseHoldsStart).Note, StringComparison.Ordinal);
+                Assert.StartsWith("A fuse whose rating is not below the starting current", CheckCase.AdviceOf(design, CheckKind.InrushHeld), StringComparison.Ordinal);
+                Assert.StartsWith("A fuse whose rating is not below the starting current", CheckCase.AdviceOf(design, CheckKind.MainFuseHoldsStart), StringComparison.Ordinal);
+                CheckCase.Stated(design, CheckKind.InrushHeld);
+            }
+        }
+    }
+
+    [Fact]
+    public void StartsCloserThanTenSeconds_OfALoadWithoutASurge_OrOneThatMelts_AreWhatTheyWere()
+    {
+        DutyCycle times = DutyCycle.FromTimes(Duration.FromSeconds(0.5), Duration.FromSeconds(2));
+        Assert.Equal(CheckOutcome.Fail, Started(Motor(1).WithDutyCycle(times), null, Blade(15)).Of(CheckKind.InrushHeld).Outcome);
+        Assert.Equal(CheckOutcome.Pass, Started(Load.Together(Motor(0.1), Load.ConstantCurrent(A(0.1)).WithDutyCycle(times)), null, Blade(15)).Of(CheckKind.InrushHeld).Outcome);
+        Assert.Null(Started(Motor(0.1).WithDutyCycle(times), null, Blade(20)).Find(CheckKind.InrushHeld));
+    }
+
     private static CircuitDesign Started(Load load, int? starts, FuseRating? fuse) => CheckCase.Verify(new CircuitRequirements(CheckCase.Asked(load)) { Starts = starts }, fuse);
 
     private static Load Motor(double seconds) => Load.Motor(A(6), A(20), A(20), Duration.FromSeconds(seconds));

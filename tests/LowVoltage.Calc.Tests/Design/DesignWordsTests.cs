@@ -231,6 +231,49 @@ public class DesignWordsTests
             "heats as much as the end of a pulse does", Assert.Single(Lines(load.WithDutyCycle(DutyCycle.FromTimes(Duration.FromSeconds(1), Duration.FromSeconds(2))))), StringComparison.Ordinal);
     }
 
+    /// <summary>A duty cycle of a load in a group, or before a capacitor, was not told.</summary>
+    [Fact]
+    public void Assumptions_OfADutyCycleWithinAGroup_AreToldToo()
+    {
+        DutyCycle share = DutyCycle.FromFraction(0.5), times = DutyCycle.FromTimes(Duration.FromSeconds(1), Duration.FromSeconds(12));
+        string[] Lines(params Load[] parts) => Told(Load.Together([Load.ConstantCurrent(A(1)), .. parts]));
+        Assert.Contains("its pulses are taken to be short", Assert.Single(Lines(Load.ConstantCurrent(A(4)).WithDutyCycle(share))), StringComparison.Ordinal);
+        Assert.Contains("as the end of a pulse does", Assert.Single(Lines(Load.ConstantCurrent(A(4)).WithDutyCycle(times))), StringComparison.Ordinal);
+        Assert.Equal(2, Lines(Load.ConstantCurrent(A(4)).WithDutyCycle(times), Load.ConstantCurrent(A(2)).WithDutyCycle(share)).Length);
+        Assert.Single(Told(Load.ConstantCurrent(A(4)).WithDutyCycle(times).WithInputCapacitor(ElectricCapacitance.FromMicrofarads(10))));
+        string[] nested = Told(Load.Together(Load.ConstantCurrent(A(4)).WithDutyCycle(times)).WithDutyCycle(share));
+        Assert.Equal("A load with a duty cycle in a group with another heats by the smaller of the two shares: their pulses may coincide.", nested[^1]);
+        Assert.Equal(3, nested.Length);
+    }
+
+    [Fact]
+    public void Assumptions_OfAMotorWithADutyCycle_SayWhetherItsStartsCount()
+    {
+        Load motor = Load.Motor(A(3), A(6), A(6), Duration.FromSeconds(0.2));
+        const string Counted = "A motor starts in every stated period, and its starting current heats the wire for the length of the start.";
+        const string Unknown = "Of a motor with a share of the time alone, what its starts heat is not known and not counted: state the time on and the period.";
+        IReadOnlyList<string> Lines(Load asked) => CircuitDesigner.Design(Circuit(asked), Bench).Assumptions;
+        Assert.DoesNotContain(Lines(motor), line => line is Counted or Unknown);
+        Assert.Contains(Unknown, Lines(motor.WithDutyCycle(DutyCycle.FromFraction(0.5))));
+        Assert.Contains(Counted, Lines(motor.WithDutyCycle(DutyCycle.FromTimes(Duration.FromSeconds(1), Duration.FromSeconds(12)))));
+        Assert.DoesNotContain(
+            Lines(Load.Motor(A(3), A(3), A(6), Duration.FromSeconds(0.2)).WithDutyCycle(DutyCycle.FromFraction(0.5))), line => line is Counted or Unknown);
+    }
+
+    /// <summary>A zero with a sign once printed as "-0 °C" and "-0 mΩ".</summary>
+    [Fact]
+    public void Assumptions_OfAZeroWithASign_HaveNone()
+    {
+        CircuitRequirements asked = new(Circuit(Load.ConstantCurrent(A(5)), ambient: -0.0, upstreamMilliOhms: -0.0, joints: Joint.Create("joint", MilliOhm(-0.0)))) { FuseAmbient = C(-0.0) };
+        IReadOnlyList<string> lines = CircuitDesigner.Design(asked, Bench).Assumptions;
+        Assert.Contains(lines, line => line.StartsWith("Air at 0 °C", StringComparison.Ordinal));
+        Assert.Contains(lines, line => line.StartsWith("Supply lead to the fuse 0 mΩ", StringComparison.Ordinal));
+        Assert.DoesNotContain(lines, line => line.Contains("-0 ", StringComparison.Ordinal) || line.Contains("−0 ", StringComparison.Ordinal));
+        Assert.Equal(("0", "0"), (LowVoltage.Calc.Quantities.Accept.Text(-0.0), LowVoltage.Calc.Quantities.Accept.Short(-0.0)));
+    }
+
+    private static string[] Told(Load load) => [.. CircuitDesigner.Design(Circuit(load), Bench).Assumptions.Where(line => line.Contains("duty cycle", StringComparison.Ordinal))];
+
     [Fact]
     public void Assumptions_OfExistingWiring_CountItsFeedAndNotTheOneAskedFor()
     {

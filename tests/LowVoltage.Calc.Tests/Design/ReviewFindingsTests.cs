@@ -80,8 +80,8 @@ public class ReviewFindingsTests
         CircuitDesign seconds = Verify(Load.ConstantCurrent(A(20)).WithDutyCycle(DutyCycle.FromTimes(Duration.FromSeconds(1), Duration.FromSeconds(10))));
         Assert.Equal(20, hours.Find(CheckKind.ContinuousCurrent)!.Value.Value!.Value, 9);
 
-        // The end of a pulse in the thinnest stranded wire, τ = 1.75 s: more than the mean, less than continuous.
-        double heat = (1 - Math.Exp(-1 / 1.75)) / (1 - Math.Exp(-10 / 1.75));
+        // The end of a pulse in the thinnest stranded wire, τ = 1.15 s: more than the mean, less than continuous.
+        double heat = (1 - Math.Exp(-1 / 1.15)) / (1 - Math.Exp(-10 / 1.15));
         Assert.Equal(20 * Math.Sqrt(heat), seconds.Find(CheckKind.ContinuousCurrent)!.Value.Value!.Value, 9);
     }
 

@@ -108,6 +108,39 @@ public class CircuitDocumentTests
     }
 
     [Fact]
+    public void Write_OfADutyCycleStatedBehindACapacitor_IsThatOfTheOneLoad()
+    {
+        Load load = Load.ConstantCurrent(A(5)).WithDutyCycle(DutyCycle.FromFraction(0.25)).WithInputCapacitor(ElectricCapacitance.FromMillifarads(2)).WithDutyCycle(DutyCycle.FromFraction(0.5)).WithMinimumVoltage(ElectricPotential.FromVolts(9));
+        string json = CircuitDocument.Create(CircuitDocument.Read(Pieces.Least).Requirements.WithLoad(load), DesignRules.RoadVehicle).Write();
+        JsonObject written = JsonNode.Parse(json)!["load"]!.AsObject();
+        Assert.Equal(
+            """{"kind":"constant current","current_A":5,"minimum_V":9,"duty_fraction":0.5,"input_capacitance_F":0.002}""", written.ToJsonString());
+        Load read = CircuitDocument.Read(json).Requirements.Load;
+        Assert.Equal((0.5, 9.0), (read.DutyCycle.Fraction, read.MinimumVoltage!.Value.Volts));
+        Assert.Equal(json, CircuitDocument.Read(json).Write());
+    }
+
+    /// <summary>The document was read, and its answer then threw.</summary>
+    [Fact]
+    public void Read_OfALeadShorterThanTheWayToItsLastDevice_NamesBoth()
+    {
+        JsonObject circuit = JsonNode.Parse(CircuitDocument.Create(
+            new CircuitRequirements(CircuitDocument.Read(Pieces.Least).Requirements)
+            {
+                Upstream = ElectricResistance.FromMilliohms(2),
+                UpstreamProtection = [UpstreamProtection.Fuse(FuseSeries.RoadVehicleBlade.Ratings[^1]).WithUpstream(ElectricResistance.FromMilliohms(2))],
+            },
+            DesignRules.RoadVehicle).Write())!.AsObject();
+        Assert.True(CircuitDocument.TryRead(circuit.ToJsonString(), out CircuitDocument? read, out _));
+        Assert.NotNull(read.Answer());
+        circuit["supply_lead_ohm"] = 0;
+        Assert.False(CircuitDocument.TryRead(circuit.ToJsonString(), out _, out IReadOnlyList<DocumentFault> faults));
+        DocumentFault fault = Assert.Single(faults);
+        Assert.EndsWith("supply_lead_ohm", fault.Path, StringComparison.Ordinal);
+        Assert.Contains("supply_lead_ohm must be at least the supply_lead_ohm of the last device in supply_protection, 0.002 Ω; it was 0 Ω.", fault.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Read_TakesAByteOrderMarkAndAnyLineEnds()
     {
         byte[] bytes = [0xEF, 0xBB, 0xBF, .. System.Text.Encoding.UTF8.GetBytes(Pieces.Least.ReplaceLineEndings("\r\n"))];

@@ -132,6 +132,26 @@ public class HarnessBoundsTests
         Assert.True(bound.Greatest!.Value.DegreesCelsius >= celsius, $"{bound.Greatest} below {celsius}");
     }
 
+    /// <summary>A motor that starts in every period heats more than its running current; where its starting current is of a voltage, up to the highest that it gets.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void TemperatureOf_MotorThatStartsInEveryPeriod_HoldsItsStarts(bool ofAVoltage)
+    {
+        ElectricCurrent running = ElectricCurrent.FromAmperes(4), peak = ElectricCurrent.FromAmperes(16);
+        Duration start = Duration.FromSeconds(1);
+        Load motor = (ofAVoltage ? Load.Motor(running, peak, peak, start, ElectricPotential.FromVolts(12)) : Load.Motor(running, peak, peak, start)).WithDutyCycle(DutyCycle.FromTimes(Duration.FromSeconds(2), Duration.FromSeconds(12)));
+        Load other = Load.ConstantCurrent(ElectricCurrent.FromAmperes(1));
+        Harness still = Vans.Two(Load.ConstantCurrent(running), other).Build(), harness = Vans.Two(motor, other).Build();
+        foreach (SupplyLevel level in Enum.GetValues<SupplyLevel>())
+        {
+            double celsius = harness.Solve(level).TemperatureOf("left feed")!.Value.DegreesCelsius;
+            Assert.True(celsius > still.Solve(level).TemperatureOf("left feed")!.Value.DegreesCelsius + 2, $"{celsius} °C");
+            HarnessBound<Temperature> bound = HarnessBounds.Of(harness, All).TemperatureOf("left feed");
+            Assert.InRange(celsius, bound.Least?.DegreesCelsius ?? -273, bound.Greatest!.Value.DegreesCelsius);
+        }
+    }
+
     private static Harness Ringed() => new HarnessBuilder("ringed", DesignRules.RoadVehicle).Terminals("plus", "minus", "a", "b", "c")
         .Source("battery", "plus", "minus", Source.BehindResistance(ElectricPotential.FromVolts(12), ElectricResistance.FromMilliohms(100)))
         .Resistance("left", "plus", "a", ElectricResistance.FromMilliohms(10)).Resistance("right", "plus", "b", ElectricResistance.FromMilliohms(10)).Resistance("across", "a", "b", ElectricResistance.FromMilliohms(10))

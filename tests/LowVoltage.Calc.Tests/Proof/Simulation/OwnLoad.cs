@@ -4,11 +4,11 @@ namespace LowVoltage.Calc.Tests.Proof.Simulation;
 internal sealed class OwnLoad
 {
     private const double LampSettling = 0.05 / 3;
-    private readonly List<(LoadGiven Given, double Duty)> leaves = [];
+    private readonly List<(LoadGiven Given, double Duty, double MostDuty)> leaves = [];
 
     public OwnLoad(LoadGiven given)
     {
-        Gather(given, 1);
+        Gather(given, 1, 1);
         foreach (LoadGiven each in Walk(given))
         {
             Farads += each.CapacitorFarads ?? 0;
@@ -35,7 +35,7 @@ internal sealed class OwnLoad
     /// <summary>Current in running while everything is on.</summary>
     public double Running(double volts) => leaves.Sum(leaf => Running(leaf.Given, volts));
 
-    /// <summary>Greatest r.m.s. current that any timing of the parts can give: the pulses on top of each other.</summary>
+    /// <summary>r.m.s. current with the pulses on top of each other; where a duty cycle lies within another with what flows at least, their product.</summary>
     public double Heating(double volts)
     {
         double square = 0, below = 0, sum = 0;
@@ -50,8 +50,8 @@ internal sealed class OwnLoad
         return Math.Min(Math.Sqrt(square), below);
     }
 
-    /// <summary>r.m.s. by the sum of the parts' r.m.s.: no timing gives more.</summary>
-    public double MostHeating(double volts) => leaves.Sum(leaf => Running(leaf.Given, volts) * Math.Sqrt(leaf.Duty));
+    /// <summary>r.m.s. by the sum of the parts' r.m.s.: no timing gives more. Of a duty cycle within another the smaller share: their pulses may coincide.</summary>
+    public double MostHeating(double volts) => leaves.Sum(leaf => Running(leaf.Given, volts) * Math.Sqrt(leaf.MostDuty));
 
     /// <summary>Current some time after switching on. Constant power never below the volts at which it works in running.</summary>
     /// <param name="volts">Volts at the load.</param>
@@ -61,7 +61,7 @@ internal sealed class OwnLoad
     public double Starting(double volts, double seconds, double runningVolts, Func<double, double> alone)
     {
         double sum = 0;
-        foreach ((LoadGiven given, _) in leaves)
+        foreach ((LoadGiven given, _, _) in leaves)
         {
             sum += given.Type switch
             {
@@ -106,17 +106,17 @@ internal sealed class OwnLoad
 
     private static IEnumerable<LoadGiven> Walk(LoadGiven given) => given.Parts.SelectMany(Walk).Prepend(given);
 
-    private void Gather(LoadGiven given, double duty)
+    private void Gather(LoadGiven given, double duty, double mostDuty)
     {
-        double own = duty * (given.Duty ?? 1);
+        double own = duty * (given.Duty ?? 1), most = Math.Min(mostDuty, given.Duty ?? 1);
         if (given.Type != LoadType.Together)
         {
-            leaves.Add((given, own));
+            leaves.Add((given, own, most));
         }
 
         foreach (LoadGiven part in given.Parts)
         {
-            Gather(part, own);
+            Gather(part, own, most);
         }
     }
 }
