@@ -113,7 +113,7 @@ internal sealed class CaseDuty
 
             double volts = state.VoltsAcross(load), amperes = Math.Abs(state.LoadAmperes[load]);
             Greatest(ref duty.OnAmperes, ref duty.OnLevel, amperes, state.Level);
-            Greatest(ref duty.HeatingAmperes, ref duty.Level, Math.Min(amperes, Harness.LoadArray[load].Load.HeatingAmperesAt(volts, LoadState.Running)), state.Level);
+            Greatest(ref duty.HeatingAmperes, ref duty.Level, HeatingOf(Harness.LoadArray[load].Load, volts, amperes), state.Level);
             Greatest(ref duty.DropVolts, ref duty.DropLevel, SourceVolts(state, load) - volts, state.Level);
             if (volts < duty.LeastLoadVolts)
             {
@@ -123,6 +123,10 @@ internal sealed class CaseDuty
 
         return duty;
     }
+
+    // A source at its limit gives less than the load's law wants: its share of the heat stays.
+    private static double HeatingOf(Load load, double volts, double amperes) =>
+        load.AmperesAt(volts, LoadState.Running) is > 0 and double wanted ? amperes * (load.HeatingAmperesAt(volts, LoadState.Running) / wanted) : amperes;
 
     /// <summary>What the branches of a fuse's own zone see: the fuse's current.</summary>
     internal WireDuty DutyOfBranch(int branch, in WireDuty load)
