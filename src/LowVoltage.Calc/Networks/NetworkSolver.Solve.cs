@@ -217,7 +217,6 @@ internal sealed partial class NetworkSolver
             Refine();
         }
 
-        SettleSupplies();
         Balance = Largest(f);
         for (int node = 0; node < Volts.Length; node++)
         {
@@ -227,23 +226,6 @@ internal sealed partial class NetworkSolver
         if (ties.Length > 0)
         {
             FindTieCurrents();
-        }
-    }
-
-    // What a supply without resistance gives at its own voltage is what its node is short of: the rounding of its voltage has no part in it.
-    private void SettleSupplies()
-    {
-        for (int k = 0; k < Elements.Length; k++)
-        {
-            if (Elements[k].Law == ElementLaw.Supply && Elements[k].C == 0 && slope[k] > 0)
-            {
-                int at = positive[k] < f.Length - 1 ? positive[k] : negative[k];
-                double missing = at == positive[k] ? f[at] : -f[at];
-                Amperes[k] -= missing;
-                f[positive[k]] -= missing;
-                f[negative[k]] += missing;
-                f[f.Length - 1] = 0;
-            }
         }
     }
 
