@@ -143,6 +143,10 @@ public class NetworkSolverTests
         Assert.Equal(0.625, solver.Share, 1e-6);
         Assert.Equal(2, solver.Hardest);
         Assert.Equal(40, solver.Elements[2].A);
+
+        // The numbers are those of the largest share: 25 W at half the voltage, where a part in a million of power is a part in a thousand of voltage.
+        Assert.Equal(5, solver.Volts[2], 0.02);
+        Assert.Equal(5, -solver.Amperes[0], 0.02);
     }
 
     [Fact]
