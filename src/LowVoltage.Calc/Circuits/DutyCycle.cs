@@ -68,9 +68,8 @@ public readonly struct DutyCycle
         return new DutyCycle(share, Math.Max(share, EndOfPulse(pulse, t))) { OnSeconds = pulse, PeriodSeconds = t };
     }
 
-    /// <summary>The heat share of a pulse that begins with each time on and lasts no longer; zero where no times are stated.</summary>
-    internal double HeatShareOf(double seconds) =>
-        OnSeconds > 0 ? Math.Min(HeatShare, Math.Max(Math.Min(seconds, OnSeconds) / PeriodSeconds, EndOfPulse(Math.Min(seconds, OnSeconds), PeriodSeconds))) : 0;
+    /// <summary>What the start of a motor adds, as a share of the heat of its current: its share of the time, as a start passes; where it lasts as long as the time on, that of the pulse. Zero where no times are stated.</summary>
+    internal double StartShareOf(double seconds) => OnSeconds > 0 ? seconds < OnSeconds ? seconds / PeriodSeconds : HeatShare : 0;
 
     // Of the steady rise, what is left at the end of a pulse after many.
     private static double EndOfPulse(double on, double period) =>

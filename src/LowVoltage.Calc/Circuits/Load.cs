@@ -136,7 +136,8 @@ public abstract partial class Load
     /// <remarks>
     /// <para>Where a group of loads (<see cref="Together"/>) and one of them have a duty cycle each, that load heats by the smaller of the two shares of the heat: their pulses may coincide.</para>
     /// <para>A motor draws its starting current in every period, which heats too. With stated times (<see cref="DutyCycle.FromTimes"/>) it counts, for the length of the start in each period:
-    /// I(heat)² = I(run)²·P(t) + (I(peak)² − I(run)²)·P(t_s), P the share of the steady rise at the end of a pulse of that length, t the time on, t_s the start's, at most t. With a share alone it is
+    /// I(heat)² = I(run)²·P(t) + (I(peak)² − I(run)²)·t_s/T, P the share of the steady rise at the end of the time on t, t_s the start's length, T the period; where the start takes all of the time on,
+    /// I(peak)²·P(t). With a share alone it is
     /// not known and does not count.</para>
     /// </remarks>
     public Load WithDutyCycle(DutyCycle dutyCycle)

@@ -46,7 +46,7 @@ internal sealed class LoadSymbols(SolutionBuilder board)
     internal string Thinned()
     {
         string share = loads.Exists(at => at.Duties.Length > 1) ? "the smallest share of the heat that its duty cycles leave" : "its share of the heat";
-        string starts = loads.Exists(at => at.Load.Starts && at.Load.HasStatedTimes) ? " A motor's start in each period counts with the current that it takes at this voltage, for its own length." : "";
+        string starts = loads.Exists(at => at.Load.Starts && at.Load.HasStatedTimes) ? " A motor's start in each period counts with the current that it takes at this voltage, by its share of the time." : "";
         return $"Each load's current times the root of {share}, added up: at most that, whatever their timing.{starts}";
     }
 
@@ -64,7 +64,7 @@ internal sealed class LoadSymbols(SolutionBuilder board)
         Symbol on = duties[0].Share, start = Motors[0].Seconds;
         Formula run = Formula.Square(Currents[0]), peak = Formula.Square(Motors[0].Peak);
         Symbol reached = EndOfPulse(on, period, duties[0].Heat, duties[0].Mark);
-        return start.Value < on.Value ? (run * reached) + ((peak - run) * EndOfStart(start, period, duties[0].Mark)) : peak * reached;
+        return start.Value < on.Value ? (run * reached) + ((peak - run) * (start / period)) : peak * reached;
     }
 
     /// <summary>The share of the full heat that each duty cycle leaves.</summary>
@@ -133,14 +133,6 @@ internal sealed class LoadSymbols(SolutionBuilder board)
         return board.Step(
             "share of the steady rise that is reached at the end of a pulse", "k_on" + mark, (1 - Formula.Exponential(-(on / tau))) / (1 - Formula.Exponential(-(period / tau))), heat, "", null,
             "The temperature rises and falls exponentially, after many pulses between the same two values.");
-    }
-
-    private Symbol EndOfStart(Symbol start, Symbol period, string mark)
-    {
-        Symbol tau = TimeConstant();
-        Formula share = (1 - Formula.Exponential(-(start / tau))) / (1 - Formula.Exponential(-(period / tau)));
-        return board.Step(
-            "share of the steady rise that is reached at the end of a start", "k_st" + mark, share, share.Evaluate(), "", null, "As the end of a pulse that lasts as long as the start.");
     }
 
     private Symbol TimeConstant() => board.LookUp(

@@ -87,11 +87,11 @@ internal sealed class MotorLoad : Load
         startShare = 0;
         foreach (DutyCycle duty in Duties())
         {
-            startShare = Starts ? Math.Min(1, startShare + duty.HeatShareOf(startSeconds)) : 0;
+            startShare = Starts ? Math.Min(1, startShare + duty.StartShareOf(startSeconds)) : 0;
         }
     }
 
-    // The two levels of a pulse as two pulses on top of each other: the running current for the time on, the rest of the peak's square for the start. Each is counted at its own hottest moment.
+    // The running current for the time on, at the end of its pulse; the rest of the peak's square by its mean, since a start passes, as without a duty cycle.
     private protected override double HeatingCore(double volts) => startShare > 0 ? Heating(LawAt(LoadState.Peak).AmperesAt(volts)) : base.HeatingCore(volts);
 
     private protected override double HeatFactorCore() =>

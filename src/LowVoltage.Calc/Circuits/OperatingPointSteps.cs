@@ -88,7 +88,7 @@ internal sealed partial class OperatingPointSteps(SolutionBuilder board, Operati
         {
             return Step(
                 "current that heats the conductors as much", "I_rms", Formula.SquareRoot(square), point.HeatingAmperes, "A", null,
-                "The running current for the time on and the rest of the starting current for the length of the start, each at the end of its pulse.");
+                "The running current at the end of the time on, and the rest of the starting current by its share of the time: a start passes.");
         }
 
         return LoadSymbols.Only(letters.Load.HeatShares()) is { } share && Math.Abs((current.Value * Math.Sqrt(share.Value)) - point.HeatingAmperes) <= 1e-12 * current.Value

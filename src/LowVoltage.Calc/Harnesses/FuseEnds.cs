@@ -4,6 +4,7 @@ namespace LowVoltage.Calc.Harnesses;
 internal sealed class FuseEnds
 {
     private readonly CaseDuty duty;
+    private readonly Dictionary<int, Ring?> rings = [];
 
     internal FuseEnds(CaseDuty duty)
     {
@@ -34,31 +35,50 @@ internal sealed class FuseEnds
 
     private ZoneEnd? ThroughRing(ZoneEnd end)
     {
-        HarnessBranch[] branches = duty.Harness.BranchArray;
-        int node = duty.Harness.NodeIndex(duty.Harness.LoadArray[end.Load].Positive), fuse = -1;
-        HashSet<int>? inside = null;
-        for (int k = 0; k < branches.Length; k++)
+        // The same for all loads whose own ways end at the same place.
+        if (!rings.TryGetValue(end.Feed.EndNode, out Ring? ring))
         {
-            if (branches[k] is HarnessFuse && Shielded(k, node) is { } shielded && (inside is null || shielded.Count < inside.Count))
-            {
-                (fuse, inside) = (k, shielded);
-            }
+            rings.Add(end.Feed.EndNode, ring = RingAt(end.Feed.EndNode));
         }
 
-        if (fuse < 0)
+        if (ring is null)
         {
             return null;
         }
 
-        int outer = inside!.Contains(duty.Graph.From[fuse]) ? duty.Graph.To[fuse] : duty.Graph.From[fuse];
-        int[] path = [.. NearestWay.To(duty, node, [outer], out _).TakeWhile(k => k != fuse)];
-        FeedWay before = duty.Graph.WayFrom(outer);
-        int[] behind = [.. Own.Where(e => e.Load >= 0 && inside.Contains(duty.Harness.NodeIndex(duty.Harness.LoadArray[e.Load].Positive))).Select(e => e.Load)];
-        return end with { Fuse = fuse, Path = path, Upstream = before.Branches, Feed = before with { Branches = [.. path, fuse, .. before.Branches] }, Behind = behind };
+        int[] path = [.. end.Path, .. ring.Way], behind = [.. Own.Where(e => e.Load >= 0 && ring.Inside.Contains(duty.Harness.NodeIndex(duty.Harness.LoadArray[e.Load].Positive))).Select(e => e.Load)];
+        FeedWay before = duty.Graph.WayFrom(ring.Outer);
+        return end with
+        {
+            Fuse = ring.Fuse, Path = path, Upstream = before.Branches, Feed = before with { Branches = [.. path, ring.Fuse, .. before.Branches] }, Behind = behind,
+
+            // Behind fuses of their own the wires are theirs.
+            IsOfStart = Array.Exists(ring.Way, IsFuse),
+        };
     }
+
+    // The fuse nearest to a node that all the current there passes, and the way to it.
+    private Ring? RingAt(int node)
+    {
+        // It lies on each way to a source, so on this one too.
+        int[] way = NearestWay.From(duty, node, plus: true, out _);
+        int at = Array.FindIndex(way, k => IsFuse(k) && Shielded(k, node) is not null), fuse = at < 0 ? -1 : way[at];
+        HashSet<int>? inside = at < 0 ? null : Shielded(fuse, node);
+        if (inside is null)
+        {
+            return null;
+        }
+
+        int outer = inside.Contains(duty.Graph.From[fuse]) ? duty.Graph.To[fuse] : duty.Graph.From[fuse];
+        return new Ring(fuse, outer, inside, [.. way.Take(at)]);
+    }
+
+    private sealed record Ring(int Fuse, int Outer, HashSet<int> Inside, int[] Way);
 
     private IEnumerable<ZoneEnd> StartsOf(List<ZoneEnd> ends)
     {
+        Dictionary<int, int[]> behind = ends.SelectMany(end => WayOf(end).Concat(end.Back).Where(IsFuse).Select(fuse => (Fuse: fuse, end.Load)))
+            .GroupBy(pair => pair.Fuse).ToDictionary(group => group.Key, group => (int[])[.. group.Select(pair => pair.Load).Distinct()]);
         foreach (ZoneEnd end in ends)
         {
             int[] way = WayOf(end);
@@ -66,13 +86,13 @@ internal sealed class FuseEnds
             {
                 if (IsFuse(way[at]))
                 {
-                    yield return end with { Fuse = way[at], Path = [.. way.Take(at)], Upstream = [.. way.Skip(at + 1)], Behind = Behind(ends, way[at]), IsOfStart = true };
+                    yield return end with { Fuse = way[at], Path = [.. way.Take(at)], Upstream = [.. way.Skip(at + 1)], Behind = behind[way[at]], IsOfStart = true };
                 }
             }
 
             foreach (int fuse in end.Back.Where(IsFuse))
             {
-                yield return end with { Fuse = fuse, Path = way, Upstream = [], Back = [.. end.Back.Where(k => k != fuse)], Behind = Behind(ends, fuse), IsOfStart = true };
+                yield return end with { Fuse = fuse, Path = way, Upstream = [], Back = [.. end.Back.Where(k => k != fuse)], Behind = behind[fuse], IsOfStart = true };
             }
         }
     }
@@ -80,6 +100,4 @@ internal sealed class FuseEnds
     private bool IsFuse(int branch) => duty.Harness.BranchArray[branch] is HarnessFuse;
 
     private static int[] WayOf(ZoneEnd end) => [.. end.Path, .. end.Fuse >= 0 ? [end.Fuse] : Array.Empty<int>(), .. end.Upstream];
-
-    private static int[] Behind(List<ZoneEnd> ends, int fuse) => [.. ends.Where(end => WayOf(end).Contains(fuse) || end.Back.Contains(fuse)).Select(end => end.Load).Distinct()];
 }

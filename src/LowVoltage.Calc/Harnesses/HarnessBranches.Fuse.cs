@@ -8,6 +8,8 @@ namespace LowVoltage.Calc.Harnesses;
 /// <content>A fuse without a wire of its own.</content>
 internal sealed partial class HarnessBranches
 {
+    private readonly Dictionary<string, double[]> standing = new(StringComparer.Ordinal);
+
     /// <summary>A fuse that no wire's checks are asked with: beside a busbar, between sources, in a ring, in the way back. Its own current, its distance from what feeds it, and the most that it may have to break.</summary>
     internal BranchState OfDevice(int branch)
     {
@@ -27,25 +29,94 @@ internal sealed partial class HarnessBranches
     /// <summary>Starts whose current reaches the loads through a fuse and past it: as if all of it passed.</summary>
     internal IEnumerable<(BranchState State, string Name)> OfDividedStarts(int fuse)
     {
-        HarnessFuse own = (HarnessFuse)Harness.BranchArray[fuse];
-        Site site = SiteBeside(fuse);
         foreach (string[] set in duty.Group.Starts)
         {
             int[] starting = [.. Enumerable.Range(0, Harness.LoadArray.Length).Where(k => set.Contains(Harness.LoadArray[k].Id) && duty.IsOn(k))];
-            if (starting.Length == 0)
+            if (starting.Length == 0 || IsHeldBelow(fuse, starting))
             {
                 continue;
             }
 
-            HarnessLoad at = Harness.LoadArray[starting[0]];
-            SourceNumbers source = feeding.Between(Harness.NodeIndex(at.Positive), Harness.NodeIndex(at.Negative)) ?? AnySource() with { MaximumVolts = feeding.GreatestVolts, LeastOhms = 0 };
-            Load all = Load.Together([.. starting.Select(k => Harness.LoadArray[k].Load), Load.ConstantCurrent(ElectricCurrent.FromAmperes(Math.Max(1e-6, duty.On[fuse])))]);
-            BranchState state = New(
-                source, all, site, [], 0, new SolvedDuty { Duty = duty.DutyOfBranch(fuse, default), Heating = [] }, fuseAmbient: own.AmbientCelsius ?? site.AmbientCelsius,
-                starts: starting.Max(k => Harness.LoadArray[k].CountedStarts), startDivides: true);
-            state.SetFuse(own.Rating);
-            yield return (state, $"{string.Join(" and ", starting.Select(k => Harness.LoadArray[k].Id))} starts");
+            string name = $"{string.Join(" and ", starting.Select(k => Harness.LoadArray[k].Id))} starts";
+
+            // What holds whatever lies between needs no equivalent of that.
+            BranchState state = Divided(fuse, starting, AnySource() with { MaximumVolts = feeding.GreatestVolts, LeastOhms = 0, Action = LimitAction.None });
+            yield return ((Check)CheckKind.InrushHeld).TryAsk(state, out CheckResult found) && found.Outcome != CheckOutcome.Pass
+                ? (Divided(fuse, starting, Together(starting)), name)
+                : (state, name);
         }
+    }
+
+    private BranchState Divided(int fuse, int[] starting, in SourceNumbers source)
+    {
+        HarnessFuse own = (HarnessFuse)Harness.BranchArray[fuse];
+        Site site = SiteBeside(fuse);
+
+        double others = Standing(starting)[fuse];
+        Load all = Load.Together([.. starting.Select(k => Harness.LoadArray[k].Load), Load.ConstantCurrent(ElectricCurrent.FromAmperes(Math.Max(1e-6, others)))]);
+        BranchState state = New(
+            source, all, site, [], 0, new SolvedDuty { Duty = duty.DutyOfBranch(fuse, default), Heating = [] }, fuseAmbient: own.AmbientCelsius ?? site.AmbientCelsius,
+            starts: starting.Max(k => Harness.LoadArray[k].CountedStarts), startDivides: true);
+        state.SetFuse(own.Rating);
+        return state;
+    }
+
+    // The largest currents of all branches while these loads are off, A.
+    private double[] Standing(int[] starting)
+    {
+        string[] off = [.. starting.Select(k => Harness.LoadArray[k].Id)];
+        string key = string.Join("\n", off);
+        if (!standing.TryGetValue(key, out double[]? amperes))
+        {
+            amperes = new double[duty.On.Length];
+            HarnessNetwork network = new(Harness, duty.Used.WithOff([.. duty.Used.Off, .. off]), new HarnessChange { LoadsStayOn = true });
+            foreach (SupplyLevel level in duty.Group.Levels)
+            {
+                HarnessState state = network.Solve(level);
+                for (int k = 0; k < amperes.Length; k++)
+                {
+                    amperes[k] = Math.Max(amperes[k], state.Exists ? Math.Abs(state.Amperes[k]) : duty.On[k]);
+                }
+            }
+
+            standing.Add(key, amperes);
+        }
+
+        return amperes;
+    }
+
+    // Side by side they take no more than one behind the conductance of all.
+    private SourceNumbers Together(int[] starting)
+    {
+        double volts = 0, siemens = 0;
+        foreach (int k in starting)
+        {
+            if (feeding.Between(Harness.NodeIndex(Harness.LoadArray[k].Positive), Harness.NodeIndex(Harness.LoadArray[k].Negative)) is not { } source)
+            {
+                return AnySource() with { MaximumVolts = feeding.GreatestVolts, LeastOhms = 0, Action = LimitAction.None };
+            }
+
+            (volts, siemens) = (Math.Max(volts, source.MaximumVolts), siemens + (1 / source.LeastOhms));
+        }
+
+        return AnySource() with { MaximumVolts = volts, LeastOhms = 1 / siemens, Action = LimitAction.None };
+    }
+
+    // All that lies beyond it is one source that holds a current which the fuse carries, and nothing that starts.
+    private bool IsHeldBelow(int fuse, int[] starting)
+    {
+        double rating = ((HarnessFuse)Harness.BranchArray[fuse]).Rating!.Amperes;
+        foreach (int node in new[] { duty.Graph.From[fuse], duty.Graph.To[fuse] })
+        {
+            HashSet<int> beyond = duty.Graph.Reached(node, k => k != fuse);
+            HarnessSource[] sources = Array.FindAll(Harness.SourceArray, s => beyond.Contains(Harness.NodeIndex(s.Positive)) || beyond.Contains(Harness.NodeIndex(s.Negative)));
+            if (sources.Length == 1 && sources[0].Source is { } only && only.Numbers.HeldAmperes <= rating && !starting.Any(k => beyond.Contains(Harness.NodeIndex(Harness.LoadArray[k].Positive))))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // From the farther of the nearest sources at its two ends; null where that is not known.

@@ -58,6 +58,9 @@ internal sealed partial class HarnessBranches
 
     private Harness Harness => duty.Harness;
 
+    /// <summary>Ω of a branch as cool as it can be.</summary>
+    internal double CoolOhms(int branch) => feeding.CoolOhms(branch);
+
     /// <summary>One wire by itself.</summary>
     internal BranchState OfWire(int branch, bool fedFromSeveralSides = false)
     {
@@ -144,7 +147,10 @@ internal sealed partial class HarnessBranches
     }
 
     /// <summary>A fuse with the way to one end of its zone and back; null where what feeds it cannot be told.</summary>
-    internal BranchState? OfFuse(ZoneEnd end, Load load, int starts)
+    internal BranchState? OfFuse(StartLoads start) => OfFuse(start.End, start.Load, start.Starts, start.ApartOhms);
+
+    /// <summary>The same with what lies beside it, Ω.</summary>
+    internal BranchState? OfFuse(ZoneEnd end, Load load, int starts, double apartOhms = 0)
     {
         int single = feeding.Single(end.Feed, end.Return);
         if ((single >= 0 ? Harness.SourceArray[single].Source!.Numbers : feeding.Between(end.Feed.EndNode, end.Return.EndNode)) is not { } source)
@@ -155,7 +161,7 @@ internal sealed partial class HarnessBranches
         // A start is met by what is cool: no wire on its way counts as warmed by others.
         if (end.IsOfStart)
         {
-            return OfFuse(end, load, starts, single, source, sumHeat);
+            return OfFuse(end, load, starts, single, source, sumHeat, apartOhms);
         }
 
         foreach (int k in end.Behind)
@@ -163,7 +169,7 @@ internal sealed partial class HarnessBranches
             AddHeat(behindHeat, k);
         }
 
-        BranchState state = OfFuse(end, load, starts, single, source, behindHeat);
+        BranchState state = OfFuse(end, load, starts, single, source, behindHeat, apartOhms);
         foreach (int k in end.Behind)
         {
             foreach (int branch in ways[k])
@@ -175,11 +181,12 @@ internal sealed partial class HarnessBranches
         return state;
     }
 
-    private BranchState OfFuse(ZoneEnd end, Load load, int starts, int single, in SourceNumbers source, double[] behind)
+    private BranchState OfFuse(ZoneEnd end, Load load, int starts, int single, in SourceNumbers source, double[] behind, double apartOhms)
     {
         (SegmentState[] stretches, int own, double[] heating) = Stretches(end, behind);
         Site site = stretches.Length > 0 ? stretches[0].Site : SiteBeside(end.Fuse);
         (double fixedOhms, double fixedVolts) = Fixed(end, behind);
+        fixedOhms += apartOhms;
         (double sharedOhms, double sharedVolts) = Shared(stretches, own);
         HarnessFuse? fuse = end.Fuse >= 0 ? (HarnessFuse)Harness.BranchArray[end.Fuse] : null;
         WireDuty of = Carried(end);

@@ -145,11 +145,11 @@ internal sealed class HarnessVerifier
     // The current of a start passes every fuse on its way.
     private void AskStarts(CaseDuty duty, HarnessBranches branches, ZoneEnd end)
     {
-        foreach ((Load load, int count, string name) in StartLoads.Of(duty, branches, end))
+        foreach (StartLoads start in StartLoads.Of(duty, branches, end))
         {
-            if (branches.OfFuse(end, load, count) is { } state)
+            if (branches.OfFuse(start) is { } state)
             {
-                AskOne(CheckKind.InrushHeld, state, harness.BranchArray[end.Fuse].Id, null, name);
+                AskOne(CheckKind.InrushHeld, state, harness.BranchArray[end.Fuse].Id, null, start.Name);
             }
             else
             {
@@ -165,32 +165,24 @@ internal sealed class HarnessVerifier
         string? only = end.Path.Concat(end.Back).Count(k => harness.BranchArray[k] is HarnessWire) == 1 ? FirstWire(end) : null;
         string toward = end.Load >= 0 ? harness.LoadArray[end.Load].Id : harness.BranchArray[end.NextFuse].Id;
         bool first = true;
-        foreach ((Load load, int count, string name) in StartLoads.Of(duty, branches, end))
+        foreach (StartLoads start in StartLoads.Of(duty, branches, end))
         {
-            if (branches.OfFuse(end, load, count) is not { } state)
+            if (branches.OfFuse(start) is not { } state)
             {
                 Unknown(duty, branches, end);
                 return false;
             }
 
-            // Right behind the fuse, without a wire: what is asked of the fuse alone is asked elsewhere.
-            if (state.Stretches.Length == 0)
+            // Right behind the fuse, without a wire, or with others: what is asked of the fuse alone, or of each, is asked elsewhere.
+            if (state.Stretches.Length == 0 || start.End.IsOfStart)
             {
-                AskOne(CheckKind.InrushHeld, state, place, null, name);
+                AskOne(CheckKind.InrushHeld, state, place, only, start.Name);
                 continue;
             }
 
-            if (!first && !(load.HasSurge || load.Starts || load.CanStall))
+            foreach (Check check in CheckKind.Catalogue.Where(check => check.Scope == CheckScope.Fuse))
             {
-                continue;
-            }
-
-            foreach (Check check in CheckKind.Catalogue)
-            {
-                if (check.Scope == CheckScope.Fuse && (first || check.IsOfStart))
-                {
-                    AskOne(check, state, place, only, check.IsOfStart ? name : duty.Group.Steady.Name, check.Where == "far end" ? toward : null);
-                }
+                AskOne(check, state, place, only, check.IsOfStart ? start.Name : duty.Group.Steady.Name, check.Where == "far end" ? toward : null);
             }
 
             first = false;

@@ -12,12 +12,14 @@ internal static class HarnessWires
     internal static SegmentState[] StatesOf(Harness harness, LoadCase used)
     {
         int[] own = OwnConductors(harness);
+        bool[] pulsed = Behind(harness, load => load.Load.HasStatedTimes), starts = Behind(harness, load => load.Load.HasStatedTimes && load.Load.Starts);
         SegmentState[] states = new SegmentState[harness.BranchArray.Length];
         for (int k = 0; k < states.Length; k++)
         {
             if (harness.BranchArray[k] is HarnessWire { Conductor: { } conductor } wire)
             {
                 states[k] = Of(harness, wire, conductor, own[k], used);
+                (states[k].IsPulsed, states[k].HasPulsedStarts) = (pulsed[k], starts[k]);
             }
         }
 
@@ -32,13 +34,36 @@ internal static class HarnessWires
             Conductor = conductor,
             Meters = wire.Meters,
             Parallel = wire.Parallel,
-            IsPulsed = Array.Exists(harness.LoadArray, load => load.Load.HasStatedTimes),
-            HasPulsedStarts = Array.Exists(harness.LoadArray, load => load.Load.HasStatedTimes && load.Load.Starts),
             Name = StretchName.Of(wire.Id, wire.Meters, wire.Parallel, conductor),
             Site = new Site(place, wire.Insulation, wire.WallMillimeters, own, harness.NominalVolts).RatedBy(harness.Rules.Ampacity),
         };
         state.Rate();
         return state;
+    }
+
+    // Branches on the way of such a load, out or back; where several ways lead, of any.
+    private static bool[] Behind(Harness harness, Predicate<HarnessLoad> those)
+    {
+        bool[] behind = new bool[harness.BranchArray.Length];
+        if (!Array.Exists(harness.LoadArray, those))
+        {
+            return behind;
+        }
+
+        for (int k = 0; k < behind.Length; k++)
+        {
+            behind[k] = !harness.Graph.IsFedFromOneEnd(k, out _);
+        }
+
+        foreach (HarnessLoad load in harness.LoadArray.Where(load => those(load)))
+        {
+            foreach (int k in harness.Graph.WayFrom(harness.NodeIndex(load.Positive)).Branches.Concat(harness.Graph.WayFrom(harness.NodeIndex(load.Negative)).Branches))
+            {
+                behind[k] = true;
+            }
+        }
+
+        return behind;
     }
 
     /// <summary>

@@ -4,34 +4,53 @@ using UnitsNet;
 
 namespace LowVoltage.Calc.Harnesses;
 
-/// <summary>Every start of the load at an end behind a fuse, each with all else behind the fuse running, as one load.</summary>
-internal static class StartLoads
+/// <summary>A start behind a fuse, with all else behind the fuse running, as one load at an end.</summary>
+/// <param name="Load">What starts and what runs.</param>
+/// <param name="Starts">How often in the fuse's life.</param>
+/// <param name="Name">Of the load case.</param>
+/// <param name="End">The way to it: of several loads that start together what all of them share.</param>
+/// <param name="ApartOhms">Of several, their own ways side by side, Ω.</param>
+internal sealed record StartLoads(Load Load, int Starts, string Name, ZoneEnd End, double ApartOhms)
 {
-    internal static IEnumerable<(Load Load, int Starts, string Name)> Of(CaseDuty duty, HarnessBranches branches, ZoneEnd end)
+    /// <summary>Every start of the load at an end: the load alone first, then with others.</summary>
+    internal static IEnumerable<StartLoads> Of(CaseDuty duty, HarnessBranches branches, ZoneEnd end)
     {
         Harness harness = duty.Harness;
         if (end.Load < 0)
         {
             // Every start behind the next fuse has an end of its own, at its load.
-            yield return (Load.ConstantCurrent(ElectricCurrent.FromAmperes(1)), CircuitRequirements.UsualStarts, duty.Group.Steady.Name);
+            yield return new(Load.ConstantCurrent(ElectricCurrent.FromAmperes(1)), CircuitRequirements.UsualStarts, duty.Group.Steady.Name, end, 0);
             yield break;
         }
 
-        bool any = false;
-        foreach (string[] set in duty.Group.Starts.Where(set => set.Contains(harness.LoadArray[end.Load].Id)))
+        string own = harness.LoadArray[end.Load].Id;
+        bool alone = duty.Group.Starts.Any(set => set.Length == 1 && set[0] == own) && duty.IsFed(harness.LoadArray[end.Load]);
+        yield return new(With(harness, branches, end, [end.Load]), harness.LoadArray[end.Load].CountedStarts, alone ? $"{own} starts" : duty.Group.Steady.Name, end, 0);
+        foreach (string[] set in duty.Group.Starts.Where(set => set.Length > 1 && set.Contains(own)))
         {
             int[] starting = [.. end.Behind.Where(k => set.Contains(harness.LoadArray[k].Id) && duty.IsFed(harness.LoadArray[k]))];
-            if (starting.Length > 0)
+            if (starting.Length > 1)
             {
-                any = true;
-                yield return (With(harness, branches, end, starting), starting.Max(k => harness.LoadArray[k].CountedStarts), $"{string.Join(" and ", starting.Select(k => harness.LoadArray[k].Id))} starts");
+                (ZoneEnd shared, double apart) = Shared(duty, branches, end, starting);
+                yield return new(
+                    With(harness, branches, end, starting), starting.Max(k => harness.LoadArray[k].CountedStarts), $"{string.Join(" and ", starting.Select(k => harness.LoadArray[k].Id))} starts", shared, apart);
             }
         }
+    }
 
-        if (!any)
+    // Each has a way of its own: one behind the conductance of all of them takes no less than they do together.
+    private static (ZoneEnd End, double ApartOhms) Shared(CaseDuty duty, HarnessBranches branches, ZoneEnd end, int[] starting)
+    {
+        HashSet<int>[] ways = [.. starting.Select(k => new HashSet<int>([
+            .. duty.Graph.WayFrom(duty.Harness.NodeIndex(duty.Harness.LoadArray[k].Positive)).Branches, .. duty.Graph.WayFrom(duty.Harness.NodeIndex(duty.Harness.LoadArray[k].Negative)).Branches]))];
+        bool isShared(int branch) => Array.TrueForAll(ways, way => way.Contains(branch));
+        double siemens = 0;
+        foreach (HashSet<int> way in ways)
         {
-            yield return (With(harness, branches, end, [end.Load]), harness.LoadArray[end.Load].CountedStarts, duty.Group.Steady.Name);
+            siemens += 1 / way.Where(k => k != end.Fuse && !isShared(k)).Sum(branches.CoolOhms);
         }
+
+        return (end with { Path = [.. end.Path.Where(isShared)], Back = [.. end.Back.Where(isShared)], IsOfStart = true }, 1 / siemens);
     }
 
     private static Load With(Harness harness, HarnessBranches branches, ZoneEnd end, int[] starting)

@@ -67,7 +67,7 @@ internal sealed record ZoneEnd(int Fuse, int[] Path, int[] Upstream, int[] Back,
         return ends;
     }
 
-    // From where others' returns have come in, which lies nearest to a fault before the next fuse; where none come in, the whole way.
+    // From where others' returns have come in, or where those of all the loads behind have joined, which lies nearest to a fault before the next fuse; of one load alone the whole way.
     private static int[] JoinedBack(Harness harness, HarnessGraph graph, int load, FeedWay back, List<int> behind, FeedWay[] backs, int[] through)
     {
         Dictionary<int, int> own = [];
@@ -82,7 +82,7 @@ internal sealed record ZoneEnd(int Fuse, int[] Path, int[] Upstream, int[] Back,
         int at = harness.NodeIndex(harness.LoadArray[load].Negative);
         for (int n = 0; n < back.Branches.Length; n++)
         {
-            if (through[at] > own[at])
+            if (through[at] > own[at] || (behind.Count > 1 && own[at] == behind.Count))
             {
                 return [.. back.Branches.Skip(n)];
             }
@@ -90,7 +90,7 @@ internal sealed record ZoneEnd(int Fuse, int[] Path, int[] Upstream, int[] Back,
             at = graph.Other(back.Branches[n], at);
         }
 
-        return through[at] > own[at] ? [] : back.Branches;
+        return through[at] > own[at] || (behind.Count > 1 && own[at] == behind.Count) ? [] : back.Branches;
     }
 
     private static IEnumerable<int> NodesOf(HarnessGraph graph, int node, FeedWay way)

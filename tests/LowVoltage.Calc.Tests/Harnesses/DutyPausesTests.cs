@@ -63,4 +63,30 @@ public class DutyPausesTests
             .Load("one", "end", "ground", Load.ConstantCurrent(A(6)).WithDutyCycle(DutyCycle.FromFraction(0.25))).Load("two", "end", "ground", Load.ConstantCurrent(A(4))).Build();
         Assert.Equal((6 * 0.5) + 4, HarnessDesigner.Verify(van).Find(CheckKind.ContinuousCurrent, "trunk")!.Value.Result.Value!.Value, 1e-9);
     }
+
+    /// <summary>A charger at its limit: while its own load pauses all of it goes through the tie, with the load on what is left. The tie was counted with what is left.</summary>
+    [Fact]
+    public void TieOfAChargerAtItsLimit_CarriesAllOfItWhileItsLoadPauses()
+    {
+        Harness charged = new HarnessBuilder("charger", DesignRules.Bench).Busbars("battery side", "charger side").Grounds("ground")
+            .Source("battery", "battery side", "ground", Source.BehindResistance(V(12.4), MilliOhm(10))).Source("charger", "charger side", "ground", Source.CurrentLimited(V(14.4), A(30)))
+            .Wire("tie", "battery side", "charger side", RoadVehicle(1.5), M(1), Air, InsulationMaterial.PolyvinylChloride)
+            .Load("load", "charger side", "ground", Load.ConstantCurrent(A(25)).WithDutyCycle(DutyCycle.FromFraction(0.5))).Build();
+        CheckResult tie = HarnessDesigner.Verify(charged).Find(CheckKind.ContinuousCurrent, "tie")!.Value.Result;
+
+        // 30 A for half of the time and 5 A for the other half: √((900 + 25)/2) = 21.5 A at least; 30 A at most.
+        Assert.Equal(CheckOutcome.Fail, tie.Outcome);
+        Assert.InRange(tie.Value!.Value, Math.Sqrt((900 + 25) / 2.0), 30 * (1 + 1e-9));
+    }
+
+    /// <summary>A thin wire to a small lamp is none of a pump's whose pulses are stated elsewhere.</summary>
+    [Fact]
+    public void ThinWire_BesideALoadWithStatedTimes_IsNotUndeterminedForThose()
+    {
+        Load pump = Load.ConstantCurrent(A(4)).WithDutyCycle(DutyCycle.FromTimes(Duration.FromSeconds(1), Duration.FromSeconds(4)));
+        Harness lamps = new HarnessBuilder("lamps", DesignRules.Bench).Terminals("plus", "fused", "pump +", "lamp +").Grounds("ground").Source("battery", "plus", "ground", Source.BehindResistance(V(12), MilliOhm(20)))
+            .Fuse("fuse", "plus", "fused", Blade(10)).Wire("to the pump", "fused", "pump +", RoadVehicle(1.5), M(1), Air, InsulationMaterial.PolyvinylChloride).Load("pump", "pump +", "ground", pump)
+            .Wire("to the lamp", "fused", "lamp +", Awg(32), M(1), Air, InsulationMaterial.PolyvinylChloride).Load("lamp", "lamp +", "ground", Load.ConstantCurrent(A(0.02))).Build();
+        Assert.Equal(CheckOutcome.Pass, HarnessDesigner.Verify(lamps).Find(CheckKind.ContinuousCurrent, "to the lamp")!.Value.Outcome);
+    }
 }

@@ -170,4 +170,73 @@ public class FuseEndsTests
         Assert.Equal(outcome, start.Outcome);
         Assert.EndsWith("; that is all of the start: what of it passes this fuse and what passes others is not worked out", start.Result.Note, StringComparison.Ordinal);
     }
+
+    private static HarnessBuilder Panel(double main, Source battery) => new HarnessBuilder("panel", DesignRules.Bench).Terminals("plus", "behind").Busbars("bus").Grounds("ground")
+        .Source("battery", "plus", "ground", battery).Fuse("main", "plus", "behind", main > 40 ? HighBlade(main) : Blade(main)).Wire("lead", "behind", "bus", RoadVehicle(16), M(0.5), Air, InsulationMaterial.PolyvinylChloride);
+
+    /// <summary>
+    /// Two equal circuits that start together are one load behind half the resistance of one wire: counted behind the whole wire of one of them, the main fuse held what it does not.
+    /// </summary>
+    [Fact]
+    public void LoadsThatStartTogether_AreCountedThroughTheWiresOfAll()
+    {
+        Load Motor(double times) => Load.Motor(A(5 * times), A(20 * times), A(20 * times), Duration.FromSeconds(0.1), V(12)).WithThermalCutOut();
+        Source battery = Source.BehindResistance(V(12.6), MilliOhm(20));
+        HarnessBuilder two = Panel(25, battery).Terminals("own 0", "own 1", "load 0", "load 1");
+        for (int k = 0; k < 2; k++)
+        {
+            two = two.Fuse($"fuse {k}", "bus", $"own {k}", Blade(20)).Wire($"wire {k}", $"own {k}", $"load {k}", RoadVehicle(4), M(3), Air, InsulationMaterial.PolyvinylChloride).Load($"motor {k}", $"load {k}", "ground", Motor(1));
+        }
+
+        CheckResult both = HarnessDesigner.Verify(two.Add(LoadCase.AllOn, LoadCase.Create("both").WithStarting("motor 0", "motor 1")).Build()).Find(CheckKind.InrushHeld, "main")!.Value.Result;
+        HarnessBuilder one = Panel(25, battery).Terminals("own", "load +").Fuse("fuse", "bus", "own", HighBlade(40))
+            .Wire("wire", "own", "load +", RoadVehicle(4), M(1.5), Air, InsulationMaterial.PolyvinylChloride).Load("motors", "load +", "ground", Motor(2));
+        CheckResult same = HarnessDesigner.Verify(one.Build()).Find(CheckKind.InrushHeld, "main")!.Value.Result;
+        Assert.Equal((CheckOutcome.Fail, CheckOutcome.Fail), (same.Outcome, both.Outcome));
+        Assert.Equal(same.Value!.Value, both.Value!.Value, 1e-6 * same.Value.Value);
+    }
+
+    /// <summary>Two fuses side by side protect the wires behind them: the main fuse before them was asked for those too.</summary>
+    [Fact]
+    public void MainFuseBeforeFusesSideBySide_IsNotAskedToProtectTheirWires()
+    {
+        HarnessBuilder pair = Panel(60, Source.BehindResistance(V(12.6), MilliOhm(20))).Terminals("one", "other", "load +");
+        foreach (string k in new[] { "one", "other" })
+        {
+            pair = pair.Fuse($"fuse {k}", "bus", k, Blade(15)).Wire($"wire {k}", k, "load +", RoadVehicle(4), M(2), Air, InsulationMaterial.PolyvinylChloride);
+        }
+
+        HarnessVerification found = HarnessDesigner.Verify(pair.Load("load", "load +", "ground", Load.ConstantCurrent(A(10))).Build());
+        Assert.DoesNotContain(found.Checks, check => check.Outcome == CheckOutcome.Fail);
+        Assert.DoesNotContain(found.Checks, check => check.Place == "main" && check.Wire is { } wire && wire.StartsWith("wire", StringComparison.Ordinal));
+    }
+
+    /// <summary>All circuits behind a second fuse, each with a wire back: a fault before that fuse does not return through the wire of one load.</summary>
+    [Fact]
+    public void MainFuseBeforeASecondFuse_IsNotAskedToProtectTheWireBackOfOneLoad()
+    {
+        HarnessBuilder panel = Panel(60, Source.BehindResistance(V(12.6), MilliOhm(20))).Terminals("behind the second", "one", "one +", "one −", "other", "other +", "other −").Busbars("second bus")
+            .Fuse("second", "bus", "behind the second", HighBlade(40)).Wire("feed", "behind the second", "second bus", RoadVehicle(10), M(1), Air, InsulationMaterial.PolyvinylChloride);
+        foreach (string k in new[] { "one", "other" })
+        {
+            panel = panel.Fuse($"fuse {k}", "second bus", k, Blade(10)).Wire($"out {k}", k, $"{k} +", RoadVehicle(1.5), M(2), Air, InsulationMaterial.PolyvinylChloride)
+                .Wire($"back {k}", $"{k} −", "ground", RoadVehicle(1.5), M(2), Air, InsulationMaterial.PolyvinylChloride).Load(k, $"{k} +", $"{k} −", Load.ConstantCurrent(A(5)));
+        }
+
+        HarnessVerification found = HarnessDesigner.Verify(panel.Build());
+        Assert.DoesNotContain(found.Checks, check => check.Outcome == CheckOutcome.Fail);
+        Assert.DoesNotContain(found.Checks, check => check.Place == "main" && check.Wire is { } wire && wire.StartsWith("back", StringComparison.Ordinal));
+    }
+
+    /// <summary>A charger that holds 20 A behind a fuse of 30 A: no start draws more through that, whatever the battery gives.</summary>
+    [Fact]
+    public void FuseOfAChargerThatHoldsLess_IsNotAskedAboutStarts()
+    {
+        HarnessBuilder charged = Panel(60, Source.BehindResistance(V(12.6), MilliOhm(20))).Terminals("charger +", "own", "load +").Source("charger", "charger +", "ground", Source.CurrentLimited(V(14.4), A(20)))
+            .Fuse("charger fuse", "charger +", "bus", HighBlade(30)).Fuse("own fuse", "bus", "own", HighBlade(30)).Wire("wire", "own", "load +", RoadVehicle(6), M(2), Air, InsulationMaterial.PolyvinylChloride)
+            .Load("load", "load +", "ground", Load.Motor(A(12), A(40), A(40), Duration.FromSeconds(0.3)).WithThermalCutOut());
+        HarnessVerification found = HarnessDesigner.Verify(charged.Build());
+        Assert.Null(found.Find(CheckKind.InrushHeld, "charger fuse"));
+        Assert.DoesNotContain(found.Checks, check => check.Kind == CheckKind.InrushHeld && check.Outcome != CheckOutcome.Pass);
+    }
 }

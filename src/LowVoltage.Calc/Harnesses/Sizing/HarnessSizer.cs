@@ -134,7 +134,7 @@ internal sealed class HarnessSizer
             List<BranchState> states = [];
             for (int c = 0; c < duties.Length; c++)
             {
-                BranchState[] own = [.. ends[c].OfFuse(fuses[f]).SelectMany(end => StartLoads.Of(duties[c], branches[c], end).Select(s => branches[c].OfFuse(end, s.Load, s.Starts))).OfType<BranchState>()];
+                BranchState[] own = [.. ends[c].OfFuse(fuses[f]).SelectMany(end => StartLoads.Of(duties[c], branches[c], end).Select(branches[c].OfFuse)).OfType<BranchState>()];
                 states.AddRange(own);
 
                 // Without a wire of its own it carries its current all the same.
