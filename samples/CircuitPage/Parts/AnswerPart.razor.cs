@@ -2,7 +2,7 @@ using Microsoft.AspNetCore.Components;
 
 namespace CircuitPage.Parts;
 
-/// <summary>The answer: drawn anew for every design.</summary>
+/// <summary>The answer: redrawn for each design.</summary>
 public partial class AnswerPart
 {
     private object? drawn;

@@ -9,7 +9,7 @@ namespace LowVoltage.Calc.Ampacity;
 /// <remarks>
 /// <code>I = I(table) · f, with f of the first row that is not cooler than the air</code>
 /// <para>The first row is the air that the table's currents hold for, with factor 1; cooler air counts as that row. Nothing is interpolated: air between two rows takes the warmer one, which is the
-/// safer. Above the last row there is no factor, and no current. The factors count for every insulation rating of the table they are used with; those of the lowest rating are on the safe side for the others.</para>
+/// safer. Above the last row there is no factor, and no current. The factors apply to every insulation rating of the table they are used with; those of the lowest rating are on the safe side for the others.</para>
 /// <para>Used in <see cref="AmpacityBasis.FromTable(AmpacityTable, AmbientDerating, GroupingDerating)"/>. Immutable and thread-safe.</para>
 /// </remarks>
 public sealed class AmbientDerating

@@ -10,7 +10,7 @@ namespace LowVoltage.Calc.Circuits;
 /// <para>The current while on makes the drop; the heating current is the continuous one that makes a conductor as hot. Over pulses that are short against the time
 /// constant τ of the conductor that is the r.m.s. current. Longer or rarer pulses make it hotter at their end than the r.m.s. current says: <see cref="FromTimes"/> counts that end,
 /// with τ = 1.15 s, no longer than that of any stranded copper conductor from 30 AWG (0.05 mm²) up in any insulation that the library carries (<see cref="Conductors.InsulationMaterial"/>) of its usual wall,
-/// its metal alone, in still air up to 10 K below the insulation's limit; thicker ones take minutes and stay cooler than this says. Thinner metal is faster: the checks of a wire with less heat
+/// its metal alone, in still air up to 10 K below the insulation's limit; thicker ones are slower and stay cooler than this says. Thinner metal is faster: the checks of a wire with less heat
 /// capacity than 0.05 mm² of copper are then undetermined, unless it bears the load continuously. Moving air can be faster too: state such a load as continuous.
 /// <see cref="FromFraction"/> takes the caller's word that the pulses are short.
 /// <c>default</c> is not a duty cycle and is refused.</para>

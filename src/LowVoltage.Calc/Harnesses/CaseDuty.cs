@@ -71,6 +71,10 @@ internal sealed class CaseDuty
 
     internal SupplyLevel[] OnLevel { get; }
 
+    /// <summary>The network of the case without some of its loads.</summary>
+    internal HarnessNetwork Without(IEnumerable<int> loads) =>
+        new(Harness, Used.WithOff([.. Used.Off, .. loads.Select(k => Harness.LoadArray[k].Id)]), new HarnessChange { LoadsStayOn = true });
+
     /// <summary>Counts a branch with no less than this, A.</summary>
     internal void RaiseTo(int branch, SupplyLevel level, double on, double heat)
     {

@@ -41,9 +41,7 @@ internal sealed class DutyPauses
         foreach (SupplyLevel level in duty.Group.Levels)
         {
             HarnessState? none = Solve(level, all);
-            HarnessState?[] each = groups.Length == 1 ? [null] : [.. groups.Select(group => Solve(level, [.. all.Except(group.Loads)]))];
-            HarnessState? together = duty.States.FirstOrDefault(state => state.Level == level);
-            each[0] ??= groups.Length == 1 ? together : null;
+            HarnessState?[] each = groups.Length == 1 ? [duty.States.FirstOrDefault(state => state.Level == level)] : [.. groups.Select(group => Solve(level, all.Except(group.Loads)))];
             for (int branch = 0; branch < duty.On.Length; branch++)
             {
                 Raise(branch, level, none, each);
@@ -87,10 +85,5 @@ internal sealed class DutyPauses
     }
 
     // Without an answer it adds nothing: that the harness has none is said elsewhere.
-    private HarnessState? Solve(SupplyLevel level, int[] off)
-    {
-        HarnessState state = new HarnessNetwork(
-            duty.Harness, duty.Used.WithOff([.. duty.Used.Off, .. off.Select(k => duty.Harness.LoadArray[k].Id)]), new HarnessChange { LoadsStayOn = true }).Solve(level);
-        return state.Exists ? state : null;
-    }
+    private HarnessState? Solve(SupplyLevel level, IEnumerable<int> off) => duty.Without(off).Solve(level) is { Exists: true } state ? state : null;
 }

@@ -51,7 +51,6 @@ internal sealed partial class HarnessBranches
     {
         HarnessFuse own = (HarnessFuse)Harness.BranchArray[fuse];
         Site site = SiteBeside(fuse);
-
         double others = Standing(starting)[fuse];
         Load all = Load.Together([.. starting.Select(k => Harness.LoadArray[k].Load), Load.ConstantCurrent(ElectricCurrent.FromAmperes(Math.Max(1e-6, others)))]);
         BranchState state = New(
@@ -64,12 +63,11 @@ internal sealed partial class HarnessBranches
     // The largest currents of all branches while these loads are off, A.
     private double[] Standing(int[] starting)
     {
-        string[] off = [.. starting.Select(k => Harness.LoadArray[k].Id)];
-        string key = string.Join("\n", off);
+        string key = string.Join(",", starting);
         if (!standing.TryGetValue(key, out double[]? amperes))
         {
             amperes = new double[duty.On.Length];
-            HarnessNetwork network = new(Harness, duty.Used.WithOff([.. duty.Used.Off, .. off]), new HarnessChange { LoadsStayOn = true });
+            HarnessNetwork network = duty.Without(starting);
             foreach (SupplyLevel level in duty.Group.Levels)
             {
                 HarnessState state = network.Solve(level);
