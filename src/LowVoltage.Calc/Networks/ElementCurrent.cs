@@ -101,9 +101,9 @@ internal static class ElementCurrent
     private static double Solar(in Element element, double volts, out double slope)
     {
         double lost = element.B * Math.Exp(Math.Min(volts / element.C, 700));
-        double given = element.A + element.B - lost;
+        double given = Math.Max(0, element.A + element.B - lost);
         slope = given > 0 ? lost / element.C : 0;
-        return given > 0 ? -given : 0;
+        return 0 - given;
     }
 
     private static double Power(in Element element, double volts, double floor, out double slope)
@@ -131,6 +131,6 @@ internal static class ElementCurrent
 
         double amperes = element.A * Math.Pow(share, LampLoad.Exponent);
         slope = LampLoad.Exponent * amperes / Math.Abs(volts);
-        return volts < 0 ? -amperes : amperes;
+        return Math.Sign(volts) * amperes;
     }
 }

@@ -55,8 +55,7 @@ internal static class LoadElements
             }
 
             slope = load.SlopeAt(u, state) - law.Siemens + (law.Watts / (u * u));
-            double amperes = load.AmperesAt(u, state) - law.AmperesAt(u);
-            return volts < 0 ? -amperes : amperes;
+            return Math.Sign(volts) * (load.AmperesAt(u, state) - law.AmperesAt(u));
         }
     }
 }

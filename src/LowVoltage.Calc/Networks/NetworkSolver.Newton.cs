@@ -138,7 +138,7 @@ internal sealed partial class NetworkSolver
         return gap;
     }
 
-    private static double Largest(double[] values)
+    internal static double Largest(double[] values)
     {
         double most = 0;
         foreach (double value in values)

@@ -33,6 +33,7 @@ internal sealed partial class NetworkSolver
             if (worst < 0)
             {
                 Report(end == NetworkEnd.Solved);
+                ScalePowers(1);
                 return end;
             }
 
@@ -58,8 +59,7 @@ internal sealed partial class NetworkSolver
 
         while (true)
         {
-            Array.Copy(highest, x, x.Length);
-            Array.Clear(held, 0, held.Length);
+            StartFrom(highest);
             bool stands = Newton();
             int worst = Lowest(withCutOut: true);
             if (worst >= 0)
@@ -87,7 +87,6 @@ internal sealed partial class NetworkSolver
             Powers[k] = IsPower(k) ? PowerState.CutOut : PowerState.On;
         }
 
-        Array.Clear(held, 0, held.Length);
         StartLinear();
         if (!Newton())
         {
@@ -106,6 +105,12 @@ internal sealed partial class NetworkSolver
         return true;
     }
 
+    private void StartFrom(double[] volts)
+    {
+        Array.Copy(volts, x, x.Length);
+        Array.Clear(held, 0, held.Length);
+    }
+
     // Raises the powers that have no least voltage from nothing as far as they can be supplied.
     private bool Ramp()
     {
@@ -114,11 +119,9 @@ internal sealed partial class NetworkSolver
         while (good < 1 && size > LeastShare)
         {
             double share = Math.Min(1, good + size);
-            Array.Copy(kept, x, x.Length);
-            Array.Clear(held, 0, held.Length);
+            StartFrom(kept);
             ScalePowers(share);
             bool stands = Newton(near: true) && AllStand();
-            ScalePowers(1 / share);
             if (stands)
             {
                 Array.Copy(x, kept, x.Length);
@@ -129,6 +132,7 @@ internal sealed partial class NetworkSolver
         }
 
         Share = good;
+        ScalePowers(good);
         if (good < 1)
         {
             Array.Copy(kept, x, x.Length);
@@ -144,7 +148,7 @@ internal sealed partial class NetworkSolver
         {
             if (IsPower(k) && Elements[k].B == 0)
             {
-                Elements[k].A *= share;
+                Elements[k].A = share * wanted[k];
             }
         }
     }

@@ -25,6 +25,7 @@ internal sealed partial class NetworkSolver
     private readonly double[] offset;
     private readonly double[] slope;
     private readonly double[] held;
+    private readonly double[] wanted;
     private readonly double[] x;
     private readonly double[] f;
     private readonly double[] step;
@@ -49,7 +50,7 @@ internal sealed partial class NetworkSolver
         factor = new SymmetricFactor(shape.Pattern);
         int count = elements.Length, unknowns = shape.Pattern.Count;
         (positive, negative, entry) = (new int[count], new int[count], shape.Entries);
-        (across, slope, held, Amperes) = (new double[count], new double[count], new double[count], new double[count]);
+        (across, slope, held, wanted, Amperes) = (new double[count], new double[count], new double[count], new double[count], new double[count]);
         (x, f, step) = (new double[unknowns + 1], new double[unknowns + 1], new double[unknowns + 1]);
         (highest, kept, rest) = (new double[unknowns + 1], new double[unknowns + 1], new double[unknowns + 1]);
         (offset, outflow, Volts) = (new double[shape.Nodes], new double[shape.Nodes], new double[shape.Nodes]);
@@ -92,13 +93,6 @@ internal sealed partial class NetworkSolver
     /// <summary>Sets the voltage of a tie.</summary>
     internal void SetTie(int tie, double volts) => ties[tie] = ties[tie] with { Volts = volts };
 
-    private static double Straight(in Element element) => element.Law switch
-    {
-        ElementLaw.Line => element.B,
-        ElementLaw.Cubic or ElementLaw.Runaway => 1 / element.A,
-        _ => double.PositiveInfinity,
-    };
-
     private double Across(int k) => x[positive[k]] - x[negative[k]] + across[k];
 
     private bool IsOut(int k) => Elements[k].Off || disconnected[k] || Powers[k] is PowerState.CutOut or PowerState.Restartable;
@@ -107,7 +101,6 @@ internal sealed partial class NetworkSolver
     private void Prepare()
     {
         Array.Clear(offset, 0, offset.Length);
-        Array.Clear(held, 0, held.Length);
         (scale, leastSiemens) = (0, 1e-7);
         foreach (int tie in shape.Forest.Order)
         {
@@ -120,8 +113,9 @@ internal sealed partial class NetworkSolver
         for (int k = 0; k < Elements.Length; k++)
         {
             ref readonly Element element = ref Elements[k];
+            wanted[k] = element.A;
             across[k] = offset[element.Positive] - offset[element.Negative];
-            leastSiemens = Math.Min(leastSiemens, 1e-6 * Straight(element));
+            leastSiemens = element.Law == ElementLaw.Line ? Math.Min(leastSiemens, 1e-6 * element.B) : leastSiemens;
             scale = element.Off ? scale : Math.Max(scale, Math.Abs(ElementCurrent.OpenVolts(element)));
         }
 
@@ -134,6 +128,7 @@ internal sealed partial class NetworkSolver
     {
         factor.Clear();
         Array.Clear(step, 0, step.Length);
+        Array.Clear(held, 0, held.Length);
         for (int k = 0; k < Elements.Length; k++)
         {
             if (IsOut(k))

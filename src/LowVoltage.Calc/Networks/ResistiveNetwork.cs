@@ -92,6 +92,9 @@ public sealed class ResistiveNetwork
     /// <returns>Voltages, currents and powers, or the reason why there are none.</returns>
     public ResistiveNetworkSolution Solve() => ResistiveNetworkSolution.Of(this);
 
+    /// <summary>The place of a node that an element names.</summary>
+    internal int IndexOf(string node) => indices[node];
+
     internal int IndexOf(string node, string parameter) =>
         indices.TryGetValue(node ?? throw new ArgumentNullException(parameter), out int index)
             ? index

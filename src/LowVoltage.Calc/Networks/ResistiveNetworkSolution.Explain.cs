@@ -50,7 +50,7 @@ public sealed partial class ResistiveNetworkSolution
         NetworkElement element = Network.ElementArray[k];
         string sought = element.Kind == NetworkElementKind.VoltageSource ? $"current that {element.Id} gives" : $"current of {element.Id} from {element.First} to {element.Second}";
         string name = "I_" + Mark(k);
-        Symbol first = nodes[Network.IndexOf(element.First, "node")], second = nodes[Network.IndexOf(element.Second, "node")];
+        Symbol first = nodes[Network.IndexOf(element.First)], second = nodes[Network.IndexOf(element.Second)];
         Formula given(double value, string unit) => Formula.FromNumber(value, unit);
         return element.Kind switch
         {
@@ -89,19 +89,8 @@ public sealed partial class ResistiveNetworkSolution
         }
 
         // Rounding is all that is left: shown as the zero that it is, where the balance says so.
-        double shown = Math.Abs(left) <= 1e-9 * Math.Max(1e-9, Largest(amperes)) ? 0 : left;
+        double shown = Math.Abs(left) <= 1e-9 * Math.Max(1e-9, NetworkSolver.Largest(amperes)) ? 0 : left;
         board.Step($"sum of the currents that leave node {Network.NodeArray[node]}", "ΣI_" + Mark(node), sum!, shown, "A", ResistiveNetwork.Kirchhoff);
-    }
-
-    private static double Largest(double[] values)
-    {
-        double most = 0;
-        foreach (double value in values)
-        {
-            most = Math.Max(most, Math.Abs(value));
-        }
-
-        return most;
     }
 
     private static string Mark(int k) => (k + 1).ToString(CultureInfo.InvariantCulture);

@@ -136,7 +136,7 @@ public sealed partial class ResistiveNetworkSolution
 
     private static List<IReadOnlyList<string>> Islands(ResistiveNetwork network, int[] grounds)
     {
-        int reference = network.IndexOf(network.Reference, "reference");
+        int reference = network.IndexOf(network.Reference);
         return [.. Enumerable.Range(0, grounds.Length).Where(k => grounds[k] != reference).GroupBy(k => grounds[k])
             .Select(part => (IReadOnlyList<string>)[.. part.Select(k => network.NodeArray[k])])];
     }
@@ -173,7 +173,7 @@ public sealed partial class ResistiveNetworkSolution
             : throw new ArgumentException($"There is no element {element}; the elements are {string.Join(", ", Network.ElementArray.Select(e => e.Id))}.", nameof(element));
 
     private double Across(int k) =>
-        volts[Network.IndexOf(Network.ElementArray[k].First, "node")] - volts[Network.IndexOf(Network.ElementArray[k].Second, "node")];
+        volts[Network.IndexOf(Network.ElementArray[k].First)] - volts[Network.IndexOf(Network.ElementArray[k].Second)];
 
     private double TakenWatts(int k) => Network.ElementArray[k].Kind == NetworkElementKind.VoltageSource ? -Across(k) * amperes[k] : Across(k) * amperes[k];
 

@@ -132,12 +132,14 @@ public class NetworkSolverEndTests
 
     /// <summary>
     /// Volts that differ in their last digits alone: 12 V behind 0.1 mΩ, twenty lengths of 0.05 mΩ, a load of 100 Ω and more behind each. From the far end in decimals of 28 digits.
-    /// Two doubles of 12 V keep nine digits of such a current.
+    /// Two doubles of 12 V keep nine digits of such a current. Or 2.5 V and an ideal source of 14.25 V in line with the battery.
     /// </summary>
     [Theory]
-    [InlineData(false)]
-    [InlineData(true)]
-    public void Solve_LadderOfThinDrops_KeepsTheDigitsOfItsCurrents(bool wires)
+    [InlineData(false, 12, 0)]
+    [InlineData(true, 12, 0)]
+    [InlineData(false, 2.5, 14.25)]
+    [InlineData(true, 2.5, 14.25)]
+    public void Solve_LadderOfThinDrops_KeepsTheDigitsOfItsCurrents(bool wires, double battery, double tie)
     {
         const int Loads = 20;
         decimal volts = 1, amperes = 0;
@@ -152,18 +154,22 @@ public class NetworkSolverEndTests
         volts += amperes * 0.0001m;
         Element[] elements =
         [
-            Element.Battery(1, 0, 12, 0.0001),
+            Element.Battery(tie > 0 ? Loads + 2 : 1, 0, battery, 0.0001),
             .. Enumerable.Range(1, Loads).Select(k => wires ? Element.Wire(k, k + 1, 0.00005, 0) : Element.Resistance(k, k + 1, 0.00005)),
             .. Enumerable.Range(1, Loads).Select(k => Element.Resistance(k + 1, 0, 100 + k)),
         ];
-        NetworkSolver solver = Solved(Loads + 2, elements);
+        Tie[] ties = tie > 0 ? [new(1, Loads + 2, tie)] : [];
+        int nodes = Loads + 2 + ties.Length;
+        decimal whole = (decimal)(battery + tie);
+        NetworkSolver solver = new(NetworkShape.Create(nodes, 0, elements, ties), elements, ties);
+        Assert.Equal(NetworkEnd.Solved, solver.Solve());
         for (int k = 1; k <= Loads; k++)
         {
-            double exact = (double)(12 * along[k] / volts);
+            double exact = (double)(whole * along[k] / volts);
             Assert.Equal(exact, solver.Amperes[k], 4e-15 * exact);
         }
 
-        double given = (double)(12 * amperes / volts);
+        double given = (double)(whole * amperes / volts);
         Assert.Equal(-given, solver.Amperes[0], 4e-15 * given);
     }
 

@@ -268,6 +268,11 @@ public class ResistiveNetworkTests
             working.Steps.Where(s => s.Section == "Node voltages").Select(s => s.Reason));
         Assert.Equal(["voltage of node a", "voltage of node 0", "voltage of node m"], working.Steps.Where(s => s.Section == "Node voltages").Select(s => s.Sought));
         Assert.Equal("The currents at every node balance: the voltages are right.", working.Answer);
+
+        // What leaves a node counts as positive: the source brings its current to a and takes it from 0.
+        Assert.Equal(["−I₁ + I₂", "I₁ − I₃", "−I₂ + I₃"], working.Steps.Where(s => s.Section == "Balance at each node").Select(s => s.Formula!.ToString().Replace('\u00A0', ' ')));
+        Assert.Equal(["V", "V", "V", "A", "A", "A", "A", "A", "A"], working.Steps.Select(s => s.Unit));
+        Assert.Equal("(V₁ − V₃)/4 Ω", working.Steps[4].Formula!.ToString().Replace('\u00A0', ' '));
     }
 
     /// <summary>A million amperes in currents of odd sizes: what rounding leaves of their sum is far below a billionth of the largest, and shown as the zero that it is.</summary>

@@ -86,7 +86,7 @@ internal sealed partial class Referee
     private Ruling Backed(double capacity, double prospective, MainGiven[] before)
     {
         Ruling none = new(given.AtFuseOhms is null ? Say.MustNotPass : Say.MustFail, prospective, capacity, "nothing in front breaks it");
-        foreach (MainGiven main in before.Reverse())
+        foreach (MainGiven main in Enumerable.Reverse(before))
         {
             OwnFuse front = new(main.Fuse.Value);
             if (front.Breaks is null || front.Breaks < prospective * (1 - 1e-6) || front.Volts is null || front.Volts < circuit.Source.MostVolts * (1 - 1e-6))
