@@ -20,7 +20,7 @@ internal static class ApprovedText
     internal static void Check(string name, string written) => written.ShouldMatchApproved(settings => Settings(settings, name));
 
     /// <summary>What stands for a long text of which the like has been read elsewhere: it shows that it changed.</summary>
-    internal static string Digest(string text) => Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16].ToLowerInvariant();
+    internal static string Digest(string text) => Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..8].ToLowerInvariant();
 
     /// <summary>All approved files whose names begin so, one after the other.</summary>
     internal static string Read(string beginning) => string.Concat(Names(beginning).Select(name => File.ReadAllText(Path.Combine(Folder, name))));

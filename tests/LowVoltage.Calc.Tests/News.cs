@@ -2,21 +2,14 @@ using System.Text.RegularExpressions;
 
 namespace LowVoltage.Calc.Tests;
 
-/// <summary>What long texts of one kind say, told once: of each the lines that no earlier one has. Two lines that differ in their numbers alone are alike.</summary>
+/// <summary>What long texts of one kind say, told once: of each the lines that no earlier one has. Two lines that differ in their numbers alone are alike. A line that stands word for word in the library is read there.</summary>
 /// <remarks>A digest of the whole stands with them, so a number that changes is noticed too. The texts come in a fixed order.</remarks>
 internal sealed partial class News
 {
     private readonly HashSet<string> read = new(StringComparer.Ordinal);
 
     /// <summary>The lines of the text that are new, in their order.</summary>
-    internal string Of(string text) => string.Join("\n", text.Split('\n').Where(line => line.Trim().Length > 0 && read.Add(Alike(line))));
-
-    /// <summary>The paragraphs that say something new: each its first line, and the others that are new.</summary>
-    internal string OfParagraphs(string text)
-    {
-        IEnumerable<(string First, string New)> paragraphs = text.TrimEnd().Split("\n\n").Select(paragraph => (paragraph.Split('\n')[0], Of(paragraph))).Where(paragraph => paragraph.Item2.Length > 0);
-        return string.Join("\n\n", paragraphs.Select(paragraph => paragraph.New.StartsWith(paragraph.First, StringComparison.Ordinal) ? paragraph.New : paragraph.First + "\n" + paragraph.New));
-    }
+    internal string Of(string text) => string.Join("\n", text.Split('\n').Where(line => line.Trim().Length > 0 && read.Add(Alike(line)) && !LibraryTexts.Has(line)));
 
     /// <summary>The digest of the text and below it the lines that are new.</summary>
     internal string WithDigest(string text) => $"whole: {ApprovedText.Digest(text)}\n{Of(text)}".TrimEnd() + "\n";

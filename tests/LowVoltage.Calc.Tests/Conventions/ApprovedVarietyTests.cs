@@ -28,6 +28,6 @@ public class ApprovedVarietyTests
         string read = ApprovedText.Read("odd-answers") + ApprovedText.Read("problem-");
 
         // A grade that nobody gave says nothing.
-        Assert.All(Enum.GetValues<GradingOutcome>().Where(outcome => outcome != GradingOutcome.NotGraded), outcome => Assert.Contains($"-> {outcome}: ", read, StringComparison.Ordinal));
+        Assert.All(Enum.GetValues<GradingOutcome>().Where(outcome => outcome != GradingOutcome.NotGraded), outcome => Assert.Contains($"\n{outcome}: ", read, StringComparison.Ordinal));
     }
 }

@@ -17,5 +17,5 @@ internal sealed class CatalogueNode(string text, IReadOnlyList<CatalogueNode>? p
     }
 
     /// <summary>What stands for all that the members hold.</summary>
-    internal static string Digest(IEnumerable<CatalogueNode> members) => ApprovedText.Digest(string.Join('\n', members.Select(member => member.Whole)))[..8];
+    internal static string Digest(IEnumerable<CatalogueNode> members) => ApprovedText.Digest(string.Join('\n', members.Select(member => member.Whole)));
 }

@@ -7,7 +7,7 @@ namespace LowVoltage.Calc.Tests.Conventions;
 
 /// <summary>What the public surface says when it refuses, each kind of message once, as text that a person reads when it changes.</summary>
 /// <remarks>
-/// Below each type stand the messages that no type before it has; a digest stands for all of them, member by member.
+/// Below a type stand the messages that no type before it has; a digest stands for all of its messages, member by member, and one for the types that say nothing new.
 /// That it refuses what it should is tested with each member. To renew after a change that is meant: <c>bash .ci/approve</c>, read the difference, commit it.
 /// </remarks>
 public partial class RefusalSnapshotTests
@@ -23,19 +23,24 @@ public partial class RefusalSnapshotTests
     [Fact]
     public void Refusals_AreThoseThatWereReviewed()
     {
-        StringBuilder all = new();
+        StringBuilder all = new(), others = new();
         HashSet<string> kinds = [];
         foreach (IGrouping<string, (string Name, string[] Said)> type in Members().OrderBy(m => m.Key, StringComparer.Ordinal)
             .Select(m => (m.Key, Said: (string[])[.. Refusals(m.Key, m.Value).Values.Order(StringComparer.Ordinal)])).Where(m => m.Said.Length > 0)
             .GroupBy(m => m.Key.Split('.')[0]))
         {
             string whole = string.Join("\n", type.Select(member => member.Name + "\n" + string.Join("\n", member.Said)));
-            all.Append(CultureInfo.InvariantCulture, $"{type.Key}: {ApprovedText.Digest(whole)[..8]}\n");
-            foreach (string message in type.SelectMany(member => member.Said).Where(message => kinds.Add(Kind(message))))
+            string[] news = [.. type.SelectMany(member => member.Said).Where(message => kinds.Add(Kind(message)))];
+            if (news.Length == 0)
             {
-                all.Append("  ").Append(message).Append('\n');
+                others.Append(whole);
+                continue;
             }
+
+            all.Append(CultureInfo.InvariantCulture, $"{type.Key}: {ApprovedText.Digest(whole)}\n  ").AppendJoin("\n  ", news).Append('\n');
         }
+
+        all.Append(CultureInfo.InvariantCulture, $"The other types: {ApprovedText.Digest(others.ToString())}\n");
 
         ApprovedText.Check("refusals.txt", all.ToString());
     }

@@ -81,11 +81,14 @@ public class ProblemSnapshotTests
         foreach (Problem problem in problems)
         {
             text.Append("### ").Append(Name(problem)).Append(", ").Append(problem.Answer.Text).Append('\n');
-            foreach (string answer in Typed.Concat(Answers(problem)))
+            foreach (IGrouping<GradingOutcome, string> answers in Typed.Concat(Answers(problem)).GroupBy(answer => problem.Grade(answer).Outcome))
             {
                 // What is said is written where it is said first.
-                GradingResult result = problem.Grade(answer);
-                text.Append(answer).Append(" -> ").Append(result.Outcome).Append(said.Add(News.Alike(result.Message)) ? ": " + result.Message : "").Append('\n');
+                text.Append(answers.Key).Append(": ").AppendJoin(" | ", answers).Append('\n');
+                foreach (string message in answers.Select(answer => problem.Grade(answer).Message).Where(message => said.Add(News.Alike(message))))
+                {
+                    text.Append("  ").Append(message).Append('\n');
+                }
             }
 
             text.Append('\n');
@@ -94,14 +97,14 @@ public class ProblemSnapshotTests
         // A decimal comma that reads as the separator of thousands.
         Problem resistance = Enumerable.Range(1, 50).Select(seed => ProblemGenerator.Create(seed, ProblemTopic.OhmsLaw, Difficulty.OneStep)).First(problem => problem.Answer.Value is >= 1 and < 100);
         string comma = resistance.Answer.Value.ToString("0.000", CultureInfo.InvariantCulture).Replace('.', ',') + " " + resistance.Answer.Unit;
-        text.Append(comma).Append(" -> ").Append(resistance.Grade(comma)).Append('\n');
+        text.Append(resistance.Grade(comma).Outcome).Append(": ").Append(comma).Append("\n  ").Append(resistance.Grade(comma).Message).Append('\n');
         ApprovedText.Check("odd-answers.txt", text.ToString());
     }
 
     // In words they stand in the source.
     [Fact]
     public void Mistakes_AreWordedAsReviewed() =>
-        ApprovedText.Check("mistakes.txt", string.Concat(Mistake.All.Select(mistake => $"{ApprovedText.Digest(mistake.Name + mistake.Explanation)[..8]}\n")));
+        ApprovedText.Check("mistakes.txt", string.Concat(Mistake.All.Select(mistake => $"{ApprovedText.Digest(mistake.Name + mistake.Explanation)}\n")));
 
     // The right answer and the known mistakes, and what people write by slips of the pen.
     private static IEnumerable<string> Answers(Problem problem)
@@ -131,7 +134,7 @@ public class ProblemSnapshotTests
         // The steps of every topic stand in the keys of the reviewed sheets, or here.
         bool hasSteps = problem.Form == ProblemForm.Numeric && problem.Difficulty != Difficulty.Design;
         string drawn = problem.Difficulty == Difficulty.OneStep && problem.Diagram is { } diagram ? diagram.Description : "";
-        return $"### {Name(problem)}\n{BySentences(problem.Statement)}\n{problem.Caution}\n{drawn}\n{(hasSteps ? SolutionWords.Of(problem.Solution) : $"Answer: {problem.Answer.Quantity}: {problem.Answer.Text}")}";
+        return $"### {problem.Units}, {problem.Form}, {problem.Setting}, seed {problem.Seed}\n{BySentences(problem.Statement)}\n{problem.Caution}\n{drawn}\n{(hasSteps ? SolutionWords.Of(problem.Solution, withGivens: false) : $"Answer: {problem.Answer.Quantity}: {problem.Answer.Text}")}";
     }
 
     // A sentence a line: of those that many problems have, each is read once.

@@ -11,7 +11,7 @@ using LowVoltage.Calc.Working;
 namespace LowVoltage.Calc.Tests.Working;
 
 /// <summary>Every explanation of the library as text, each kind of step once, read by a person when it changes. Whether its numbers are right is tested elsewhere: see <see cref="ExplanationProperties"/>.</summary>
-/// <remarks>One stands whole in its three forms. One file a subject holds, of each step, the lines that no subject before it has, in words and symbols; a digest stands for every explanation in each of its forms. To renew after a change that is meant: <c>bash .ci/approve</c>.</remarks>
+/// <remarks>One stands whole in its three forms. One file a subject holds, of each step, the lines that no subject before it has, in words and symbols; a digest a subject stands for its explanations in each of their forms. What stands word for word in the library, a reason, a source, a heading, is read there. To renew after a change that is meant: <c>bash .ci/approve</c>.</remarks>
 public class ExplanationSnapshotTests
 {
     private const int Draw = 1;
@@ -45,14 +45,14 @@ public class ExplanationSnapshotTests
             .. Explained.All(Draw).Select(one => ("explained " + one.Name, one.Solution)),
         ];
         News news = new();
-        StringBuilder whole = new();
+        Dictionary<string, string> whole = new(StringComparer.Ordinal);
         Dictionary<string, string> files = new(StringComparer.Ordinal);
         foreach ((string name, WorkedSolution solution) in all)
         {
-            string text = solution.ToText();
-            whole.Append(CultureInfo.InvariantCulture, $"{name} {ApprovedText.Digest(text + solution.ToMarkdown() + solution.ToHtml())[..8]}\n");
+            string subject = string.Join(' ', name.Split(' ').Skip(1).Take(1));
+            whole[subject] = whole.GetValueOrDefault(subject) + solution.ToText() + solution.ToMarkdown() + solution.ToHtml();
             // What a design assumes and advises is read with the designs.
-            if (news.OfParagraphs(SolutionWords.Of(solution, name.StartsWith("explained design", StringComparison.Ordinal))) is { Length: > 0 } steps)
+            if (news.Of(SolutionWords.Of(solution, name.StartsWith("explained design", StringComparison.Ordinal))) is { Length: > 0 } steps)
             {
                 string file = File(name.Split(' ')[1] == "sheet" ? name : string.Join(" ", name.Split(' ').Take(2)));
                 files[file] = files.GetValueOrDefault(file) + steps.TrimEnd() + "\n\n";
@@ -63,7 +63,7 @@ public class ExplanationSnapshotTests
         files["explained-as-text.txt"] = other.ToText();
         files["explained-as-markdown.txt"] = other.ToMarkdown();
         files["explained-as-html.txt"] = other.ToHtml();
-        files["explained-digests.txt"] = whole.ToString();
+        files["explained-digests.txt"] = string.Concat(whole.Select(subject => $"{subject.Key} {ApprovedText.Digest(subject.Value)}\n"));
         return files;
     }
 

@@ -10,15 +10,18 @@ internal static class SolutionWords
     // Said by the design itself, which is read with the designs; so is what was asked.
     private static readonly string[] OfTheDesign = ["what governs", "verdict"];
 
-    internal static string Of(WorkedSolution solution, bool isDesign = false)
+    /// <param name="solution">The solution.</param>
+    /// <param name="isDesign">Whether it is that of a design.</param>
+    /// <param name="withGivens">False where the statement of a problem has said what is given.</param>
+    internal static string Of(WorkedSolution solution, bool isDesign = false, bool withGivens = true)
     {
         StringBuilder text = new();
-        Lines(text, isDesign ? [] : [solution.Title, "Given", .. solution.Givens.Select(given => given.Symbol is { } symbol ? $"{symbol.Name} = {given.Value}, {given.Meaning}" : $"{given.Meaning}: {given.Value}")]);
+        Lines(text, isDesign || !withGivens ? [] : [solution.Title, "Given", .. solution.Givens.Select(given => given.Symbol is { } symbol ? $"{symbol.Name} = {given.Value}, {given.Meaning}" : $"{given.Meaning}: {given.Value}")]);
         string section = "";
         foreach (SolutionStep step in solution.Steps.Where(step => !isDesign || !OfTheDesign.Contains(step.Sought)))
         {
             text.Append('\n');
-            Lines(text, step.Section == section ? "" : "[" + step.Section + "]", SolutionText.Sentence(step.Sought), InSymbols(step), step.ReasonAndRounding, step.Source is { } source ? "Source: " + source : "");
+            Lines(text, step.Section == section ? "" : "[" + step.Section + "]", SolutionText.Sentence(step.Sought), InSymbols(step), step.ReasonAndRounding);
             section = step.Section;
         }
 
