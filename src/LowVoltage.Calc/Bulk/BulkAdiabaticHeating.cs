@@ -56,7 +56,7 @@ public static class BulkAdiabaticHeating
     /// <param name="limitCelsius">The temperature reached, θf, in °C, one for all: above −100, at most the melting point of the metal.</param>
     /// <param name="squareMillimeters">Section of metal S in mm²: above 0, to 1e6.</param>
     /// <param name="amperes">Fault current I, constant, in A: above 0, to 1e7.</param>
-    /// <param name="initialCelsius">Conductor temperature at the start, θi, in °C: from −100, below the limit.</param>
+    /// <param name="initialCelsius">Conductor temperature at the start, θi, in °C: from −100, below the limit by at least 1e-12.</param>
     /// <param name="seconds">Where the results go: t in s. Beyond 5 s it is outside the source's range and still a lower bound.</param>
     /// <exception cref="ArgumentNullException">The material is null.</exception>
     /// <exception cref="ArgumentException">The spans differ in length, or the results overlap a part of an input.</exception>
@@ -79,7 +79,7 @@ public static class BulkAdiabaticHeating
     /// <param name="material">The metal.</param>
     /// <param name="limitCelsius">The temperature reached, θf, in °C, one for all: above −100, at most the melting point of the metal.</param>
     /// <param name="squareMillimeters">Section of metal S in mm²: above 0, to 1e6.</param>
-    /// <param name="initialCelsius">Conductor temperature at the start, θi, in °C: from −100, below the limit.</param>
+    /// <param name="initialCelsius">Conductor temperature at the start, θi, in °C: from −100, below the limit by at least 1e-12.</param>
     /// <param name="ampereSquaredSeconds">Where the results go: k²·S² in A²s.</param>
     /// <exception cref="ArgumentNullException">The material is null.</exception>
     /// <exception cref="ArgumentException">The spans differ in length, or the results overlap a part of an input.</exception>
@@ -101,7 +101,7 @@ public static class BulkAdiabaticHeating
     /// <param name="limitCelsius">The temperature reached, θf, in °C, one for all: above −100, at most the melting point of the metal.</param>
     /// <param name="amperes">Fault current I, constant, in A: above 0, to 1e7.</param>
     /// <param name="seconds">Duration t in s: above 0, to 5.</param>
-    /// <param name="initialCelsius">Conductor temperature at the start, θi, in °C: from −100, below the limit.</param>
+    /// <param name="initialCelsius">Conductor temperature at the start, θi, in °C: from −100, below the limit by at least 1e-12.</param>
     /// <param name="squareMillimeters">Where the results go: S in mm²; go up to the next standard size.</param>
     /// <exception cref="ArgumentNullException">The material is null.</exception>
     /// <exception cref="ArgumentException">The spans differ in length, or the results overlap a part of an input.</exception>
@@ -125,7 +125,7 @@ public static class BulkAdiabaticHeating
     /// <param name="limitCelsius">The temperature reached, θf, in °C, one for all: above −100, at most the melting point of the metal.</param>
     /// <param name="squareMillimeters">Section of metal S in mm²: above 0, to 1e6.</param>
     /// <param name="seconds">Duration t in s: above 0, to 5.</param>
-    /// <param name="initialCelsius">Conductor temperature at the start, θi, in °C: from −100, below the limit.</param>
+    /// <param name="initialCelsius">Conductor temperature at the start, θi, in °C: from −100, below the limit by at least 1e-12.</param>
     /// <param name="amperes">Where the results go: I in A.</param>
     /// <exception cref="ArgumentNullException">The material is null.</exception>
     /// <exception cref="ArgumentException">The spans differ in length, or the results overlap a part of an input.</exception>

@@ -36,11 +36,11 @@ internal readonly struct BulkRange(double least, double most, string unit, bool 
 
     internal static BulkRange CelsiusBelow(double least, double limit) => new(least, limit, "°C", belowMost: true);
 
-    internal bool Holds(double value) => value >= least && (belowMost ? value < most : value <= most);
+    internal bool Holds(double value) => value >= least && (belowMost ? most - value >= Accept.Least : value <= most);
 
-    /// <summary>Whether every lane is inside; the most itself counts as outside where it is, or may be, excluded.</summary>
+    /// <summary>Whether every lane is surely inside; one at the most, or next to one that is excluded, is asked by itself.</summary>
     internal bool HoldsAll(Vector<double> values) =>
-        Vector.GreaterThanOrEqualAll(values, new Vector<double>(least)) && Vector.LessThanAll(values, new Vector<double>(most));
+        Vector.GreaterThanOrEqualAll(values, new Vector<double>(least)) && Vector.LessThanAll(values, new Vector<double>(belowMost ? most - (2 * Accept.Least) : most));
 
     /// <summary>Throws for a value of an input that is outside; the message names parameter, index, value, unit and range.</summary>
     internal ArgumentOutOfRangeException Refusal(string name, int index, double value) => new(
@@ -54,7 +54,8 @@ internal readonly struct BulkRange(double least, double most, string unit, bool 
     {
         string upTo = $"{Accept.Text(most)} {unit}";
         return least == 0 ? $"zero or greater and at most {upTo}"
-            : least != Accept.Least ? $"from {Accept.Text(least)} {unit} to {(belowMost ? "below " : "")}{upTo}"
+            : belowMost ? $"from {Accept.Text(least)} {unit} to below {upTo}{(value < most && value >= least ? $" by at least {Accept.Text(Accept.Least)} {unit}" : "")}"
+            : least != Accept.Least ? $"from {Accept.Text(least)} {unit} to {upTo}"
             : value > 0 && value < least ? $"at least {Accept.Text(least)} {unit}"
             : $"greater than zero and at most {upTo}";
     }

@@ -36,7 +36,7 @@ public static partial class AdiabaticHeating
     /// <param name="wire">The conductor; its effective section is used.</param>
     /// <param name="current">Fault current, I, constant. Positive.</param>
     /// <param name="initial">Conductor temperature at the start, θi: from −100 °C, below the limit.</param>
-    /// <param name="limit">The temperature reached, θf: above the initial one, at most the melting point.</param>
+    /// <param name="limit">The temperature reached, θf: above the initial one by at least 1e-12 K, at most the melting point.</param>
     /// <returns>t = K²·S²·ln((θf + β)/(θi + β))/I².</returns>
     /// <exception cref="ArgumentNullException">The wire is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
@@ -51,7 +51,7 @@ public static partial class AdiabaticHeating
     /// <param name="wire">The conductor; its effective section is used.</param>
     /// <param name="duration">Duration, t. Positive, at most 5 s.</param>
     /// <param name="initial">Conductor temperature at the start, θi: from −100 °C, below the limit.</param>
-    /// <param name="limit">The temperature reached, θf: above the initial one, at most the melting point.</param>
+    /// <param name="limit">The temperature reached, θf: above the initial one by at least 1e-12 K, at most the melting point.</param>
     /// <returns>I = k·S/√t.</returns>
     /// <exception cref="ArgumentNullException">The wire is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
@@ -61,7 +61,7 @@ public static partial class AdiabaticHeating
     /// <summary>The Joule integral that takes a conductor from one temperature to another: what a fuse may let through.</summary>
     /// <param name="wire">The conductor; its effective section is used.</param>
     /// <param name="initial">Conductor temperature at the start, θi: from −100 °C, below the limit.</param>
-    /// <param name="limit">The temperature reached, θf: above the initial one, at most the melting point.</param>
+    /// <param name="limit">The temperature reached, θf: above the initial one by at least 1e-12 K, at most the melting point.</param>
     /// <returns>k²·S² in A²s.</returns>
     /// <exception cref="ArgumentNullException">The wire is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A temperature is outside its range.</exception>

@@ -50,7 +50,7 @@ public static partial class AdiabaticHeating
     /// <summary>k of IEC 60364-4-43 in A·√s/mm²: 115 for copper from 70 °C to 160 °C.</summary>
     /// <param name="material">The metal.</param>
     /// <param name="initial">Conductor temperature at the start, θi: from −100 °C, below the limit.</param>
-    /// <param name="limit">Conductor temperature at the end, θf: above the initial one, at most the melting point.</param>
+    /// <param name="limit">Conductor temperature at the end, θf: above the initial one by at least 1e-12 K, at most the melting point.</param>
     /// <returns>k, not rounded; the tables of the standard round it to a whole number.</returns>
     /// <exception cref="ArgumentNullException">The material is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A temperature is outside its range.</exception>
@@ -62,7 +62,7 @@ public static partial class AdiabaticHeating
     /// <param name="current">Fault current, I, constant. Positive.</param>
     /// <param name="duration">Duration, t. Positive, at most 5 s.</param>
     /// <param name="initial">Conductor temperature at the start, θi: from −100 °C, below the limit.</param>
-    /// <param name="limit">Highest conductor temperature at the end, θf: above the initial one, at most the melting point.</param>
+    /// <param name="limit">Highest conductor temperature at the end, θf: above the initial one by at least 1e-12 K, at most the melting point.</param>
     /// <returns>The least section, S = I·√t/k.</returns>
     /// <exception cref="ArgumentNullException">The material is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
@@ -100,11 +100,11 @@ public static partial class AdiabaticHeating
     {
         double start = Initial(material, initial);
         double end = Accept.Celsius(limit, nameof(limit));
-        return end > start && end <= material.MeltingPointCelsius
+        return end - start >= Accept.Least && end <= material.MeltingPointCelsius
             ? AdiabaticKernel.LogRatio(start, end, -material.InferredZeroCelsius)
             : Accept.Refuse(
                 nameof(limit), end, "°C",
-                $"above the initial {Accept.Text(start)} °C and at most {Accept.Text(material.MeltingPointCelsius)} °C, where {material.Name} melts");
+                $"above the initial {Accept.Text(start)} °C {(end > start && end <= material.MeltingPointCelsius ? $"by at least {Accept.Text(Accept.Least)} °C " : "")}and at most {Accept.Text(material.MeltingPointCelsius)} °C, where {material.Name} melts");
     }
 
     private static double Initial(ConductorMaterial material, in Temperature initial) =>

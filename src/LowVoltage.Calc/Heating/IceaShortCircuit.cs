@@ -34,7 +34,7 @@ public static class IceaShortCircuit
     /// <param name="area">Section of the copper. Positive.</param>
     /// <param name="duration">Duration. Positive, at most 5 s.</param>
     /// <param name="initial">Temperature at the start, from −100 °C.</param>
-    /// <param name="limit">Temperature at the end, above the initial one, at most 1083 °C.</param>
+    /// <param name="limit">Temperature at the end, above the initial one by at least 1e-12 K, at most 1083 °C.</param>
     /// <returns>The current.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static ElectricCurrent CopperCurrent(Area area, Duration duration, Temperature initial, Temperature limit) =>
@@ -44,7 +44,7 @@ public static class IceaShortCircuit
     /// <param name="area">Section of the aluminium. Positive.</param>
     /// <param name="duration">Duration. Positive, at most 5 s.</param>
     /// <param name="initial">Temperature at the start, from −100 °C.</param>
-    /// <param name="limit">Temperature at the end, above the initial one, at most 657 °C.</param>
+    /// <param name="limit">Temperature at the end, above the initial one by at least 1e-12 K, at most 657 °C.</param>
     /// <returns>The current.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static ElectricCurrent AluminiumCurrent(Area area, Duration duration, Temperature initial, Temperature limit) =>
@@ -56,9 +56,9 @@ public static class IceaShortCircuit
         double seconds = Accept.Positive(Accept.Seconds(duration, nameof(duration)), AdiabaticHeating.LongestSeconds, "s", nameof(duration));
         double start = Accept.Within(Accept.Celsius(initial, nameof(initial)), AdiabaticHeating.LeastCelsius, most, "°C", nameof(initial));
         double end = Accept.Celsius(limit, nameof(limit));
-        if (!(end > start && end <= most))
+        if (!(end - start >= Accept.Least && end <= most))
         {
-            Accept.Refuse(nameof(limit), end, "°C", $"above the initial {Accept.Text(start)} °C and at most {Accept.Text(most)} °C");
+            Accept.Refuse(nameof(limit), end, "°C", $"above the initial {Accept.Text(start)} °C {(end > start && end <= most ? $"by at least {Accept.Text(Accept.Least)} °C " : "")}and at most {Accept.Text(most)} °C");
         }
 
         double log10 = Numerics.ExpLog.Log1p((end - start) / (start + offset)) / Math.Log(10);

@@ -17,6 +17,9 @@ internal readonly struct LayeredKernel
     private const double Second = 0.3;
     private const double Third = 0.5;
     private const double Accuracy = 1e-9;
+
+    // What is left of a degree where a double holds hundreds of them: a finer step would chase its rounding.
+    private const double Rounding = 1e-13;
     private const int MostSteps = 1_000_000;
     private const int Polishing = 8;
 
@@ -75,7 +78,7 @@ internal readonly struct LayeredKernel
     /// <summary>Steps until a time or a temperature of the metal, whichever is first, and gives the time.</summary>
     private double Run(ref State at, double until, double limit, double scale)
     {
-        double time = 0, tolerance = Accuracy * scale, step = FirstStep(at, scale);
+        double time = 0, tolerance = Math.Max(Accuracy * scale, Rounding), step = FirstStep(at, scale);
         for (int i = 0; i < MostSteps && time < until; i++)
         {
             step = Math.Min(step, until - time);

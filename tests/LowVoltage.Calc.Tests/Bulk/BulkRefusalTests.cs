@@ -17,7 +17,7 @@ public class BulkRefusalTests
             double[] outside =
             [
                 double.NaN, -double.NaN, double.PositiveInfinity, double.NegativeInfinity, double.MaxValue, double.MinValue, -400,
-                BitConverter.Int64BitsToDouble(0x7FF0_0000_0000_0001), Math.BitDecrement(input.Least), below ? input.Most : Math.BitIncrement(input.Most),
+                BitConverter.Int64BitsToDouble(0x7FF0_0000_0000_0001), Math.BitDecrement(input.Least), below ? Math.BitDecrement(input.Most) : Math.BitIncrement(input.Most),
             ];
             foreach (int count in new[] { 1, 3, 4, 7, 8, 33 })
             {
@@ -103,6 +103,12 @@ public class BulkRefusalTests
         Assert.StartsWith(
             "initialCelsius[0] must be from -100 °C to below 160 °C; it was 160 °C.",
             Assert.Throws<ArgumentOutOfRangeException>("initialCelsius", () => BulkAdiabaticHeating.TimeToReach(ConductorMaterial.Copper, 160, [1], [1], [160], one)).Message, StringComparison.Ordinal);
+
+        // Next to the limit nothing finite is left; in the middle of a vector too.
+        double[] starts = [-1, -1, -1, 0, -1, -1, -1, -1, -1], ones = [.. starts.Select(_ => 1.0)];
+        Assert.StartsWith(
+            "initialCelsius[3] must be from -100 °C to below 1E-13 °C by at least 1E-12 °C; it was 0 °C.",
+            Assert.Throws<ArgumentOutOfRangeException>("initialCelsius", () => BulkAdiabaticHeating.LeastArea(ConductorMaterial.Copper, 1e-13, ones, ones, starts, new double[9])).Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -15,6 +15,8 @@ public class HeatingMessagesTests
     {
         ConductorMaterial copper = ConductorMaterial.Copper;
         Says("limit", "must be above the initial 70 °C and at most 1083 °C, where copper melts; it was 60 °C.", () => AdiabaticHeating.KFactor(copper, C(70), C(60)));
+        Says("limit", "must be above the initial 0 °C by at least 1E-12 °C and at most 1083 °C, where copper melts; it was 1E-13 °C.", () => AdiabaticHeating.AreaFor(copper, A(1), S(1), C(0), C(1e-13)));
+        Assert.True(double.IsFinite(AdiabaticHeating.AreaFor(copper, A(1e7), S(5), C(0), C(1e-12)).SquareMillimeters));
         Says("initial", "must be from -100 °C to 1083 °C; it was -101 °C.", () => AdiabaticHeating.KFactor(copper, C(-101), C(60)));
         Says("duration", "must be greater than zero and at most 5 s; it was 6 s.", () => AdiabaticHeating.AreaFor(copper, A(10), S(6), C(70), C(160)));
         ConductorMeltsException melts = Assert.Throws<ConductorMeltsException>(() => AdiabaticHeating.FinalTemperature(copper, Square, A(1000), S(1), C(20)));
@@ -30,6 +32,7 @@ public class HeatingMessagesTests
     {
         Says("duration", "must be greater than zero and at most 5 s; it was 6 s.", () => IceaShortCircuit.CopperCurrent(Square, S(6), C(75), C(150)));
         Says("initial", "must be from -100 °C to 1083 °C; it was 1100 °C.", () => IceaShortCircuit.CopperCurrent(Square, S(1), C(1100), C(150)));
+        Says("limit", "must be above the initial 0 °C by at least 1E-12 °C and at most 1083 °C; it was 1E-13 °C.", () => IceaShortCircuit.CopperCurrent(Square, S(1), C(0), C(1e-13)));
         Says("limit", "must be above the initial 75 °C and at most 1083 °C; it was 1084 °C.", () => IceaShortCircuit.CopperCurrent(Square, S(1), C(75), C(1084)));
         Says("limit", "must be above the initial 75 °C and at most 657 °C; it was 75 °C.", () => IceaShortCircuit.AluminiumCurrent(Square, S(1), C(75), C(75)));
         Says(

@@ -33,6 +33,21 @@ public class OverloadHeatingTests
         Assert.InRange(after.DegreesCelsius, to - (1e-7 * (to - from)), to + (1e-7 * (to - from)));
     }
 
+    /// <summary>A rise of next to nothing has an answer too, and soon: with layers the current lies between that without any heat of the insulation and that with all of it.</summary>
+    [Theory]
+    [InlineData(1e-6)]
+    [InlineData(1e-9)]
+    [InlineData(1e-12)]
+    public void CurrentToReach_NextToNoRise_LiesBetweenNoneAndAllOfTheInsulation(double rise)
+    {
+        double amperes(double seconds, InsulationHeat heat) => OverloadHeating.CurrentToReach(Wire14, Air(30), C(100), C(100 + rise), S(seconds), heat).Amperes;
+        foreach (double seconds in new[] { 1.0, 3600 })
+        {
+            double none = amperes(seconds, InsulationHeat.None), all = amperes(seconds, InsulationHeat.All);
+            Assert.InRange(amperes(seconds, InsulationHeat.Layers), none * (1 - 1e-11), all * (1 + 1e-11));
+        }
+    }
+
     [Theory]
     [InlineData(150, 0, 30)]
     [InlineData(150, 10, 100)]

@@ -9,9 +9,9 @@ public class FuzzTests(ITestOutputHelper output)
     [Fact]
     public void PublicSurface_AnyArguments_AnswersFinitelyOrRefusesAsDocumented()
     {
-        int cases = Setting("LOWVOLTAGE_FUZZ_CASES", 20_000), seed = Setting("LOWVOLTAGE_FUZZ_SEED", 20_260_101);
+        int cases = Setting("LOWVOLTAGE_FUZZ_CASES", 20_000), seed = Setting("LOWVOLTAGE_FUZZ_SEED", 20_260_101), first = Setting("LOWVOLTAGE_FUZZ_FIRST", 0);
         Fuzzer fuzzer = new(seed);
-        IReadOnlyCollection<string> defects = fuzzer.Run(cases);
+        IReadOnlyCollection<string> defects = fuzzer.Run(cases, first);
         output.WriteLine($"{cases} cases, seed {seed}: {fuzzer.Answered} answered, {fuzzer.Refused} refused, {defects.Count} defects");
         Assert.True(defects.Count == 0, $"seed {seed}\n" + string.Join('\n', defects));
         // Most calls must get past the checks of their arguments, else nothing was tested.
