@@ -13,6 +13,22 @@ public class NetworkSolverWayTests
         Assert.Equal(2, solver.Steps);
     }
 
+    /// <summary>An ideal source in the middle of straight lines changes none of that: 12 V behind 10 mΩ, 5 V more between nodes 2 and 3, wires before and behind it, a chord past it.</summary>
+    [Fact]
+    public void Solve_StraightLinesAboutATie_TakesTheLinearStepAndOneMore()
+    {
+        Element[] elements =
+        [
+            Element.Battery(1, 0, 12, 0.01), Element.Resistance(1, 2, 0.05), Element.Resistance(4, 3, 0.2), Element.Resistance(4, 0, 4), Element.Resistance(2, 0, 6),
+            Element.Resistance(3, 1, 8), Element.Battery(4, 2, 3, 2),
+        ];
+        Tie[] ties = [new(3, 2, 5)];
+        NetworkSolver solver = new(NetworkShape.Create(5, 0, elements, ties), elements, ties);
+        Assert.Equal(NetworkEnd.Solved, solver.Solve());
+        Assert.Equal(2, solver.Steps);
+        Assert.Equal(5, solver.Volts[3] - solver.Volts[2], 1e-12);
+    }
+
     /// <summary>
     /// Newton's method of one unknown, written out here: (U − E)/R + P/U = 0 from the load as a resistance at E. The quadratic formula knows the answer, so the steps are counted
     /// that it takes to come within 1e-14·E of it; the solver may take one more, to see that nothing moves.

@@ -285,6 +285,18 @@ public class ResistiveNetworkTests
         Assert.Equal([0.0, 0.0, 0.0], sums);
     }
 
+    /// <summary>Each element by its own law: what the formula says in the numbers that are shown is what is shown.</summary>
+    [Fact]
+    public void Explain_EveryKindOfElement_FormulaGivesItsCurrent()
+    {
+        WorkedSolution working = ResistiveNetwork.Create(
+            "0", NetworkElement.VoltageSource("B", "a", "0", ElectricPotential.FromVolts(12), ElectricResistance.FromOhms(0.5)), R("r", "a", "m", 0.4), P("load", "m", 20), P("far", "n", 5), I("drawn", "m", 2), R("q", "m", "n", 1)).Solve().Explain();
+        SolutionStep[] currents = [.. working.Steps.Where(s => s.Section == "Currents" && s.Formula is not null)];
+        Assert.Equal(5, currents.Length);
+        Assert.All(currents, s => Assert.Equal(s.Result!.Value, s.Formula!.Evaluate(), 1e-9));
+        Assert.Equal("20 W/(V₃ − V₂)", currents[2].Formula!.ToString().Replace('\u00A0', ' '));
+    }
+
     [Fact]
     public void Explain_Network_ShowsEveryBalance()
     {
