@@ -128,8 +128,8 @@ internal sealed class CaseDuty
         return duty;
     }
 
-    // A source at its limit gives less than the load's law wants: its share of the heat stays.
-    private static double HeatingOf(Load load, double volts, double amperes) =>
+    /// <summary>The r.m.s. current of a load. A source at its limit gives less than the load's law wants: its share of the heat stays.</summary>
+    internal static double HeatingOf(Load load, double volts, double amperes) =>
         load.AmperesAt(volts, LoadState.Running) is > 0 and double wanted ? amperes * (load.HeatingAmperesAt(volts, LoadState.Running) / wanted) : amperes;
 
     /// <summary>What the branches of a fuse's own zone see: the fuse's current.</summary>

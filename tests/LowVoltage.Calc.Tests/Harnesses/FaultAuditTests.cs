@@ -14,17 +14,6 @@ public class FaultAuditTests
 {
     private const int Harnesses = 60;
 
-    // The main fuse in 55 °C air has no times there: it may open at once, and then only the roof panel feeds the short. At its beginning it is whole.
-    [Fact]
-    public void Run_AFuseWithoutTimesOnTheWay_CountsAsWholeAtTheBeginning()
-    {
-        FaultAudit audit = FaultAudit.Run(LowVoltage.Calc.Documents.HarnessDocument.Read(LowVoltage.Calc.Tests.Documents.HarnessPieces.Van).Harness);
-        HarnessFault[] shorts = [.. audit.Faults.Where(f => f.Place == "lamp +" && f.Openings.Any(o => o.Fuse == "lamp fuse"))];
-        Assert.NotEmpty(shorts);
-        Assert.All(shorts, fault => Assert.True(fault.LeastCurrent >= fault.Openings.Single(o => o.Fuse == "lamp fuse").LeastCurrent, fault.ToString()));
-        Assert.All(shorts, fault => Assert.True(fault.LeastCurrent > ElectricCurrent.FromAmperes(100)));
-    }
-
     // A harness of one loop: the time and the temperature of CircuitDesigner's checks.
     [Fact]
     public void Run_OneLoop_SaysTimeAndTemperatureOfTheCircuitsChecks()
