@@ -32,14 +32,14 @@ internal sealed class BackUp
     /// <summary>The breaking capacity of the device in front, A, where that decides.</summary>
     internal double? Amperes { get; }
 
-    /// <summary>The answer of the nearest device in front that breaks the current; else why none does.</summary>
+    /// <summary>A device in front that breaks the current and harms nothing; else what the nearest says that leaves it undetermined, or fails; else why none breaks it.</summary>
     /// <param name="at">The branch with the fuse that breaks less.</param>
     /// <param name="fuse">That fuse.</param>
     /// <param name="capacity">What it breaks, A.</param>
     /// <param name="prospective">Greatest prospective current where it sits, A.</param>
     internal static BackUp Of(BranchState at, FuseRating fuse, double capacity, double prospective)
     {
-        BackUp? unknown = null;
+        BackUp? unknown = null, fails = null;
         double most = 0;
         for (int i = at.StagesBefore - 1; i >= 0; i--)
         {
@@ -50,7 +50,15 @@ internal sealed class BackUp
             }
             else if (breaks * (1 + BranchState.Rounding) >= prospective && !FuseVoltageCheck.IsBelow(at, stage.Device))
             {
-                return Behind(at, stage, fuse, capacity, prospective, breaks);
+                // What one of them does not hold back the one before it may.
+                BackUp found = Behind(at, stage, fuse, capacity, prospective, breaks);
+                if (found.Outcome == CheckOutcome.Pass)
+                {
+                    return found;
+                }
+
+                unknown ??= found.Outcome == CheckOutcome.Undetermined ? found : null;
+                fails ??= found.Outcome == CheckOutcome.Fail ? found : null;
             }
             else
             {
@@ -58,7 +66,7 @@ internal sealed class BackUp
             }
         }
 
-        return unknown ?? new BackUp(CheckOutcome.Fail, $"no device before it breaks that current at {Accept.Short(at.Source.MaximumVolts)} V, the best one {Accept.Short(most)} A");
+        return unknown ?? fails ?? new BackUp(CheckOutcome.Fail, $"no device before it breaks that current at {Accept.Short(at.Source.MaximumVolts)} V, the best one {Accept.Short(most)} A");
     }
 
     private static BackUp Behind(BranchState at, SupplyStage stage, FuseRating fuse, double capacity, double prospective, double breaks)

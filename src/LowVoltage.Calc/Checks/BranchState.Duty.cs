@@ -62,11 +62,11 @@ internal sealed partial class BranchState
         {
             LoopPoint point = LoopKernel.Solve(
                 Source.VoltsAt(level) - SharedVolts, Source.OhmsAt(level) + ohms, cubic, Load, LoadState.Running, Source.HeldAmperes, melting);
-            Take(level, point, ohms + (cubic * point.HeatingAmperes * point.HeatingAmperes));
+            Take(level, point, ohms + (cubic * point.HeatingAmperes * point.HeatingAmperes), ohms);
         }
     }
 
-    private void Take(SupplyLevel level, in LoopPoint point, double pathOhms)
+    private void Take(SupplyLevel level, in LoopPoint point, double pathOhms, double coolOhms)
     {
         bool disconnects = Source.Action == LimitAction.Disconnects && point.Exists && point.Amperes > Source.LimitAmperes;
 
@@ -78,8 +78,13 @@ internal sealed partial class BranchState
             duty.Exists = false;
             duty.Level = level;
             duty.Reason = disconnects ? NoOperatingPoint.SourceDisconnects : collapses ? NoOperatingPoint.SourceLimit : point.Reason;
-            duty.LargestWatts = disconnects || collapses ? Source.LimitAmperes * point.Volts : point.LargestWatts;
+            duty.LargestWatts = collapses ? Source.LimitAmperes * point.Volts : disconnects ? DisconnectedWatts(level, point, pathOhms) : point.LargestWatts;
             duty.WantedWatts = Math.Max(Load.AmperesAt(volts, LoadState.Running) * volts, duty.LargestWatts * (1 + 1e-9));
+            if (!point.Exists && Source.Action == LimitAction.Disconnects)
+            {
+                CapAtDisconnection(volts - SharedVolts, Source.OhmsAt(level) + coolOhms);
+            }
+
             return;
         }
 
@@ -92,6 +97,17 @@ internal sealed partial class BranchState
             duty.LeastLoadLevel = level;
         }
     }
+
+    // A source that disconnects brings no more than its limit, however much would come through the path; and where that is too little at its own voltage no wire helps.
+    private void CapAtDisconnection(double volts, double coolOhms)
+    {
+        duty.LargestWatts = Math.Min(duty.LargestWatts, LoopKernel.LargestWatts(volts, coolOhms, 0, Source.LimitAmperes));
+        duty.Reason = Source.LimitAmperes * volts < duty.WantedWatts ? NoOperatingPoint.SourceDisconnects : duty.Reason;
+    }
+
+    // The path as warm as what the load would draw makes it.
+    private double DisconnectedWatts(SupplyLevel level, in LoopPoint point, double pathOhms) =>
+        Math.Max(0, Source.LimitAmperes * (Source.VoltsAt(level) - SharedVolts - (Source.LimitAmperes * (Source.OhmsAt(level) + pathOhms))));
 
     private static void Greatest(ref double most, ref SupplyLevel at, double value, SupplyLevel level)
     {

@@ -24,7 +24,7 @@ internal sealed class FaultInOneParallelWireCheck()
     internal override bool TryAsk(BranchState at, out CheckResult result)
     {
         result = default;
-        if (at.Fuse is not { } fuse || !Array.Exists(at.Stretches, s => s.Parallel > 1) || at.AtFuseAmperes <= LeastOfOneWire(at))
+        if (at.Fuse is not { } fuse || !Array.Exists(at.Stretches, s => s.Parallel > 1) || at.AtFuseAmperes <= LeastOfOneWire(at, out int _))
         {
             // No wires in parallel, or a supply that cannot push more than one of them carries continuously.
             return false;
@@ -73,12 +73,18 @@ internal sealed class FaultInOneParallelWireCheck()
         sheet.Limit(this, sheet.Board.LookUp("limit of the insulation in a short circuit", "θ_sc", limit, "°C", s.Site.Insulation.Reference, "For at most 5 s."));
     }
 
-    private static double LeastOfOneWire(BranchState at)
+    /// <summary>What one of the wires that lie in parallel carries continuously, A; the least of all stretches, infinite where none do.</summary>
+    internal static double LeastOfOneWire(BranchState at, out int stretch)
     {
         double least = double.PositiveInfinity;
-        foreach (SegmentState s in at.Stretches)
+        stretch = -1;
+        for (int i = 0; i < at.Stretches.Length; i++)
         {
-            least = s.Parallel > 1 ? Math.Min(least, s.RatedAmperes / s.Parallel) : least;
+            ref readonly SegmentState s = ref at.Stretches[i];
+            if (s.Parallel > 1 && s.RatedAmperes / s.Parallel < least)
+            {
+                (least, stretch) = (s.RatedAmperes / s.Parallel, i);
+            }
         }
 
         return least;

@@ -19,6 +19,7 @@ internal sealed class FuseCarriesLoadCheck()
         None,
         Rerated,
         TooHot,
+        Starts,
     }
 
     internal override bool IsQuick => true;
@@ -40,6 +41,7 @@ internal sealed class FuseCarriesLoadCheck()
         double least = at.LeastFuseAmperes / factor;
         result = Judge(fuse.Amperes, least * (1 - BranchState.Rounding), at.Practice.LoadingReference, factor < 1
             ? CheckSubject.Of((byte)Word.Rerated, fuse.Series.Rerating, factor)
+            : at.StartsHeatMore ? new CheckSubject { Note = (byte)Word.Starts, Level = at.Duty.Level }
             : new CheckSubject { Level = at.Duty.OnLevel });
         return true;
     }
@@ -47,6 +49,7 @@ internal sealed class FuseCarriesLoadCheck()
     internal override string Note(in CheckResult result) => (Word)result.NoteKind switch
     {
         Word.Rerated => $"in the air around it the fuse carries {Accept.Short(100 * result.Number)} % of its rating ({result.About})",
+        Word.Starts => "by the r.m.s. current, which the starts in each period make larger than the current in running",
         Word.TooHot => $"the re-rating of the {result.About} does not cover {Accept.Short(result.Number)} °C",
         _ => "",
     };
@@ -59,7 +62,7 @@ internal sealed class FuseCarriesLoadCheck()
     {
         BranchState at = sheet.At;
         FuseRating fuse = at.Fuse!;
-        if (sheet.Largest is { } largest && at.TryRerating(fuse, out double factor))
+        if ((at.StartsHeatMore ? sheet.Heating : sheet.Largest) is { } largest && at.TryRerating(fuse, out double factor))
         {
             Symbol share = sheet.Board.LookUp("share of its rating that a fuse may carry continuously", "k_f", at.Practice.Loading, "", at.Practice.LoadingReference);
             Formula least = largest / share;

@@ -30,7 +30,7 @@ internal sealed class MainFuseCarriesLoadCheck() : SupplyCheck(310, nameof(MainF
         }
 
         result = Judge(
-            stage.Device.Amperes, at.LeastFuseAmperes / factor * (1 - BranchState.Rounding), at.Practice.LoadingReference, new CheckSubject { Stretch = NameOf(at, stage), Level = at.Duty.OnLevel });
+            stage.Device.Amperes, at.LeastFuseAmperes / factor * (1 - BranchState.Rounding), at.Practice.LoadingReference, new CheckSubject { Stretch = NameOf(at, stage), Level = at.StartsHeatMore ? at.Duty.Level : at.Duty.OnLevel });
         return true;
     }
 

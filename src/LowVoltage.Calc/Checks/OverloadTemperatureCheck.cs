@@ -130,6 +130,12 @@ internal sealed class OverloadTemperatureCheck()
         }, fuse.FaultCurve!, fuse.Series.Reference);
         steps.Write(found.Limits, found.Point);
         Symbol? value = (found.Shown == Shown.Settled ? steps.Settled : steps.Reached) ?? sheet.Board.Find("θ_m");
+        if (found.Word != Word.Melts && found.Celsius.Equals(found.Limits.StartCelsius))
+        {
+            // It starts above its limit, and cools.
+            value = sheet.FaultStart(found.Stretch);
+        }
+
         if (value is not null)
         {
             sheet.Value(this, value);

@@ -176,9 +176,13 @@ internal sealed partial class Sheet
     // The most that a matched load could take through the path while it is still as cool as the air: an upper bound that a reader can work out.
     private void Missing(OperatingPoint point, SupplyLevel level)
     {
-        if (Find(CheckKind.PowerDelivery) is { } delivery && level == At.Duty.Level && point.LargestWatts is { } most)
+        if (Find(CheckKind.PowerDelivery) is { Value: { } most } delivery && level == At.Duty.Level)
         {
-            Value(delivery.Kind!, Board.LookUp("most power that can reach the load there", "P_del", most, "W", null, SolutionText.Sentence(point.Explanation)));
+            // The check counts what the point alone does not: a wire that melts at less, a source that disconnects.
+            string why = !double.IsNaN(point.LargestWatts) && Math.Abs(point.LargestWatts - most) > 1e-9 * most && point.Reason != NoOperatingPoint.SourceDisconnects
+                ? At.Source.Action == LimitAction.Disconnects ? "The source disconnects before the load has what it takes." : "With every conductor short of melting."
+                : point.Explanation;
+            Value(delivery.Kind!, Board.LookUp("most power that can reach the load there", "P_del", most, "W", null, SolutionText.Sentence(why)));
         }
         else
         {
@@ -193,7 +197,7 @@ internal sealed partial class Sheet
             Board.Step(
                 "most power that could reach any load through wire as cool as the air", "P_cap", Formula.Square(v) / (4 * resistance), v.Value * v.Value / (4 * (inner.Value + cool.Value)), "W", OhmsLaw.Reference,
                 "A load takes the most when it drops half the voltage. The current warms the wire, so that less comes through than this.");
-            if (LoadSymbols.Only(Load.Powers()) is { } wanted)
+            if (LoadSymbols.Only(Load.Powers()) is { } wanted && Find(CheckKind.PowerDelivery) is { Limit: { } asked } && Math.Abs(wanted.Value - asked) <= 1e-9 * asked)
             {
                 Limit(CheckKind.PowerDelivery, wanted);
             }

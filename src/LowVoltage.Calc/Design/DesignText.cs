@@ -200,7 +200,10 @@ internal static class DesignText
         return Array.AsReadOnly([.. lines]);
     }
 
-    private static string Named(in CheckResult result, string advice) => result.Where.Length > 0 && result.IsOfSeveral ? $"{advice} This concerns the {result.Where}." : advice;
+    private static string Named(in CheckResult result, string advice) => result.Where.Length > 0 && result.IsOfSeveral ? $"{advice} This concerns {Place(result.Where)}." : advice;
+
+    // Of several devices in a row each is told by what lies behind it.
+    private static string Place(string where) => where.StartsWith("behind ", StringComparison.Ordinal) ? $"the supply lead {where}" : $"the {where}";
 
     private static OperatingPoint? AtLimit(SupplyRange range) =>
         Array.Find([range.Minimum, range.Nominal, range.Maximum], point => point.Exists && point.CurrentLimitReached);

@@ -32,6 +32,23 @@ public class FuseCarriesLoadCheckTests
         Assert.Equal(SupplyLevel.Maximum, heater.Of(CheckKind.FuseCarriesLoad).Level);
     }
 
+    [Fact]
+    public void MotorThatStartsInEachPeriod_CountsByItsRmsCurrent()
+    {
+        // 5 A in running, 24 A for 9 of each 11 s: 21.8 A r.m.s. The end of a pulse of 10 s counts as it does for the wire.
+        Load motor = Load.Motor(A(5), A(24), A(24), Duration.FromSeconds(9)).WithThermalCutOut().WithDutyCycle(DutyCycle.FromTimes(Duration.FromSeconds(10), Duration.FromSeconds(11)));
+        double heat = (1 - Math.Exp(-10 / 1.15)) / (1 - Math.Exp(-11 / 1.15)), rms = Math.Sqrt((25 * heat) + ((576 - 25) * 9.0 / 11));
+        CircuitDesign design = CheckCase.Verify(motor, Blade(20));
+        design.Is(CheckKind.FuseCarriesLoad, 20, rms / 0.8, 2e-9);
+        CheckCase.Answers(design, CheckKind.FuseCarriesLoad, CheckOutcome.Fail, "fuse", "by the r.m.s. current, which the starts in each period make larger than the current in running");
+        _ = CheckCase.Steps(design, CheckKind.FuseCarriesLoad, "I_n ≥ I_min");
+        Assert.Equal(CheckOutcome.Pass, CheckCase.Verify(motor, Blade(30)).Of(CheckKind.FuseCarriesLoad).Outcome);
+
+        // Starts that are rare, with short pulses, heat less than the running current would.
+        Load rare = Load.Motor(A(5), A(24), A(24), Duration.FromSeconds(0.5)).WithThermalCutOut().WithDutyCycle(DutyCycle.FromTimes(Duration.FromSeconds(1), Duration.FromSeconds(100)));
+        CheckCase.Verify(rare, Blade(20)).Is(CheckKind.FuseCarriesLoad, 20, 5 / 0.8, 2e-9);
+    }
+
     [Theory]
     [InlineData(7.199, CheckOutcome.Pass)]
     [InlineData(7.201, CheckOutcome.Fail)]

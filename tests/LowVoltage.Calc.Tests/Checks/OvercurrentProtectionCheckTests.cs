@@ -25,6 +25,26 @@ public class OvercurrentProtectionCheckTests
         Assert.Equal("Supply lead 20 mΩ.", CheckCase.Steps(design, CheckKind.OvercurrentProtection, "I_k ≤ I_z").Steps.First(s => s.Symbol?.Spec == "I_k").Reason);
     }
 
+    [Theory]
+    [InlineData(0.999, CheckOutcome.Pass)]
+    [InlineData(1.001, CheckOutcome.Fail)]
+    [InlineData(1.9, CheckOutcome.Fail)]
+    public void WiresInParallel_OneOfThemCarriesAllThatTheSupplyGives(double wires, CheckOutcome expected)
+    {
+        // A fault in one of two wires draws all of it through that one; what both carry together is no measure.
+        CircuitRequirements asked = CheckCase.Asked(Load);
+        CircuitPath path = CircuitPath.Create(Segment.Create(RoadVehicle(2.5), M(3), 2), asked.Return);
+        double both = CircuitDesigner.Verify(asked, path, Blade(10), CheckCase.Table).Of(CheckKind.ContinuousCurrent).Limit!.Value;
+        CircuitDesign design = CircuitDesigner.Verify(asked.WithSource(Source.CurrentLimited(V(12), A(wires * both / 2))), path, null, CheckCase.Table);
+        Assert.Equal(expected, design.Of(CheckKind.OvercurrentProtection).Outcome);
+        if (expected == CheckOutcome.Fail)
+        {
+            design.Is(CheckKind.OvercurrentProtection, wires * both / 2, both / 2, 1e-12);
+            CheckCase.Answers(design, CheckKind.OvercurrentProtection, expected, "wire", "a fault in one of the parallel wires draws all of it through that one");
+            _ = CheckCase.Steps(design, CheckKind.OvercurrentProtection, "I_k ≤ I_z1");
+        }
+    }
+
     [Fact]
     public void BatteryThroughItsLead_ByOhmsLaw()
     {
@@ -69,6 +89,7 @@ public class OvercurrentProtectionCheckTests
     [InlineData(1, CheckOutcome.Undetermined, "the wire is not rated here, and no fuse protects it")]
     [InlineData(2, CheckOutcome.Undetermined, "current reaches this wire from several sides, through fuses of which none protects it alone")]
     [InlineData(3, CheckOutcome.Pass, "the fuses and limited supplies at its ends let no more through")]
+    [InlineData(4, CheckOutcome.Undetermined, "a fault in one of the parallel wires draws all of it through that one")]
     public void Note_OfEachAnswer_IsItsSentence(int which, CheckOutcome outcome, string note)
     {
         Check check = (Check)CheckKind.OvercurrentProtection;
@@ -77,6 +98,8 @@ public class OvercurrentProtectionCheckTests
         Assert.Equal(
             which == 2
                 ? "Read the fault audit of the harness for this wire, or give it a fuse at each end that feeds it."
+                : which == 4
+                ? "Use one thicker wire, a fuse for each of the parallel wires at both ends, or a supply that cannot give more than one of them carries."
                 : "Fit a fuse or breaker at the source that the wire's current allows, or a supply that cannot give more than the wire carries.",
             check.Advice(result, CheckCase.Verify(Load, null).State()));
     }

@@ -13,6 +13,18 @@ namespace LowVoltage.Calc.Tests.Checks;
 /// <summary>The bundle of <see cref="StalledMotorCheckTests"/>: 15.05 A. More circuits, worked out whole, are in <see cref="OverloadDesignTests"/>.</summary>
 public class OverloadTemperatureCheckTests
 {
+    [Fact]
+    public void WireThatStartsAboveItsLimit_TheSheetShowsThatTemperature()
+    {
+        // No short-circuit limit is published for this insulation, so the overload finds the wire as hot as its load makes it; a small fuse lets it cool from there.
+        CircuitRequirements asked = CheckCase.Asked(Load.ConstantCurrent(A(25)), insulation: InsulationMaterial.Rated("own", C(105)));
+        CircuitDesign design = CircuitDesigner.Verify(asked, CircuitPath.Create(Segment.Create(Class5(0.75), M(1)), asked.Return), Blade(5), DesignRules.Bench);
+        CheckResult overload = design.Of(CheckKind.OverloadTemperature), service = design.Of(CheckKind.ConductorTemperature);
+        Assert.Equal((CheckOutcome.Fail, service.Value), (overload.Outcome, overload.Value));
+        SolutionStep compared = Assert.Single(design.Explain().Steps, s => s.Sought == "check: " + CheckKind.OverloadTemperature.Name);
+        Assert.Equal((overload.Value!.Value, overload.Limit!.Value), (compared.Symbol!.Value, compared.Limit!.Value));
+    }
+
     private const double Bundled = 32 * 0.825 * 0.57;
     private static readonly Load Load = Load.ConstantCurrent(A(3));
 

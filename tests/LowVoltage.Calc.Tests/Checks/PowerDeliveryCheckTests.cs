@@ -61,12 +61,38 @@ public class PowerDeliveryCheckTests
     }
 
     [Fact]
+    public void PackThatDisconnects_BringsNoMoreThanItsLimitLetsThrough()
+    {
+        // 16 cells, 40 V at the least: 5 kW are out of reach of the path, but what counts is that the pack disconnects at 22 A, with at most 22 A · 40 V.
+        Source pack = Battery.LithiumIronPhosphate(16, ElectricCharge.FromAmpereHours(70), A(22));
+        CircuitDesign design = CheckCase.Verify(Load.ConstantPower(W(5000)), Blade(10), source: pack);
+        CheckResult delivery = design.Of(CheckKind.PowerDelivery);
+        Assert.True(delivery.Value <= 22 * 40, $"{delivery}");
+        Assert.Equal("the source disconnects above 22 A", delivery.Note);
+        Assert.StartsWith("The source does not give the current", CheckCase.AdviceOf(design, CheckKind.PowerDelivery), StringComparison.Ordinal);
+        _ = CheckCase.Steps(design, CheckKind.PowerDelivery, "P_del ≥ P_L");
+    }
+
+    [Theory]
+    [InlineData(0.02)]
+    [InlineData(0.05)]
+    [InlineData(0.1)]
+    public void WireThatMelts_IsExplained(double ohms)
+    {
+        // A resistance that draws hundreds of amperes through 0.5 mm²: no operating point, and a sheet that says so.
+        CircuitDesign design = CheckCase.Verify(CheckCase.Asked(Load.Resistance(ElectricResistance.FromOhms(ohms)), Source.Ideal(V(24)), feed: 0.2), Blade(10), DesignRules.RoadVehicle, squareMillimeters: 0.5);
+        CheckResult delivery = design.Of(CheckKind.PowerDelivery);
+        Assert.Equal(CheckOutcome.Fail, delivery.Outcome);
+        Assert.Contains(design.Explain().Steps, s => s.Symbol is { } power && power.Value.Equals(delivery.Value!.Value));
+    }
+
+    [Fact]
     public void PackThatDisconnects_SaysAtWhich()
     {
         // Four cells, 100 Ah: 10 V behind 3.2 mΩ at least; off above 25 A.
         Source pack = Battery.LithiumIronPhosphate(4, ElectricCharge.FromAmpereHours(100), A(25));
         CircuitDesign design = CheckCase.Verify(Load.ConstantCurrent(A(26)), Blade(40), source: pack);
-        double volts = 10 - (26 * (0.0032 + CheckCase.Lead + CheckCase.Chassis + CheckCase.WireOhms(26)));
+        double volts = 10 - (25 * (0.0032 + CheckCase.Lead + CheckCase.Chassis + CheckCase.WireOhms(26)));
         design.Is(CheckKind.PowerDelivery, 25 * volts, 26 * 10, 1e-9);
         CheckCase.Answers(design, CheckKind.PowerDelivery, CheckOutcome.Fail, "load", "the source disconnects above 25 A");
         Assert.Null(CheckCase.Verify(Load.ConstantCurrent(A(25)), Blade(40), source: pack).Find(CheckKind.PowerDelivery));

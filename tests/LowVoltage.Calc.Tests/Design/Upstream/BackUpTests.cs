@@ -145,6 +145,22 @@ public class BackUpTests
         Assert.Equal((CheckOutcome.Undetermined, "no d.c. breaking capacity is known for the 63 A near device (as stated) before it"), (check.Outcome, check.Note));
     }
 
+    [Theory]
+    [InlineData(10_000.0, CheckOutcome.Pass, "behind the 100 A far device (as stated), which breaks it and lets 9000 A²s through; the fuse withstands 10000 A²s there")]
+    [InlineData(null, CheckOutcome.Undetermined, "state the Joule integral that the 4 A blade fuse")]
+    [InlineData(8000.0, CheckOutcome.Fail, "behind the 63 A near device (as stated)")]
+    public void NearDeviceLetsTooMuchThrough_TheFarOneMayHoldItBack(double? withstood, CheckOutcome expected, string said)
+    {
+        UpstreamProtection[] row =
+        [
+            UpstreamProtection.Device("far device", A(100), V(80), A(20_000)).WithUpstream(MilliOhm(0.5)).WithLead(Lead(16, 0.1)).WithLetThrough(Joules(9000), withstood is { } joules ? Joules(joules) : null),
+            UpstreamProtection.Device("near device", A(63), V(80), A(20_000)).WithUpstream(MilliOhm(1)).WithLead(Lead(16, 1.5)).WithLetThrough(Joules(9500), Joules(8000)),
+        ];
+        CheckResult check = CircuitDesigner.Design(Fan(5, Pack).WithUpstreamProtection(row), DesignRules.RoadVehicle).Of(CheckKind.BreakingCapacity);
+        Assert.Equal(expected, check.Outcome);
+        Assert.Contains(said, check.Note, StringComparison.Ordinal);
+    }
+
     /// <summary>ETFE has no limit of its own for short circuits: from what the load leaves, which is not known where the wire is not rated.</summary>
     [Fact]
     public void WireNotRatedInInsulationWithoutRoom_IsUndeterminedAndSaysSo()
