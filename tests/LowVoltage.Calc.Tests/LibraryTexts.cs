@@ -1,12 +1,13 @@
 using System.Reflection.Metadata;
 using System.Reflection.Metadata.Ecma335;
 using System.Reflection.PortableExecutable;
+using System.Text.RegularExpressions;
 using LowVoltage.Calc.Design;
 
 namespace LowVoltage.Calc.Tests;
 
 /// <summary>The texts that stand word for word in the library: who changes one reads it where it is written.</summary>
-internal static class LibraryTexts
+internal static partial class LibraryTexts
 {
     private static readonly Lazy<HashSet<string>> Texts = new(Read);
 
@@ -23,6 +24,9 @@ internal static class LibraryTexts
         return bare.Length == 0 ? "" : char.ToLowerInvariant(bare[0]) + bare[1..];
     }
 
+    [GeneratedRegex(@"\{\d+[^{}]*\}")]
+    private static partial Regex Gap();
+
     // All strings of the compiled library.
     private static HashSet<string> Read()
     {
@@ -31,7 +35,11 @@ internal static class LibraryTexts
         HashSet<string> texts = new(StringComparer.Ordinal);
         for (UserStringHandle at = metadata.GetNextHandle(MetadataTokens.UserStringHandle(0)); !at.IsNil; at = metadata.GetNextHandle(at))
         {
-            texts.Add(Plain(metadata.GetUserString(at)));
+            // Where strings with numbers are made by a format, its parts stand in one; elsewhere they stand by themselves.
+            foreach (string part in Gap().Split(metadata.GetUserString(at)))
+            {
+                texts.Add(Plain(part));
+            }
         }
 
         return texts;

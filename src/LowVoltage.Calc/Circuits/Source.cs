@@ -154,7 +154,10 @@ public sealed class Source
 
     /// <summary>Sources side by side, each behind its own resistance. Their voltages need not be equal: then current flows between them with no load.</summary>
     /// <param name="sources">At least one; each with an internal resistance; all with the same kind of limit or all without.</param>
-    /// <returns>The combination at each level: V = Σ(Vk/Rk)/Σ(1/Rk), 1/R = Σ(1/Rk); limits add.</returns>
+    /// <returns>
+    /// The combination: V = Σ(Vk/Rk)/Σ(1/Rk), 1/R = Σ(1/Rk). At the minimum the lowest V of any resistances within their ranges, behind the greatest of all; at the maximum the highest V behind the least of all.
+    /// Limits add; of sources that disconnect the first one ends it, all of them taken as equally warm, old and charged.
+    /// </returns>
     /// <exception cref="ArgumentNullException">The array or one of its elements is null.</exception>
     /// <exception cref="ArgumentException">There is none, one has no resistance, or only some have a current limit.</exception>
     public static Source InParallel(params Source[] sources) => SourceCombination.Parallel(sources);

@@ -9,6 +9,8 @@ internal static class SourceCombination
         Title = "College Physics 2e", Locator = "section 21.2", Kind = ReferenceKind.Handbook, Note = "Sources in series and in parallel.",
     };
 
+    private const string AlikePacks = "Packs in parallel are counted as equally warm, old and charged, each at its least, nominal or greatest resistance at once: of unlike ones the one of less resistance disconnects sooner.";
+
     internal static Source Series(Source[] sources)
     {
         Require(sources);
@@ -66,11 +68,18 @@ internal static class SourceCombination
             limit = Math.Min(FirstTrip(sources, SupplyLevel.Minimum), Math.Min(FirstTrip(sources, SupplyLevel.Nominal), FirstTrip(sources, SupplyLevel.Maximum)));
         }
 
-        (double minimum, double greatest) = At(sources, SupplyLevel.Minimum);
-        (double nominal, double middle) = At(sources, SupplyLevel.Nominal);
-        (double maximum, double least) = At(sources, SupplyLevel.Maximum);
-        return Join(sources, "parallel", new SourceNumbers(minimum, nominal, maximum, least, middle, greatest) { LimitAmperes = limit, Action = action });
+        (double nominal, double middle) = At(sources, n => (n.NominalVolts, n.NominalOhms));
+        double least = At(sources, n => (n.MaximumVolts, n.LeastOhms)).Ohms, greatest = At(sources, n => (n.MinimumVolts, n.GreatestOhms)).Ohms;
+        double minimum = Math.Min(nominal, Enumerable.Range(0, sources.Length + 1).Min(k => At(Weighted([.. sources.OrderBy(s => s.Numbers.MinimumVolts)], k), n => (n.MinimumVolts, n.NominalOhms)).Volts));
+        double maximum = Math.Max(nominal, Enumerable.Range(0, sources.Length + 1).Max(k => At(Weighted([.. sources.OrderByDescending(s => s.Numbers.MaximumVolts)], k), n => (n.MaximumVolts, n.NominalOhms)).Volts));
+        return Join(
+            sources, "parallel", new SourceNumbers(minimum, nominal, maximum, least, middle, greatest) { LimitAmperes = limit, Action = action },
+            action == LimitAction.Disconnects ? [AlikePacks] : []);
     }
+
+    // The open voltage is the lowest where the lowest sources have their least resistance and the others their greatest, as far down as helps; and the highest the other way.
+    private static SourceNumbers[] Weighted(Source[] ordered, int strong) =>
+        [.. ordered.Select((source, k) => source.Numbers with { NominalOhms = k < strong ? source.Numbers.LeastOhms : source.Numbers.GreatestOhms })];
 
     // The total at which the first of them disconnects. They do not share by their limits but by voltage and resistance; what is left may carry on, which is not counted on.
     private static double FirstTrip(Source[] sources, SupplyLevel level)
@@ -89,14 +98,16 @@ internal static class SourceCombination
         return Math.Max(total, Quantities.Accept.Least);
     }
 
-    private static (double Volts, double Ohms) At(Source[] sources, SupplyLevel level)
+    private static (double Volts, double Ohms) At(Source[] sources, Func<SourceNumbers, (double Volts, double Ohms)> line) => At([.. sources.Select(source => source.Numbers)], line);
+
+    private static (double Volts, double Ohms) At(SourceNumbers[] sources, Func<SourceNumbers, (double Volts, double Ohms)> line)
     {
         double siemens = 0, amperes = 0;
-        foreach (Source source in sources)
+        foreach (SourceNumbers source in sources)
         {
-            double ohms = source.Numbers.OhmsAt(level);
+            (double volts, double ohms) = line(source);
             siemens += 1 / ohms;
-            amperes += source.Numbers.VoltsAt(level) / ohms;
+            amperes += volts / ohms;
         }
 
         return (amperes / siemens, 1 / siemens);

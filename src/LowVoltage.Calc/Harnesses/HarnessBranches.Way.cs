@@ -19,6 +19,16 @@ internal sealed partial class HarnessBranches
             (wire.OtherAmperes > 0 ? sharedHeat : ownHeat).Add(duty.Heat[k]);
         }
 
+        foreach (int k in end.Leads)
+        {
+            // Its resistance counts with the source: here it is there to be heated.
+            SegmentState lead = duty.WireOf(k);
+            lead.OtherAmperes = Others(k, behind);
+            lead.Meters = 0;
+            own.Add(lead);
+            ownHeat.Add(duty.Heat[k]);
+        }
+
         return ([.. own, .. shared], own.Count, [.. ownHeat, .. sharedHeat]);
     }
 

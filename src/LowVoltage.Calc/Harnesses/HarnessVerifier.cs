@@ -6,6 +6,9 @@ namespace LowVoltage.Calc.Harnesses;
 /// <summary>Asks every check of every wire, fuse and load of a harness over its load cases, and keeps of each question the answer that says most against it.</summary>
 internal sealed class HarnessVerifier
 {
+    private static readonly CheckKind[] Against = [CheckKind.FuseProtectsWire, CheckKind.OverloadTemperature, CheckKind.ShortCircuitTemperature];
+    private static readonly Load AnyLoad = Load.ConstantCurrent(UnitsNet.ElectricCurrent.FromAmperes(1));
+
     private readonly Harness harness;
     private readonly Dictionary<(string Kind, string Place, string? Wire), int> at = [];
     private readonly List<HarnessCheck> checks = [];
@@ -93,7 +96,7 @@ internal sealed class HarnessVerifier
                 continue;
             }
 
-            foreach (CheckKind kind in new[] { CheckKind.FuseProtectsWire, CheckKind.OverloadTemperature, CheckKind.ShortCircuitTemperature })
+            foreach (CheckKind kind in Against)
             {
                 AskOne(kind, state, fuse, id, name);
             }
@@ -188,7 +191,20 @@ internal sealed class HarnessVerifier
             first = false;
         }
 
+        AskLeads(duty, branches, end, place);
         return !first;
+    }
+
+    // In a fault or an overload behind its first fuse a wire at the source carries the same current for as long: nothing else opens it.
+    private void AskLeads(CaseDuty duty, HarnessBranches branches, ZoneEnd end, string place)
+    {
+        if (end.WithLeads(harness) is { } exposed && branches.OfFuse(exposed, AnyLoad, 1) is { } state)
+        {
+            foreach (CheckKind kind in Against)
+            {
+                AskOne(kind, state, place, null, duty.Group.Steady.Name);
+            }
+        }
     }
 
     // No equivalent of what feeds it could be found: its wires are undetermined, never passed.

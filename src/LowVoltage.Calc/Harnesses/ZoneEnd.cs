@@ -15,6 +15,16 @@ internal sealed record ZoneEnd(int Fuse, int[] Path, int[] Upstream, int[] Back,
     /// <summary>Whether it passes other fuses' zones: then only what starts at its end is asked of this fuse.</summary>
     internal bool IsOfStart { get; init; }
 
+    /// <summary>Wires of no fuse before this one that are held against it too.</summary>
+    internal int[] Leads { get; init; } = [];
+
+    /// <summary>The same with the wires between the source and the fuse where no other fuse protects those; null where there are none.</summary>
+    internal ZoneEnd? WithLeads(Harness harness)
+    {
+        int[] wires = [.. Upstream.Where(k => harness.BranchArray[k] is HarnessWire)];
+        return Fuse < 0 || IsOfStart || wires.Length == 0 || Upstream.Any(k => harness.BranchArray[k] is HarnessFuse) ? null : this with { Leads = wires };
+    }
+
     /// <summary>Every end of every fuse's zone in a load case.</summary>
     internal static List<ZoneEnd> Of(CaseDuty duty)
     {

@@ -14,6 +14,7 @@ internal sealed class OwnSource
     private readonly double trips = double.PositiveInfinity;
     private readonly OwnSource[] parts;
     private readonly bool parallel;
+    private (double Volts, double Ohms)[][]? corners;
 
     public OwnSource(SourceGiven given)
     {
@@ -68,15 +69,27 @@ internal sealed class OwnSource
             return parts.Sum(part => part.Volts(level, amperes));
         }
 
-        double siemens = 0, shorted = 0;
-        foreach (OwnSource part in parts)
-        {
-            (double e, double r) = part.Straight(level);
-            siemens += 1 / r;
-            shorted += e / r;
-        }
+        IEnumerable<double> corners = Corners(level).Select(line => line.Volts - (amperes * line.Ohms));
+        return level == SupplyLevel.Minimum ? corners.Min() : corners.Max();
+    }
 
-        return (shorted - amperes) / siemens;
+    // Side by side each of them may be old or new for itself: a straight line for every choice of their resistances.
+    private (double Volts, double Ohms)[] Corners(SupplyLevel level)
+    {
+        corners ??= [.. Enum.GetValues<SupplyLevel>().Select(at =>
+        {
+            (double Volts, double Ohms)[] own = [.. parts.Select(part => part.Straight(at))];
+            double[] least = [.. parts.Select(part => part.Straight(SupplyLevel.Maximum).Ohms)], greatest = [.. parts.Select(part => part.Straight(SupplyLevel.Minimum).Ohms)];
+            return at == SupplyLevel.Nominal ? [SideBySide(own)]
+                : ((double Volts, double Ohms)[])[.. Enumerable.Range(0, 1 << parts.Length).Select(corner => SideBySide([.. own.Select((line, k) => (line.Volts, (corner >> k & 1) == 1 ? least[k] : greatest[k]))]))];
+        })];
+        return corners[(int)level];
+    }
+
+    private static (double Volts, double Ohms) SideBySide((double Volts, double Ohms)[] lines)
+    {
+        double siemens = lines.Sum(line => 1 / line.Ohms);
+        return (lines.Sum(line => line.Volts / line.Ohms) / siemens, 1 / siemens);
     }
 
     /// <summary>Current into a resistance, A; <see cref="Unbounded"/> where nothing bounds it.</summary>
@@ -100,9 +113,15 @@ internal sealed class OwnSource
     /// <summary>The same, in one step where the source is straight or has one limit.</summary>
     public double Flow(SupplyLevel level, double resistance, double opposing)
     {
-        if (Holds && parts.Length > 0)
+        if (parts.Length > 0 && (Holds || Array.Exists(parts, part => part.parallel)))
         {
             return Into(level, resistance, opposing);
+        }
+
+        if (parallel)
+        {
+            IEnumerable<double> flows = Corners(level).Select(line => Math.Max(0, line.Volts - opposing) / Math.Max(1e-12, line.Ohms + resistance));
+            return level == SupplyLevel.Minimum ? flows.Min() : flows.Max();
         }
 
         (double e, double r) = parts.Length == 0 ? (volts[(int)level], ohms[(int)level]) : Straight(level);
