@@ -27,7 +27,7 @@ internal sealed partial class TreeReferee
             double prospective = Prospective(part);
             Keep("BreakingCapacity", id, prospective >= OwnSource.Unbounded || fuse.Breaks is not { } capacity
                 ? new(Say.MustNotPass, prospective, fuse.Breaks ?? 0, "not known")
-                : Ruling.AtMost(prospective, prospective, capacity, ProspectiveTolerance));
+                : Ruling.AtMost(Prospective(part, given.Parts[part].Ohms), prospective, capacity, ProspectiveTolerance));
             OfDistance(part, id);
         }
 
@@ -51,8 +51,8 @@ internal sealed partial class TreeReferee
         return (airs.Min(fuse.ShareAt), airs.Max(fuse.ShareAt));
     }
 
-    // A short right behind it to the other terminal, wires as cool as the air.
-    private double Prospective(int fuse) => tree.Source.Into(SupplyLevel.Maximum, tree.WayTo(given.Parts[fuse].Before).Sum(part => tree.Ohms(part, 0, false)));
+    // A short right behind it to the other terminal, wires as cool as the air; its own contacts may be counted or not.
+    private double Prospective(int fuse, double own = 0) => tree.Source.Into(SupplyLevel.Maximum, own + tree.WayTo(given.Parts[fuse].Before).Sum(part => tree.Ohms(part, 0, false)));
 
     // 33 CFR 183.455: 7 inches of conductor before the first fuse.
     private void OfDistance(int part, string id)

@@ -7,7 +7,7 @@ namespace LowVoltage.Calc.Tests.Proof.Trees;
 /// <summary>Many random trees, counted by kind of check. The same seed and number give the same counts.</summary>
 internal sealed class TreeRun(int seed)
 {
-    private const int Kept = 4;
+    private const int Kept = 3;
 
     private readonly ConcurrentDictionary<string, int> counts = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, ConcurrentBag<(int Number, bool Design)>> found = new(StringComparer.Ordinal);

@@ -3,7 +3,7 @@ namespace LowVoltage.Calc.Tests.Proof.Trees;
 /// <summary>One end of what a fuse protects: a load, or the next fuse, with the way there from the source and the way back.</summary>
 /// <param name="Fuse">The fuse; −1 where none lies before.</param>
 /// <param name="Feed">Parts from the positive terminal to the end.</param>
-/// <param name="Back">Parts from the negative terminal to the end; to the next fuse what all loads behind it share.</param>
+/// <param name="Back">Parts from the negative terminal to the end; to the next fuse what the loads behind it share with others.</param>
 /// <param name="Load">The load; −1 for the next fuse.</param>
 internal sealed record TreeZone(int Fuse, int[] Feed, int[] Back, int Load)
 {
@@ -24,8 +24,9 @@ internal sealed record TreeZone(int Fuse, int[] Feed, int[] Back, int Load)
             int[] feed = tree.WayTo(tree.Given.Parts[next].Before);
             if (tree.Fuses[next] is not null && tree.Behind[next].Length > 0 && LastFuse(tree, feed) is >= 0 and int fuse)
             {
-                int[][] backs = [.. tree.Behind[next].Select(load => tree.WayTo(tree.Given.Loads[load].Minus))];
-                zones.Add(new(fuse, feed, [.. backs[0].Where(part => Array.TrueForAll(backs, back => back.Contains(part)))], -1));
+                // A fault before it finds the way back where that of other loads has come in.
+                int[] back = tree.WayTo(tree.Given.Loads[tree.Behind[next][0]].Minus), its = tree.Behind[next];
+                zones.Add(new(fuse, feed, [.. back.Where(part => tree.Behind[part].Length > its.Length && its.All(tree.Behind[part].Contains))], -1));
             }
         }
 
