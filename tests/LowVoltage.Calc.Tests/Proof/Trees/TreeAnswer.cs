@@ -23,6 +23,9 @@ internal sealed class TreeAnswer
 
     public Func<string> Text { get; }
 
+    /// <summary>What would have been answered had a check not been asked at a place.</summary>
+    public void Forget(string kind, string place) => outcomes.Remove((kind, place));
+
     /// <summary>Its outcome, or "none" where it was not asked.</summary>
     public string Outcome(string kind, string place) => outcomes.GetValueOrDefault((kind, place), "none");
 

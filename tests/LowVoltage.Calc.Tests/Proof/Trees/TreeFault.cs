@@ -6,7 +6,15 @@ namespace LowVoltage.Calc.Tests.Proof.Trees;
 /// <summary>A piece of the way of a fault current: a part, and how much of it.</summary>
 internal readonly record struct FaultPiece(int Part, double Share);
 
-/// <summary>A fault in a tree stepped in time until a fuse on its way has opened at the latest; every wire on the way heats adiabatically.</summary>
+/// <summary>How a fault in a tree ended.</summary>
+/// <param name="Seconds">Until the first fuse on its way has opened at the latest; infinite where none need open.</param>
+/// <param name="Excess">Kelvins by which the hottest wire behind the fuse in question passed its short-circuit limit; negative when all stayed below.</param>
+/// <param name="Before">The same of the wires before it.</param>
+/// <param name="First">Current at the beginning, A.</param>
+/// <param name="ByLast">Whether it was the last fuse on the way that opened.</param>
+internal readonly record struct TreeFaultEnd(double Seconds, double Excess, double Before, double First, bool ByLast);
+
+/// <summary>A fault in a tree stepped in time until some fuse on its way has opened at the latest; every wire on the way heats adiabatically.</summary>
 internal sealed class TreeFault
 {
     private const double MostSeconds = 30;
@@ -26,36 +34,44 @@ internal sealed class TreeFault
         supply = TreeSupply.Of(tree, level, total, 0);
     }
 
-    /// <summary>How it ends for one fuse, which is asked alone.</summary>
+    /// <summary>How it ends behind a fuse.</summary>
     /// <param name="tree">The tree.</param>
     /// <param name="level">Weakest source: minimum; strongest: maximum.</param>
-    /// <param name="fuse">The fuse that has to open.</param>
+    /// <param name="fuse">The last fuse on the way.</param>
     /// <param name="way">From the source to the fault and back.</param>
     /// <param name="service">Currents in service; those of the loads that are not behind the fuse flow on where <paramref name="othersFlow"/> says so.</param>
     /// <param name="othersFlow">Whether they do; a fault may leave the others no voltage.</param>
-    public static FaultEnd At(OwnTree tree, SupplyLevel level, int fuse, FaultPiece[] way, TreeFlow service, bool othersFlow)
+    public static TreeFaultEnd At(OwnTree tree, SupplyLevel level, int fuse, FaultPiece[] way, TreeFlow service, bool othersFlow)
     {
         int[] behind = tree.Behind[fuse];
         double others(int part) => othersFlow ? tree.Behind[part].Except(behind).Sum(load => service.Amperes[load]) : 0;
         double total = othersFlow ? service.Total - behind.Sum(load => service.Amperes[load]) : 0;
-        return new TreeFault(tree, level, way, [.. way.Select(piece => others(piece.Part))], total, service).Run(tree.Fuses[fuse]!, tree.WayTo(fuse).Length);
+        return new TreeFault(tree, level, way, [.. way.Select(piece => others(piece.Part))], total, service).Run(tree.WayTo(fuse));
     }
 
-    // Wires before the fuse are another one's business.
-    private FaultEnd Run(OwnFuse fuse, int before)
+    private TreeFaultEnd Run(int[] toFuse)
     {
-        double time = 0, joule = 0, first = 0;
+        OwnFuse[] fuses = [.. toFuse.Select(part => tree.Fuses[part]).OfType<OwnFuse>()];
+        double time = 0, joule = 0, first = Current();
         while (true)
         {
-            double i = Current(), longest = fuse.Longest(i), excess = Excess(before);
-            first = time == 0 ? i : first;
-            bool opens = fuse.IsBreaker ? time >= longest : joule >= i * i * longest;
-            if (opens || double.IsInfinity(longest) || excess >= 1e4 || time > MostSeconds)
+            double i = Current(), soonest = double.PositiveInfinity;
+            foreach (OwnFuse fuse in fuses)
             {
-                return new(opens ? time : double.PositiveInfinity, opens ? excess : double.PositiveInfinity, first);
+                double longest = fuse.Longest(i + OthersIn(fuse));
+                soonest = Math.Min(soonest, longest);
+                if (fuse.IsBreaker ? time >= longest : joule >= i * i * longest)
+                {
+                    return new(time, Excess(toFuse.Length, way.Length), Excess(0, toFuse.Length), first, ReferenceEquals(fuse, fuses[^1]));
+                }
             }
 
-            double dt = Math.Min(longest / 200, 4 / Fastest(i));
+            if (double.IsInfinity(soonest) || double.IsPositiveInfinity(Excess(toFuse.Length, way.Length)) || time > MostSeconds)
+            {
+                return new(double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, first, false);
+            }
+
+            double dt = Math.Min(soonest / 80, 8 / Fastest(i));
             for (int k = 0; k < way.Length; k++)
             {
                 if (tree.Wires[way[k].Part] is { } wire)
@@ -69,6 +85,9 @@ internal sealed class TreeFault
             joule += i * i * dt;
         }
     }
+
+    // What flows beside the fault in a fuse before the last one only makes it open sooner.
+    private double OthersIn(OwnFuse fuse) => others[Array.FindIndex(way, piece => ReferenceEquals(tree.Fuses[piece.Part], fuse))];
 
     private double Current()
     {
@@ -100,10 +119,10 @@ internal sealed class TreeFault
         return most;
     }
 
-    private double Excess(int before)
+    private double Excess(int from, int to)
     {
         double most = double.NegativeInfinity;
-        for (int k = before; k < way.Length; k++)
+        for (int k = from; k < to; k++)
         {
             if (tree.Wires[way[k].Part] is { } wire)
             {

@@ -22,7 +22,7 @@ internal sealed partial class TreeMaker
     {
         RulesGiven plain = new(Pick(0, 0, 1, 3));
         plain = plain.Preset != 1 && Chance(0.3) ? plain with { Basis = Pick(BasisType.RoadVehicleTable, BasisType.Building, BasisType.HeatBalance) } : plain;
-        return Chance(0.7) ? plain : plain with
+        return Chance(sensible ? 0.8 : 0.6) ? plain : plain with
         {
             Loading = Pick(0.7, 0.8, 1),
             Share = Pick(1.0, 1, 0.8, 1.2),
@@ -33,6 +33,11 @@ internal sealed partial class TreeMaker
 
     private PlaceGiven AnyPlace()
     {
+        if (sensible)
+        {
+            return new(Math.Round(Even(15, 45), 1), Chance(0.5) ? null : Pick(2, 2, 3, 4));
+        }
+
         double ambient = random.Next(10) switch { 0 => Even(-20, 10), < 9 => Even(15, 45), _ => Even(40, 75) };
         int? loaded = random.Next(10) switch { < 3 => null, < 7 => 2, < 9 => random.Next(3, 8), _ => random.Next(8, 25) };
         return new(Math.Round(ambient, 1), loaded, 1, Chance(0.9) ? 0 : Even(0, 4000), rules.Preset == 1 && Chance(0.1));
@@ -41,6 +46,13 @@ internal sealed partial class TreeMaker
     private SourceGiven AnySource(double amperes)
     {
         double blocks = Pick(1.0, 1, 2, 3), nominal = 12 * blocks;
+        if (sensible && Chance(0.85))
+        {
+            // Small batteries, which a blade fuse can still break.
+            double ohms = Wide(0.0015, 0.01) * nominal;
+            return new(SourceType.Range, Digits(nominal * Even(0.93, 1)), nominal, Digits(nominal * Even(1.05, 1.2)), Digits(ohms), Digits(ohms * Even(1.2, 2)));
+        }
+
         return random.Next(10) switch
         {
             < 5 => new(SourceType.LeadAcid, Wide(200, 1200), blocks, Chance(0.8) ? 1 : 2),
@@ -63,7 +75,7 @@ internal sealed partial class TreeMaker
 
     private LoadGiven OneLoad(double amperes)
     {
-        double peak = Digits(amperes * Wide(1, 8));
+        double peak = Digits(amperes * Wide(1, sensible && Chance(0.5) ? 2.5 : 8));
         LoadGiven load = random.Next(6) switch
         {
             0 => new(LoadType.Resistance, Digits(volts / amperes)),
@@ -74,33 +86,33 @@ internal sealed partial class TreeMaker
         };
         return load with
         {
-            LeastVolts = Chance(0.2) ? Digits(volts * Even(0.6, 0.95)) : null,
+            LeastVolts = Chance(0.2) ? Digits(volts * Even(0.5, sensible ? 0.8 : 0.95)) : null,
             Duty = Chance(0.12) ? Math.Round(Even(0.05, 1), 2) : null,
-            CutsOut = load.Type == LoadType.Motor && Chance(0.7),
-            CapacitorFarads = Chance(load.Type == LoadType.Power ? 0.5 : 0.06) ? Wide(1e-5, 0.03) : null,
+            CutsOut = load.Type == LoadType.Motor && Chance(sensible ? 0.95 : 0.7),
+            CapacitorFarads = Chance(load.Type == LoadType.Power ? 0.5 : 0.06) ? Wide(1e-5, sensible ? 0.005 : 0.03) : null,
         };
     }
 
     private Named<FuseRating> AnyFuse(double wanted)
     {
-        int kind = random.Next(10);
+        int kind = sensible ? Pick(0, 0, 0, 3, 3, 8) : random.Next(10);
         FuseSeries? series = kind switch
         {
             < 3 => volts > 28 ? FuseSeries.RoadVehicleBlade58 : FuseSeries.RoadVehicleBlade,
-            < 5 => FuseSeries.RoadVehicleHighCurrentBlade,
+            < 5 => volts > 28 ? FuseSeries.RoadVehicleHighCurrentBlade58 : FuseSeries.RoadVehicleHighCurrentBlade,
             5 => FuseSeries.RoadVehicleStrip51,
             < 8 => Library.GgDirectCurrent,
             8 => Library.Breakers,
             _ => null,
         };
-        if (series is not null && series.Ratings[^1].Current.Amperes >= wanted)
+        if (series is not null && !(sensible && wanted < 2.5) && series.Ratings[^1].Current.Amperes >= wanted)
         {
             FuseRating rating = series.Ratings.First(r => r.Current.Amperes >= wanted);
             return new($"{series.Name} {rating.Current.Amperes} A", rating);
         }
 
         double amperes = Mains.FirstOrDefault(a => a >= wanted, Mains[^1]), most = random.Next(4) == 0 ? 32 : 80, breaks = random.Next(3) switch { 0 => 1500, 1 => 6000, _ => 20_000 };
-        bool curve = Chance(0.8);
+        bool curve = sensible || Chance(0.8);
         FuseRating device = UpstreamProtection.Device(
             "device", ElectricCurrent.FromAmperes(amperes), ElectricPotential.FromVolts(most), ElectricCurrent.FromAmperes(breaks), curve ? Library.BreakerCurve(amperes) : null).Rating;
         return new($"stated {amperes} A, {most} V, breaks {breaks} A, {(curve ? "breaker curve" : "no curve")}", device);

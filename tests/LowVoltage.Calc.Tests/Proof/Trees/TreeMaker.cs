@@ -15,20 +15,20 @@ internal sealed partial class TreeMaker
     private readonly double volts;
     private readonly double share;
 
-    // How much larger than needed what is fitted tends to be.
-    private readonly double ease;
+    // Whether it is one that somebody might build: what is fitted is larger than needed, and made for its source.
+    private readonly bool sensible;
     private int common = -1;
     private bool chassis;
 
     private TreeMaker(int seed, int number)
     {
         random = new Random(unchecked((seed * 486_187_739) + number + 7_000_003));
+        sensible = Chance(0.7);
         rules = AnyRules();
-        insulation = Pick(Insulations);
-        share = Wide(0.5, 8);
+        insulation = sensible && rules.Basis != BasisType.HeatBalance ? Insulations[0] : Pick(Insulations);
+        share = sensible ? Wide(2, 8) : Wide(0.5, 8);
         source = AnySource(share * 6);
         volts = new OwnSource(source).NominalVolts;
-        ease = Chance(0.5) ? 2 : 1;
     }
 
     public static TreeGiven Make(int seed, int number)
@@ -70,12 +70,12 @@ internal sealed partial class TreeMaker
         {
             case < 2:
                 return at;
-            case 2:
+            case 2 when !sensible || Chance(0.3):
                 return Wire("lead", at, Wide(0.2, 3), bus: true);
             case < 6:
                 return Fuse("main fuse", at, bus: true);
             default:
-                at = Chance(0.3) ? Wire("lead", at, Wide(0.05, 0.5)) : at;
+                at = Chance(0.3) ? Wire("lead", at, Wide(0.03, 0.3)) : at;
                 return Wire("main wire", Fuse("main fuse", at), Wide(0.3, 5), bus: true);
         }
     }
@@ -100,7 +100,7 @@ internal sealed partial class TreeMaker
     private void Circuit(int bus)
     {
         int k = loads.Count, at = bus;
-        at = Chance(0.9) ? Fuse($"fuse {k}", at) : at;
+        at = Chance(sensible ? 0.98 : 0.9) ? Fuse($"fuse {k}", at) : at;
         int both = Chance(0.15) ? 2 : 1;
         at = both == 2 ? Wire($"splice wire {k}", at, Wide(0.3, 4), bus: true) : at;
         for (int n = 0; n < both; n++)
@@ -116,7 +116,7 @@ internal sealed partial class TreeMaker
             minus = common < 0 || Chance(chassis ? 0.5 : 0.85) ? Wire($"return {load}", common, Wide(0.3, 5), isReturn: true) : minus;
             loads.Add(new TreeLoadGiven($"load {load}", AnyLoad(amperes), plus, minus)
             {
-                DropPercent = Chance(0.8) ? Wide(5, 25) : null,
+                DropPercent = Chance(sensible ? 0.95 : 0.8) ? Wide(5, 25) : null,
                 Starts = Chance(0.2) ? Pick(1, 100, 1000, 100_000) : null,
             });
         }
@@ -148,7 +148,7 @@ internal sealed partial class TreeMaker
             double amperes = loads.Where(load => Passes(load, part)).Sum(load => Rough(load.Load));
             if (parts[part].IsFuse)
             {
-                parts[part] = parts[part] with { Fuse = AnyFuse(Math.Max(0.3, amperes) * Wide(0.9, 1.3 + ease)) };
+                parts[part] = parts[part] with { Fuse = AnyFuse(Math.Max(0.3, amperes) * (sensible ? Wide(1.25, 3.5) : Wide(0.9, 3))) };
             }
             else if (parts[part].Wire is { } wire)
             {
@@ -159,7 +159,7 @@ internal sealed partial class TreeMaker
                 }
 
                 double wanted = fuse >= 0 ? parts[fuse].Fuse!.Value.Current.Amperes : parts[part].IsReturn ? amperes * 2.5 : amperes * 1.5;
-                parts[part] = parts[part] with { Wire = wire with { Conductor = Size(wanted * Wide(0.6, 1.2 * ease)) } };
+                parts[part] = parts[part] with { Wire = wire with { Conductor = Size(wanted * (sensible ? Wide(1.3, 4) : Wide(0.6, 1.6))) } };
             }
         }
     }

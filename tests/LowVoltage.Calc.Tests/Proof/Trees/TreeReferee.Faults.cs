@@ -6,7 +6,10 @@ namespace LowVoltage.Calc.Tests.Proof.Trees;
 /// <content>Faults at the far ends and on the way there.</content>
 internal sealed partial class TreeReferee
 {
-    private static readonly double[] Along = [0.1, 0.3, 0.6, 1];
+    /// <summary>Wires before a fuse in a fault behind it: no check of the library has this name; it must doubt one of those that protect them.</summary>
+    public const string OnTheWay = "OnTheWay";
+
+    private static readonly double[] Along = [0.1, 0.4, 1];
 
     private void OfFaults()
     {
@@ -36,13 +39,17 @@ internal sealed partial class TreeReferee
     // Others may flow on or find no voltage: what is said holds either way.
     private void OfEnd(TreeZone zone, string id)
     {
-        FaultEnd alone = At(SupplyLevel.Minimum, zone.FaultAtEnd(), false), beside = At(SupplyLevel.Minimum, zone.FaultAtEnd(), true);
-        Keep("FaultOpensFuse", id, Ruling.AtMost(Math.Min(alone.Seconds, beside.Seconds), Math.Max(alone.Seconds, beside.Seconds), given.Rules.FaultSeconds, 0.03, $"s, {alone.First:G4} A"));
+        TreeFaultEnd alone = At(SupplyLevel.Minimum, zone.FaultAtEnd(), false), beside = At(SupplyLevel.Minimum, zone.FaultAtEnd(), true);
+        double soonest = Math.Min(alone.Seconds, beside.Seconds), latest = alone.ByLast && beside.ByLast ? Math.Max(alone.Seconds, beside.Seconds) : double.PositiveInfinity;
+        Keep("FaultOpensFuse", id, Ruling.AtMost(soonest, latest, given.Rules.FaultSeconds, 0.03, $"s, {alone.First:G4} A"));
+        double before = Math.Min(alone.Before, beside.Before);
+        Keep(OnTheWay, id, new(before > 5 && !double.IsInfinity(before) ? Say.MustFail : Say.CannotSay, before, 0, "K beyond the limit of a wire before the fuse"));
         if (Math.Max(alone.Seconds, beside.Seconds) > given.Rules.FaultSeconds * 0.97)
         {
             return;
         }
 
+        bool hasOthers = tree.Behind[zone.Fuse].Length < tree.Loads.Length;
         foreach (SupplyLevel level in new[] { SupplyLevel.Minimum, SupplyLevel.Maximum })
         {
             for (int k = zone.Feed.Length - zone.Own.Length; k < zone.Feed.Length; k++)
@@ -50,12 +57,14 @@ internal sealed partial class TreeReferee
                 foreach (double share in tree.Wires[zone.Feed[k]] is null ? [] : Along)
                 {
                     FaultPiece[] way = zone.FaultAt(tree, k, share);
-                    double one = At(level, way, false).Excess, other = At(level, way, true).Excess, least = Math.Min(one, other), most = Math.Max(one, other);
+                    TreeFaultEnd one = At(level, way, false), other = hasOthers ? At(level, way, true) : one;
+                    bool sure = one.ByLast && other.ByLast && Math.Max(one.Before, other.Before) < 0;
+                    double least = Math.Min(one.Excess, other.Excess), most = sure ? Math.Max(one.Excess, other.Excess) : double.PositiveInfinity;
                     Keep("ShortCircuitTemperature", id, new(least > 5 ? Say.MustFail : most < -10 ? Say.MustPass : Say.CannotSay, least, 0, $"K beyond the limit, {share:G2} of {given.Parts[zone.Feed[k]].Id}, {level}"));
                 }
             }
         }
 
-        FaultEnd At(SupplyLevel level, FaultPiece[] way, bool othersFlow) => TreeFault.At(tree, level, zone.Fuse, way, cool[(int)level], othersFlow);
+        TreeFaultEnd At(SupplyLevel level, FaultPiece[] way, bool othersFlow) => TreeFault.At(tree, level, zone.Fuse, way, cool[(int)level], othersFlow);
     }
 }

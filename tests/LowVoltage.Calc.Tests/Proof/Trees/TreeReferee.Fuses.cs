@@ -133,11 +133,12 @@ internal sealed partial class TreeReferee
     // Without a fuse nothing ends an overload: the supply must not be able to make one.
     private void Unfused(TreeZone zone)
     {
-        foreach (int part in zone.Own.Where(p => tree.Wires[p] is not null))
+        int[] wires = [.. zone.Own.Where(p => tree.Wires[p] is not null)];
+        foreach (int part in wires)
         {
             OwnStretch wire = tree.Wires[part]!;
             double prospective = tree.Source.Into(SupplyLevel.Maximum, tree.WayTo(given.Parts[part].Before).Sum(p => tree.Ohms(p, 0, false)));
-            Keep("OvercurrentProtection", given.Parts[part].Id, wire.Rating.Known && prospective <= wire.Rating.High * wire.Parallel * 1.01
+            Keep("OvercurrentProtection", given.Parts[wires[0]].Id, wire.Rating.Known && prospective <= wire.Rating.High * wire.Parallel * 1.01
                 ? new(Say.CannotSay, prospective, wire.Rating.High)
                 : new(Say.MustNotPass, prospective, wire.Rating.High, "A, no fuse"));
         }

@@ -7,6 +7,9 @@ namespace LowVoltage.Calc.Tests.Proof.Trees;
 /// <content>Starts at every fuse on their ways, and motors held still.</content>
 internal sealed partial class TreeReferee
 {
+    /// <summary>A stall that opens its fuse only while other loads behind that fuse run.</summary>
+    public const string StalledAlone = "StalledAlone";
+
     // Some three starts a day for ten years.
     private const int UsualStarts = 10_000;
 
@@ -34,19 +37,20 @@ internal sealed partial class TreeReferee
 
     private void OfStart(int[] starting, SupplyLevel level)
     {
-        int starts = starting.Max(load => given.Loads[load].Starts ?? UsualStarts);
         foreach (StartMelts found in TreeStart.Of(tree, level, starting, cool[(int)level]))
         {
             OwnFuse fuse = tree.Fuses[found.Part]!;
+            int starts = starting.Intersect(tree.Behind[found.Part]).Max(load => given.Loads[load].Starts ?? UsualStarts);
             string id = given.Parts[found.Part].Id, who = string.Join(" and ", starting.Select(load => given.Loads[load].Id));
             if (!fuse.HasLeastTimes)
             {
-                Keep("InrushHeld", id, found.Peak > fuse.CarriedAmperes * 1.05 ? new(Say.MustNotPass, found.Peak, fuse.CarriedAmperes, $"A, no least times, {who}") : new(Say.CannotSay, found.Peak, 0));
+                Keep("InrushHeld", id, found.Peak > fuse.CarriedAmperes * 1.05 && !found.Collapses ? new(Say.MustNotPass, found.Peak, fuse.CarriedAmperes, $"A, no least times, {who}") : new(Say.CannotSay, found.Peak, 0));
                 continue;
             }
 
-            double often = found.Peak > fuse.Amperes ? found.Joule / (PulseWithstand.ShareFor(starts) * fuse.LeastJoule(found.Peak)) : 0, running = On(found.Part).Most;
-            Say say = found.Melted > 1.1 || often > 1.3 ? Say.MustFail
+            // Beyond the rating in running is what another check says.
+            double often = found.Peak > fuse.Amperes && cool[(int)level].Parts[found.Part] < fuse.Amperes * 0.97 ? found.Joule / (PulseWithstand.ShareFor(starts) * fuse.LeastJoule(found.Peak)) : 0, running = On(found.Part).Most;
+            Say say = found.Melted > 1.1 || often > 1.3 ? found.Collapses ? Say.CannotSay : Say.MustFail
                 : running < fuse.Amperes * 0.95 && (found.Peak < fuse.Amperes * 0.95 || (found.Melted < 0.1 && often < 0.5)) ? Say.MustPass : Say.CannotSay;
             Keep("InrushHeld", id, new(say, found.Melted, 1, $"of the fuse melted as {who} starts at {found.Peak:G3} A; {often:G3} of what it stands as often"));
         }
@@ -61,15 +65,26 @@ internal sealed partial class TreeReferee
             return;
         }
 
+        OwnFuse own = tree.Fuses[fuse]!;
+        string id = given.Parts[fuse].Id;
+        double beside = LeastStall(stalled, fuse, true), alone = LeastStall(stalled, fuse, false), fusing = own.HasTimes ? own.FusingAmperes * (1 - 1e-3) : double.PositiveInfinity;
+        Keep("StalledMotor", id, beside >= fusing ? new(Say.CannotSay, beside, fusing) : new(Say.MustNotPass, beside, fusing, "A, the fuse need not open"));
+        if (beside >= fusing && alone < fusing)
+        {
+            // The load case has the others run; with them off the fuse would stay shut.
+            Keep(StalledAlone, id, new(Say.CannotSay, alone, fusing));
+        }
+    }
+
+    private double LeastStall(int stalled, int fuse, bool othersRun)
+    {
         double least = double.PositiveInfinity;
         foreach (SupplyLevel level in Levels)
         {
-            TreeFlow flow = TreeFlow.Of(tree, level, false, (load, volts) => load == stalled ? tree.Loads[load].Stalled(volts) : tree.Loads[load].Running(volts));
+            TreeFlow flow = TreeFlow.Of(tree, level, false, (load, volts) => load == stalled ? tree.Loads[load].Stalled(volts) : othersRun ? tree.Loads[load].Running(volts) : 0);
             least = flow.Exists ? Math.Min(least, flow.Parts[fuse]) : least;
         }
 
-        OwnFuse own = tree.Fuses[fuse]!;
-        bool opens = own.HasTimes && least >= own.FusingAmperes * (1 - 1e-3);
-        Keep("StalledMotor", given.Parts[fuse].Id, opens ? new(Say.CannotSay, least, own.FusingAmperes) : new(Say.MustNotPass, least, own.HasTimes ? own.FusingAmperes : 0, "A, the fuse need not open"));
+        return least;
     }
 }

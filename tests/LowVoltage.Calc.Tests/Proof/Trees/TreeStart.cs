@@ -8,14 +8,15 @@ namespace LowVoltage.Calc.Tests.Proof.Trees;
 /// <param name="Melted">Share of its least melting that one start uses up.</param>
 /// <param name="Peak">Highest current, A.</param>
 /// <param name="Joule">Joule integral above the rating, A²s.</param>
-internal readonly record struct StartMelts(int Part, double Melted, double Peak, double Joule);
+/// <param name="Collapses">Whether a constant power that runs beside is left so little voltage that it may drop out or take any current.</param>
+internal readonly record struct StartMelts(int Part, double Melted, double Peak, double Joule, bool Collapses);
 
 /// <summary>Loads of a tree that start at the same moment while all others run, step by step; every fuse on their ways carries its part of it.</summary>
 /// <remarks>In each step each starting load is solved with the others' currents as they are, and the others at the volts that this leaves them, a few times over.</remarks>
 internal sealed class TreeStart
 {
-    private const double Growth = 1.05;
-    private const int Halvings = 34;
+    private const double Growth = 1.08;
+    private const int Halvings = 26;
 
     private readonly OwnTree tree;
     private readonly SupplyLevel level;
@@ -29,6 +30,9 @@ internal sealed class TreeStart
 
     // Of others: their current falls no lower than at this share of their running volts.
     private const double LeastVoltsShare = 0.3;
+    private const double CollapseShare = 0.6;
+
+    private bool collapses;
 
     private TreeStart(OwnTree tree, SupplyLevel level, int[] starting, TreeFlow running)
     {
@@ -52,7 +56,7 @@ internal sealed class TreeStart
 
     private StartMelts[] Run()
     {
-        StartMelts[] fuses = [.. starting.SelectMany(load => tree.Ways[load]).Where(part => tree.Fuses[part] is not null).Distinct().Select(part => new StartMelts(part, 0, 0, 0))];
+        StartMelts[] fuses = [.. starting.SelectMany(load => tree.Ways[load]).Where(part => tree.Fuses[part] is not null).Distinct().Select(part => new StartMelts(part, 0, 0, 0, false))];
         double time = 0, first = starting.Min(Shortest), end = starting.Max(End), step = first;
         double[] edges = [.. starting.Select(load => tree.Loads[load].StartSeconds).Where(s => s > 0 && s < end).Distinct().Order(), end];
         while (time < end && Array.Exists(fuses, fuse => fuse.Melted < 10))
@@ -68,7 +72,7 @@ internal sealed class TreeStart
             step = time == edge ? first : Math.Max(step * Growth, first);
         }
 
-        return fuses;
+        return [.. fuses.Select(fuse => fuse with { Collapses = collapses })];
     }
 
     private StartMelts Add(in StartMelts fuse, double current, double dt)
@@ -95,6 +99,7 @@ internal sealed class TreeStart
                 if (!starting.Contains(load))
                 {
                     double u = Math.Max(VoltsAt(load), LeastVoltsShare * running.Volts[load]);
+                    collapses |= tree.Loads[load].HasPower && u < Math.Max(CollapseShare * running.Volts[load], tree.Loads[load].LeastVolts);
                     Take(load, 0.5 * (amperes[load] + tree.Loads[load].Running(u)));
                 }
             }

@@ -16,7 +16,12 @@ internal sealed record TreeTrial(TreeGiven Given, TreeAnswer Answer, TreeRuling[
         return new(sized, new TreeAnswer(design.Verification), TreeReferee.Rule(sized));
     }
 
-    public string OutcomeOf(TreeRuling ruling) => ruling.Place == TreeReferee.Anywhere ? Answer.Doubts(ruling.Kind) ? "Fail" : "Pass" : Answer.Outcome(ruling.Kind, ruling.Place);
+    private static readonly string[] OfWires = ["FuseProtectsWire", "OverloadTemperature", "ShortCircuitTemperature", "FaultOpensFuse", "OvercurrentProtection"];
+
+    public string OutcomeOf(TreeRuling ruling) => ruling.Kind == TreeReferee.OnTheWay ? Array.Exists(OfWires, Answer.Doubts) ? "Fail" : "Pass"
+        : ruling.Kind == TreeReferee.StalledAlone ? Answer.Outcome("StalledMotor", ruling.Place)
+        : ruling.Place == TreeReferee.Anywhere ? Answer.Doubts(ruling.Kind) ? "Fail" : "Pass"
+        : Answer.Outcome(ruling.Kind, ruling.Place);
 
     /// <summary>Checks that the library passes and the referee refuses.</summary>
     public IEnumerable<TreeRuling> FalsePasses => Rulings.Where(ruling => ruling.Refuses && OutcomeOf(ruling) == "Pass");
