@@ -75,17 +75,20 @@ internal sealed class OwnTree
         return new(wire, laid.Meters, laid.Parallel, laid.Celsius, ratings[k], physics[k], laid.Place ?? new PlaceGiven(), others, Given.Parts[k].IsReturn);
     }
 
-    // Out and back of one load's own circuit lie together; what several share lies by itself, unless its place says more.
+    // Out and back of one load's own circuit lie together, as far as the next fuse; what several share lies by itself, unless its place says more.
     private int Together(int k)
     {
         int own = Given.Parts[k].Wire!.Parallel;
-        foreach (int load in Behind[k].Where(_ => Behind[k].Length == 1))
+        foreach (TreeLoadGiven load in Given.Loads)
         {
-            int[] alone = [.. Ways[load].Where(part => Given.Parts[part].IsWire && Behind[part].Length == 1)];
-            int most(bool isReturn) => alone.Where(part => Given.Parts[part].IsReturn == isReturn).Select(part => Given.Parts[part].Wire!.Parallel).DefaultIfEmpty(0).Max();
-            own = Math.Max(own, most(false) + most(true));
+            int[] feed = Alone(load.Plus), back = Alone(load.Minus);
+            own = feed.Contains(k) || back.Contains(k) ? Math.Max(own, Most(feed) + Most(back)) : own;
         }
 
         return own;
     }
+
+    private int[] Alone(int end) => [.. WayTo(end).Reverse().TakeWhile(part => !Given.Parts[part].IsFuse && Behind[part].Length == 1)];
+
+    private int Most(int[] way) => way.Select(part => Given.Parts[part].Wire?.Parallel ?? 0).DefaultIfEmpty(0).Max();
 }

@@ -68,7 +68,7 @@ internal sealed class TreeFault
 
             if (double.IsInfinity(soonest) || double.IsPositiveInfinity(Excess(toFuse.Length, way.Length)) || time > MostSeconds)
             {
-                return new(double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, first, false);
+                return new(double.PositiveInfinity, double.PositiveInfinity, Excess(0, toFuse.Length), first, false);
             }
 
             double dt = Math.Min(soonest / 80, 8 / Fastest(i));

@@ -41,9 +41,13 @@ internal sealed partial class TreeReferee
     {
         TreeFaultEnd alone = At(SupplyLevel.Minimum, zone.FaultAtEnd(), false), beside = At(SupplyLevel.Minimum, zone.FaultAtEnd(), true);
         double soonest = Math.Min(alone.Seconds, beside.Seconds), latest = alone.ByLast && beside.ByLast ? Math.Max(alone.Seconds, beside.Seconds) : double.PositiveInfinity;
-        Keep("FaultOpensFuse", id, Ruling.AtMost(soonest, latest, given.Rules.FaultSeconds, 0.03, $"s, {alone.First:G4} A"));
+        Ruling end = Ruling.AtMost(soonest, latest, given.Rules.FaultSeconds, 0.03, $"s, {alone.First:G4} A");
         double before = Math.Min(alone.Before, beside.Before);
-        Keep(OnTheWay, id, new(before > 5 && !double.IsInfinity(before) ? Say.MustFail : Say.CannotSay, before, 0, "K beyond the limit of a wire before the fuse"));
+        bool burns = before > 5;
+
+        // Where a wire before it burns meanwhile, that is what must be said, not how late this fuse is.
+        Keep("FaultOpensFuse", id, burns ? end with { Say = Say.CannotSay } : end);
+        Keep(OnTheWay, id, new(burns ? Say.MustFail : Say.CannotSay, before, 0, "K beyond the limit of a wire before the fuse"));
         if (Math.Max(alone.Seconds, beside.Seconds) > given.Rules.FaultSeconds * 0.97)
         {
             return;

@@ -126,7 +126,7 @@ internal sealed partial class TreeReferee
             double begin = wire.StartCelsius(0);
             (double excess, double amperes) = new OwnOverload(wire, begin, wire.Ambient, wire.Altitude, true).Worst(fuse, prospective, allowance);
             bool passes = excess < -5 && new OwnOverload(wire, begin, wire.Ambient, wire.Altitude, false).Worst(fuse, prospective, allowance).Excess < -5;
-            Keep("OverloadTemperature", id, new(excess > 5 ? Say.MustFail : passes ? Say.MustPass : Say.CannotSay, excess, 0, $"K beyond the limit at {amperes:G3} A"));
+            Keep("OverloadTemperature", id, new(excess > 5 ? Say.MustFail : passes ? Say.MustPass : Say.CannotSay, excess, 0, $"K beyond the limit at {amperes:G3} A, {wire.Meters} m of {wire.Wire.Conductor} with {wire.Others:G3} A of others"));
         }
     }
 

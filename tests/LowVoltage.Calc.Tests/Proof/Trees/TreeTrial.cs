@@ -18,9 +18,11 @@ internal sealed record TreeTrial(TreeGiven Given, TreeAnswer Answer, TreeRuling[
 
     private static readonly string[] OfWires = ["FuseProtectsWire", "OverloadTemperature", "ShortCircuitTemperature", "FaultOpensFuse", "OvercurrentProtection"];
 
+    // Where a fault does not open the fuse in time, how hot the wire gets is not asked.
     public string OutcomeOf(TreeRuling ruling) => ruling.Kind == TreeReferee.OnTheWay ? Array.Exists(OfWires, Answer.Doubts) ? "Fail" : "Pass"
         : ruling.Kind == TreeReferee.StalledAlone ? Answer.Outcome("StalledMotor", ruling.Place)
         : ruling.Place == TreeReferee.Anywhere ? Answer.Doubts(ruling.Kind) ? "Fail" : "Pass"
+        : ruling.Kind == "ShortCircuitTemperature" && Answer.Outcome("FaultOpensFuse", ruling.Place) is var end and not ("Pass" or "none") ? end
         : Answer.Outcome(ruling.Kind, ruling.Place);
 
     /// <summary>Checks that the library passes and the referee refuses.</summary>
