@@ -121,12 +121,14 @@ internal sealed partial class TreeReferee
             return;
         }
 
-        foreach (OwnStretch wire in wires)
+        foreach (OwnStretch laid in wires)
         {
+            // What others' current adds to the heat of a shared wire is left out: what must fail without it must fail.
+            OwnStretch wire = laid.Others > 0 ? tree.Wires[Array.FindIndex(tree.Wires, w => ReferenceEquals(w?.Wire, laid.Wire))]! : laid;
             double begin = wire.StartCelsius(0);
             (double excess, double amperes) = new OwnOverload(wire, begin, wire.Ambient, wire.Altitude, true).Worst(fuse, prospective, allowance);
-            bool passes = excess < -5 && new OwnOverload(wire, begin, wire.Ambient, wire.Altitude, false).Worst(fuse, prospective, allowance).Excess < -5;
-            Keep("OverloadTemperature", id, new(excess > 5 ? Say.MustFail : passes ? Say.MustPass : Say.CannotSay, excess, 0, $"K beyond the limit at {amperes:G3} A, {wire.Meters} m of {wire.Wire.Conductor} with {wire.Others:G3} A of others"));
+            bool passes = excess < -5 && laid.Others == 0 && new OwnOverload(wire, begin, wire.Ambient, wire.Altitude, false).Worst(fuse, prospective, allowance).Excess < -5;
+            Keep("OverloadTemperature", id, new(excess > 5 ? Say.MustFail : passes ? Say.MustPass : Say.CannotSay, excess, 0, $"K beyond the limit at {amperes:G3} A, {wire.Meters} m of {wire.Wire.Conductor}"));
         }
     }
 
