@@ -60,7 +60,8 @@ internal sealed partial class TreeReferee
         }
 
         // A tenth less is still too much: no nearness to the limit and no slow settling explains that.
-        bool clear = Levels.Any(level => !TreeFlow.Of(tree, level, false, (load, volts) => 0.9 * tree.Loads[load].Running(volts)).Exists);
+        // Without a constant power or a held current there is always a point, if one of no use.
+        bool clear = (tree.Source.Holds || Array.Exists(tree.Loads, load => load.HasPower)) && Levels.Any(level => !TreeFlow.Of(tree, level, false, (load, volts) => 0.9 * tree.Loads[load].Running(volts)).Exists);
         Keep("PowerDelivery", Anywhere, new(clear ? Say.MustNotPass : Say.CannotSay, 0, 0, "no operating point"));
         return false;
     }
