@@ -27,6 +27,14 @@ internal sealed class OwnLoad
     /// <summary>Whether it has a motor that nothing of its own switches off when it is held still.</summary>
     public bool Stalls => leaves.Exists(leaf => leaf.Given is { Type: LoadType.Motor, CutsOut: false });
 
+    /// <summary>Whether it draws more after switching on than in running.</summary>
+    public bool Surges => Farads > 0 || HasLamp || Starts;
+
+    /// <summary>Whether it has a part that draws more the lower the voltage.</summary>
+    public bool HasPower => leaves.Exists(leaf => leaf.Given.Type == LoadType.Power);
+
+    public bool HasDuty => leaves.Exists(leaf => leaf.MostDuty < 1);
+
     public bool HasLamp => leaves.Exists(leaf => leaf.Given.Type == LoadType.Lamp);
 
     /// <summary>Longest start of a motor, s.</summary>
@@ -36,10 +44,16 @@ internal sealed class OwnLoad
     public double Running(double volts) => leaves.Sum(leaf => Running(leaf.Given, volts));
 
     /// <summary>r.m.s. current with the pulses on top of each other; where a duty cycle lies within another with what flows at least, their product.</summary>
-    public double Heating(double volts)
+    public double Heating(double volts) => Nested(Pulses(volts).Select(pulse => (pulse.Duty, pulse.Amperes)));
+
+    /// <summary>Each part's current with the share of the time that it is on, and the smaller share of a duty cycle within another.</summary>
+    public IEnumerable<(double Duty, double MostDuty, double Amperes)> Pulses(double volts) => leaves.Select(leaf => (leaf.Duty, leaf.MostDuty, Running(leaf.Given, volts)));
+
+    /// <summary>r.m.s. of pulses on top of each other.</summary>
+    public static double Nested(IEnumerable<(double Duty, double Amperes)> pulses)
     {
         double square = 0, below = 0, sum = 0;
-        foreach ((double duty, double amperes) in leaves.Select(leaf => (leaf.Duty, Running(leaf.Given, volts))).OrderByDescending(part => part.Duty))
+        foreach ((double duty, double amperes) in pulses.OrderByDescending(part => part.Duty))
         {
             // The longest pulse begins with it: what is on for a share d or longer flows together for d.
             square += duty * (((sum + amperes) * (sum + amperes)) - (sum * sum));

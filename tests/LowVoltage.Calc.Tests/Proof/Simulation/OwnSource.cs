@@ -54,6 +54,9 @@ internal sealed class OwnSource
 
     public double MostVolts => Volts(SupplyLevel.Maximum, 0);
 
+    /// <summary>The current that it holds where it is one supply, A; infinite where it holds none.</summary>
+    public double HeldAmperes => held;
+
     /// <summary>Whether it or a part of it holds its current at a limit.</summary>
     public bool Holds => !double.IsInfinity(held) || Array.Exists(parts, part => part.Holds);
 
