@@ -44,6 +44,11 @@ internal static class DesignText
 
         lines.AddRange(Places(at));
         lines.AddRange(Way(design, at));
+        if (at.SharedVolts > 0 && asked.Load.LawAt(LoadState.Running) is { Siemens: > 0 } or { Exact: false })
+        {
+            lines.Add($"The others' {Accept.Text(asked.Return.OtherAmperes)} A in the shared return are counted as flowing: while they do not, the load has up to {Accept.Short(at.SharedVolts)} V more, and a resistance or a lamp draws more in proportion.");
+        }
+
         lines.AddRange(SupplyAssumptions(at));
         lines.Add($"Conductors rated by {design.Rules.Ampacity.Name}; for the drop, the rise of their temperature goes with the square of the current.");
         if (design.Existing is null)

@@ -69,9 +69,10 @@ internal sealed partial class HarnessBranches
     }
 
     // The source with what lies between it and the fuse in a row; others draw through that too.
-    private SourceNumbers Before(in SourceNumbers source, ZoneEnd end, double[] behind)
+    private SourceNumbers Before(in SourceNumbers source, bool isSingle, ZoneEnd end, double[] behind)
     {
-        double hot = 0, cool = 0, taken = 0;
+        // The equivalent of several sources has the loads' draw in its voltage already.
+        double hot = 0, cool = 0, taken = isSingle && !end.IsOfStart ? source.GreatestOhms * OthersOfSource(end) : 0;
         foreach (int k in end.Upstream)
         {
             hot += feeding.HotOhms(k);
@@ -86,6 +87,18 @@ internal sealed partial class HarnessBranches
             NominalOhms = source.NominalOhms + (0.5 * (hot + cool)),
             GreatestOhms = source.GreatestOhms + hot,
         };
+    }
+
+    // What loads that are not behind the fuse draw from the same source, r.m.s.
+    private double OthersOfSource(ZoneEnd end)
+    {
+        double others = 0;
+        for (int k = 0; k < loadHeat.Length; k++)
+        {
+            others += loadHeat[k] > 0 && !end.Behind.Contains(k) && duty.Graph.WayFrom(Harness.NodeIndex(Harness.LoadArray[k].Positive)).EndNode == end.Feed.EndNode ? loadHeat[k] : 0;
+        }
+
+        return others;
     }
 
     // Metres of conductor that no fuse protects on a way up to a source; null where they are not known.

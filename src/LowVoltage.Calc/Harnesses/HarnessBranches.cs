@@ -191,7 +191,7 @@ internal sealed partial class HarnessBranches
         HarnessFuse? fuse = end.Fuse >= 0 ? (HarnessFuse)Harness.BranchArray[end.Fuse] : null;
         WireDuty of = Carried(end);
         BranchState at = New(
-            Before(source, end, behind), load, site, stretches, own, new SolvedDuty { Duty = of, Heating = heating },
+            Before(source, single >= 0, end, behind), load, site, stretches, own, new SolvedDuty { Duty = of, Heating = heating },
             fixedOhms: fixedOhms + sharedOhms, ownFixedOhms: fixedOhms, sharedVolts: sharedVolts + fixedVolts, fixedSharedVolts: fixedVolts,
             fuseDistance: Unprotected(end.Upstream, end.Feed.End), fuseAmbient: fuse?.AmbientCelsius ?? site.AmbientCelsius, starts: starts,
             fedFromSeveralSides: single < 0 && fuse is null && !ReachesSource(end.Feed.EndNode));

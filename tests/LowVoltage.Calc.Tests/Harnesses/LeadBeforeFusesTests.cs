@@ -12,16 +12,16 @@ public class LeadBeforeFusesTests
 {
     private static readonly Place Air = new() { Ambient = C(30) };
 
-    // Behind the lead a feeder of 4 mm² with 20 A, and a branch with 10 A beside it.
+    // Behind the lead a feeder of 4 mm² with 20 A, and a branch with 3 A beside it.
     private static HarnessBuilder Feeders(HarnessBuilder builder) => builder
         .Source("battery", "plus", "ground", Source.BehindResistance(V(12), V(12), V(12), MilliOhm(20), MilliOhm(40)))
-        .Fuse("feeder fuse", "bus", "fed", Blade(20)).Wire("feeder", "fed", "far", RoadVehicle(4), M(3), Air, InsulationMaterial.PolyvinylChloride).Load("pump", "far", "ground", Load.ConstantCurrent(A(6)))
-        .Fuse("lamp fuse", "bus", "lamp fused", Blade(10)).Wire("lamp wire", "lamp fused", "lamp", RoadVehicle(1.5), M(3), Air, InsulationMaterial.PolyvinylChloride).Load("lamp", "lamp", "ground", Load.ConstantCurrent(A(2)));
+        .Fuse("feeder fuse", "bus", "fed", Blade(20)).Wire("feeder", "fed", "far", RoadVehicle(4), M(3), Air, InsulationMaterial.PolyvinylChloride).Load("pump", "far", "ground", Load.ConstantCurrent(A(3)))
+        .Fuse("lamp fuse", "bus", "lamp fused", Blade(3)).Wire("lamp wire", "lamp fused", "lamp", RoadVehicle(1.5), M(3), Air, InsulationMaterial.PolyvinylChloride).Load("lamp", "lamp", "ground", Load.ConstantCurrent(A(1)));
 
     private static HarnessBuilder Empty => new HarnessBuilder("leads", DesignRules.Bench).Terminals("plus", "fed", "far", "lamp fused", "lamp").Busbars("bus").Grounds("ground");
 
     private static HarnessVerification With(double squareMillimeters) =>
-        HarnessDesigner.Verify(Feeders(Empty.Wire("lead", "plus", "bus", RoadVehicle(squareMillimeters), M(2), Air, InsulationMaterial.PolyvinylChloride)).Build());
+        HarnessDesigner.Verify(Feeders(Empty.Wire("lead", "plus", "bus", RoadVehicle(squareMillimeters), M(0.4), Air, InsulationMaterial.PolyvinylChloride)).Build());
 
     /// <summary>In a far fault behind the feeder's fuse the lead of 0.75 mm² takes what 4 mm² are protected for; it passed.</summary>
     [Fact]
