@@ -12,7 +12,7 @@ internal sealed partial class BranchState
     // Of the wires that stand in the stretches, whatever the fuse.
     private WireLimits[]? limits;
 
-    /// <summary>A stretch cooled so that its continuous current brings it to the temperature that the current is rated for, in the air that it is rated for; never better than free in air.</summary>
+    /// <summary>A stretch cooled so that its continuous current brings it to the temperature that the current is rated for, in the air that it is rated for; at that temperature never better than free in air.</summary>
     /// <remarks>
     /// Of two bases the one that cools it least counts: the lower current is not always the worse cooling, for it may belong to warmer air. The cooling that the rating stands for is then counted in the air where the wire runs. In a shared return the others' current is taken from what the wire
     /// carries: at any current beyond the rest, that leaves the wire hotter than it is.

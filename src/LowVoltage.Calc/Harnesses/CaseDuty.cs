@@ -14,6 +14,7 @@ internal sealed class CaseDuty
     private readonly Dictionary<int, (double Share, SupplyLevel Level)> starved = [];
 
     private readonly SegmentState[] wires;
+    private StartStates? starts;
     private int[]? nearest;
     private int[]? nearestMinus;
 
@@ -60,6 +61,9 @@ internal sealed class CaseDuty
     internal HarnessState[] States { get; }
 
     internal bool Exists => Array.TrueForAll(States, s => s.Exists);
+
+    /// <summary>The states while loads start.</summary>
+    internal StartStates Starts => starts ??= new StartStates(this);
 
     /// <summary>Largest r.m.s. current of every branch and at which level.</summary>
     internal double[] Heat { get; }

@@ -47,14 +47,13 @@ internal sealed class HarnessVerifier
             }
         }
 
-        StartStates starts = new(duty);
         foreach (ZoneEnd end in ends.Own)
         {
             protectedWires.UnionWith([.. end.Path, .. end.Back, .. end.Upstream]);
             if (end.Load >= 0)
             {
                 fed[end.Load] = true;
-                AskLoad(duty, branches, end, starts);
+                AskLoad(duty, branches, end);
             }
         }
 
@@ -103,16 +102,16 @@ internal sealed class HarnessVerifier
         }
     }
 
-    private void AskLoad(CaseDuty duty, HarnessBranches branches, ZoneEnd end, StartStates starts)
+    private void AskLoad(CaseDuty duty, HarnessBranches branches, ZoneEnd end)
     {
         string id = harness.LoadArray[end.Load].Id;
         WireDuty of = branches.LoadDuties[end.Load];
         if (of.Exists || of.LargestWatts < of.WantedWatts)
         {
-            AskAll(branches.OfLoad(end, of, starts.PointsOf(end.Load)), CheckScope.Load, id, null, duty.Group.Steady.Name);
+            AskAll(branches.OfLoad(end, of, duty.Starts.PointsOf(end.Load)), CheckScope.Load, id, null, duty.Group.Steady.Name);
         }
 
-        foreach ((string name, WireDuty while_) in starts.OthersOf(end.Load, of))
+        foreach ((string name, WireDuty while_) in duty.Starts.OthersOf(end.Load, of))
         {
             AskOne(CheckKind.LoadVoltage, branches.OfLoad(end, while_, []), id, null, name);
         }

@@ -25,7 +25,7 @@ internal sealed record StartLoads(Load Load, int Starts, string Name, ZoneEnd En
 
         string own = harness.LoadArray[end.Load].Id;
         bool alone = duty.Group.Starts.Any(set => set.Length == 1 && set[0] == own) && duty.IsFed(harness.LoadArray[end.Load]);
-        yield return new(With(harness, branches, end, [end.Load]), harness.LoadArray[end.Load].CountedStarts, alone ? $"{own} starts" : duty.Group.Steady.Name, end, 0);
+        yield return new(With(duty, branches, end, [end.Load]), harness.LoadArray[end.Load].CountedStarts, alone ? $"{own} starts" : duty.Group.Steady.Name, end, 0);
         foreach (string[] set in duty.Group.Starts.Where(set => set.Length > 1 && set.Contains(own)))
         {
             int[] starting = [.. end.Behind.Where(k => set.Contains(harness.LoadArray[k].Id) && duty.IsFed(harness.LoadArray[k]))];
@@ -33,7 +33,7 @@ internal sealed record StartLoads(Load Load, int Starts, string Name, ZoneEnd En
             {
                 (ZoneEnd shared, double apart) = Shared(duty, branches, end, starting);
                 yield return new(
-                    With(harness, branches, end, starting), starting.Max(k => harness.LoadArray[k].CountedStarts), $"{string.Join(" and ", starting.Select(k => harness.LoadArray[k].Id))} starts", shared, apart);
+                    With(duty, branches, end, starting), starting.Max(k => harness.LoadArray[k].CountedStarts), $"{string.Join(" and ", starting.Select(k => harness.LoadArray[k].Id))} starts", shared, apart);
             }
         }
     }
@@ -53,13 +53,14 @@ internal sealed record StartLoads(Load Load, int Starts, string Name, ZoneEnd En
         return (end with { Path = [.. end.Path.Where(isShared)], Back = [.. end.Back.Where(isShared)], IsOfStart = true }, 1 / siemens);
     }
 
-    private static Load With(Harness harness, HarnessBranches branches, ZoneEnd end, int[] starting)
+    private static Load With(CaseDuty duty, HarnessBranches branches, ZoneEnd end, int[] starting)
     {
+        Harness harness = duty.Harness;
         double others = 0;
         foreach (int k in end.Behind.Except(starting))
         {
             WireDuty of = branches.LoadDuties[k];
-            others += of.Exists ? of.OnAmperes : 0;
+            others += of.Exists ? Math.Max(of.OnAmperes, duty.Starts.AmperesOf(k, starting)) : 0;
         }
 
         List<Load> all = [.. starting.Select(k => harness.LoadArray[k].Load)];

@@ -47,6 +47,21 @@ internal sealed class StartStates
         return worst;
     }
 
+    /// <summary>The most that a load draws while others start, A: one of constant power more than in running, at the voltage that they leave.</summary>
+    internal double AmperesOf(int load, int[] starting)
+    {
+        double most = 0;
+        foreach ((string[] set, _, HarnessState[] states) in all.Where(s => s.Set.Length == starting.Length && Array.TrueForAll(starting, k => s.Set.Contains(duty.Harness.LoadArray[k].Id))))
+        {
+            foreach (HarnessState state in states.Where(s => s.Exists && s.ConditionOf(load) == LoadCondition.Running))
+            {
+                most = Math.Max(most, Math.Abs(state.LoadAmperes[load]));
+            }
+        }
+
+        return most;
+    }
+
     /// <summary>What a load that has a least voltage sees while others start.</summary>
     internal IEnumerable<(string Name, WireDuty Duty)> OthersOf(int load, WireDuty steady)
     {

@@ -12,7 +12,7 @@ namespace LowVoltage.Calc.Protection;
 /// <para><b>Start.</b> An overload follows normal service: unless stated the wire starts at its continuous limit, the hottest that it may be. A start below what the
 /// surroundings make of the wire counts as the latter.</para>
 /// <para><b>Cooling.</b> One wire free in still air, unless <see cref="ContinuousCurrent"/> says what it carries where it runs (in a bundle, a duct, by
-/// a table): then the cooling is set so that this current just brings it to its continuous limit. It is never set better than free in air.
+/// a table): then the cooling is set so that this current just brings it to its continuous limit. It is never set better than free in air at that temperature. The coefficient is kept below it, where free air cools less: a wire far below its limit is told somewhat too cool there.
 /// The heat capacity of the insulation is left out. All three make the wire faster than it is.</para>
 /// <para>Immutable and thread-safe.</para>
 /// </remarks>

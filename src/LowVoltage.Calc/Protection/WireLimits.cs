@@ -57,7 +57,7 @@ internal readonly struct WireLimits(
         return overload.TryAdvance(time, Heat.SurfaceFor(Heat.MostCelsius), out double surface) ? Heat.ConductorAt(surface) : null;
     }
 
-    /// <summary>The balance with a coefficient at which a current just brings the wire to a temperature; never one that cools better than free in air.</summary>
+    /// <summary>The balance with a coefficient at which a current just brings the wire to a temperature; never one that cools better than free in air there.</summary>
     internal static HeatBalanceKernel Cooled(in HeatBalanceKernel free, double amperes, double celsius) => Cooled(free, free, amperes, celsius);
 
     /// <summary>The same where the current is rated for other air than the wire runs in: the cooling that the rating stands for, in the air where the wire is.</summary>
