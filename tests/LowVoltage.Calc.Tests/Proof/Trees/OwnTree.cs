@@ -88,7 +88,7 @@ internal sealed class OwnTree
         return own;
     }
 
-    private int[] Alone(int end) => [.. WayTo(end).Reverse().TakeWhile(part => !Given.Parts[part].IsFuse && Behind[part].Length == 1)];
+    private int[] Alone(int end) => [.. Enumerable.Reverse(WayTo(end)).TakeWhile(part => !Given.Parts[part].IsFuse && Behind[part].Length == 1)];
 
     private int Most(int[] way) => way.Select(part => Given.Parts[part].Wire?.Parallel ?? 0).DefaultIfEmpty(0).Max();
 }
