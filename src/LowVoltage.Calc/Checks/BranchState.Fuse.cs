@@ -10,14 +10,14 @@ internal sealed partial class BranchState
     private StartWaveform? start;
     private StartWaveform? startAtLeast;
 
-    /// <summary>The largest current that a fuse carries lastingly, A: that of the load while it is on, or the r.m.s. current where the starts of a motor in each period make that larger.</summary>
-    internal double LastingAmperes => StartsHeatMore ? Duty.HeatingAmperes : Duty.OnAmperes;
+    /// <summary>The largest current that a fuse carries continuously, A: that of the load while it is on, or the r.m.s. current where the starts of a motor in each period make that larger.</summary>
+    internal double CarriedAmperes => StartsHeatMore ? Duty.HeatingAmperes : Duty.OnAmperes;
 
     /// <summary>Whether the starts of a motor in each stated period heat more than its running current does.</summary>
     internal bool StartsHeatMore => Duty.HeatingAmperes > Duty.OnAmperes * (1 + Rounding);
 
     /// <summary>Smallest rating that carries the load in continuous service where the fuse carries its rating in full, A.</summary>
-    internal double LeastFuseAmperes => LastingAmperes / Practice.Loading;
+    internal double LeastFuseAmperes => CarriedAmperes / Practice.Loading;
 
     /// <summary>Largest rating that the wire allows, A.</summary>
     internal double MostFuseAmperes => WeakestAmperes * Practice.ShareOfAmpacity;

@@ -68,18 +68,19 @@ internal static class SourceCombination
             limit = Math.Min(FirstTrip(sources, SupplyLevel.Minimum), Math.Min(FirstTrip(sources, SupplyLevel.Nominal), FirstTrip(sources, SupplyLevel.Maximum)));
         }
 
-        (double nominal, double middle) = At(sources, n => (n.NominalVolts, n.NominalOhms));
-        double least = At(sources, n => (n.MaximumVolts, n.LeastOhms)).Ohms, greatest = At(sources, n => (n.MinimumVolts, n.GreatestOhms)).Ohms;
-        double minimum = Math.Min(nominal, Enumerable.Range(0, sources.Length + 1).Min(k => At(Weighted([.. sources.OrderBy(s => s.Numbers.MinimumVolts)], k), n => (n.MinimumVolts, n.NominalOhms)).Volts));
-        double maximum = Math.Max(nominal, Enumerable.Range(0, sources.Length + 1).Max(k => At(Weighted([.. sources.OrderByDescending(s => s.Numbers.MaximumVolts)], k), n => (n.MaximumVolts, n.NominalOhms)).Volts));
+        SourceNumbers[] all = [.. sources.Select(source => source.Numbers)];
+        (double nominal, double middle) = At(all.Select(n => (n.NominalVolts, n.NominalOhms)));
+        double least = At(all.Select(n => (n.MaximumVolts, n.LeastOhms))).Ohms, greatest = At(all.Select(n => (n.MinimumVolts, n.GreatestOhms))).Ohms;
+        double minimum = Math.Min(nominal, OpenVolts(all.OrderBy(n => n.MinimumVolts), n => n.MinimumVolts).Min());
+        double maximum = Math.Max(nominal, OpenVolts(all.OrderByDescending(n => n.MaximumVolts), n => n.MaximumVolts).Max());
         return Join(
             sources, "parallel", new SourceNumbers(minimum, nominal, maximum, least, middle, greatest) { LimitAmperes = limit, Action = action },
             action == LimitAction.Disconnects ? [AlikePacks] : []);
     }
 
-    // The open voltage is the lowest where the lowest sources have their least resistance and the others their greatest, as far down as helps; and the highest the other way.
-    private static SourceNumbers[] Weighted(Source[] ordered, int strong) =>
-        [.. ordered.Select((source, k) => source.Numbers with { NominalOhms = k < strong ? source.Numbers.LeastOhms : source.Numbers.GreatestOhms })];
+    // The open voltage is the lowest where the lowest sources have their least resistance and the others their greatest, as far up as helps; and the highest the other way.
+    private static IEnumerable<double> OpenVolts(IOrderedEnumerable<SourceNumbers> ordered, Func<SourceNumbers, double> volts) =>
+        Enumerable.Range(0, ordered.Count() + 1).Select(strong => At(ordered.Select((n, k) => (volts(n), k < strong ? n.LeastOhms : n.GreatestOhms))).Volts);
 
     // The total at which the first of them disconnects. They do not share by their limits but by voltage and resistance; what is left may carry on, which is not counted on.
     private static double FirstTrip(Source[] sources, SupplyLevel level)
@@ -98,14 +99,11 @@ internal static class SourceCombination
         return Math.Max(total, Quantities.Accept.Least);
     }
 
-    private static (double Volts, double Ohms) At(Source[] sources, Func<SourceNumbers, (double Volts, double Ohms)> line) => At([.. sources.Select(source => source.Numbers)], line);
-
-    private static (double Volts, double Ohms) At(SourceNumbers[] sources, Func<SourceNumbers, (double Volts, double Ohms)> line)
+    private static (double Volts, double Ohms) At(IEnumerable<(double Volts, double Ohms)> lines)
     {
         double siemens = 0, amperes = 0;
-        foreach (SourceNumbers source in sources)
+        foreach ((double volts, double ohms) in lines)
         {
-            (double volts, double ohms) = line(source);
             siemens += 1 / ohms;
             amperes += volts / ohms;
         }

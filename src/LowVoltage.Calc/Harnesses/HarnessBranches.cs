@@ -12,7 +12,8 @@ internal sealed partial class HarnessBranches
     // Enough to keep the arithmetic alive where others leave a fault no voltage; every check then fails by itself.
     private const double LeastVolts = 1e-6;
 
-    private static readonly Load AnyLoad = Load.ConstantCurrent(ElectricCurrent.FromAmperes(1));
+    /// <summary>Stands where what is asked does not ask the load.</summary>
+    internal static readonly Load AnyLoad = Load.ConstantCurrent(ElectricCurrent.FromAmperes(1));
 
     private readonly CaseDuty duty;
     private readonly FeedingSource feeding;

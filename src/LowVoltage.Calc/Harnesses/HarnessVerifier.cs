@@ -7,7 +7,6 @@ namespace LowVoltage.Calc.Harnesses;
 internal sealed class HarnessVerifier
 {
     private static readonly CheckKind[] Against = [CheckKind.FuseProtectsWire, CheckKind.OverloadTemperature, CheckKind.ShortCircuitTemperature];
-    private static readonly Load AnyLoad = Load.ConstantCurrent(UnitsNet.ElectricCurrent.FromAmperes(1));
 
     private readonly Harness harness;
     private readonly Dictionary<(string Kind, string Place, string? Wire), int> at = [];
@@ -197,7 +196,7 @@ internal sealed class HarnessVerifier
     // In a fault or an overload behind its first fuse a wire at the source carries the same current for as long: nothing else opens it.
     private void AskLeads(CaseDuty duty, HarnessBranches branches, ZoneEnd end, string place)
     {
-        if (end.WithLeads(harness) is { } exposed && branches.OfFuse(exposed, AnyLoad, 1) is { } state)
+        if (end.WithLeads(harness) is { } exposed && branches.OfFuse(exposed, HarnessBranches.AnyLoad, 1) is { } state)
         {
             foreach (CheckKind kind in Against)
             {

@@ -19,7 +19,7 @@ internal sealed record StartLoads(Load Load, int Starts, string Name, ZoneEnd En
         if (end.Load < 0)
         {
             // Every start behind the next fuse has an end of its own, at its load.
-            yield return new(Load.ConstantCurrent(ElectricCurrent.FromAmperes(1)), CircuitRequirements.UsualStarts, duty.Group.Steady.Name, end, 0);
+            yield return new(HarnessBranches.AnyLoad, CircuitRequirements.UsualStarts, duty.Group.Steady.Name, end, 0);
             yield break;
         }
 
