@@ -17,13 +17,13 @@ internal sealed partial class CaseMaker
     private CaseGiven Laid(CaseGiven given, double amperes)
     {
         // Long enough in the rules: what a wire may lose is not the point here.
-        int stretches = random.Next(5) switch { < 3 => 1, 3 => 2, _ => 3 };
+        int stretches = Random.Next(5) switch { < 3 => 1, 3 => 2, _ => 3 };
         StretchGiven[] feed = new StretchGiven[stretches];
         for (int i = 0; i < stretches; i++)
         {
             bool foreign = Chance(0.1);
-            StretchGiven plain = Stretch(foreign ? new RulesGiven(random.Next(4)) : given.Rules, amperes * Wide(0.6, 5), given.Feed / stretches);
-            int parallel = Chance(0.15) ? random.Next(2, 5) : 1;
+            StretchGiven plain = Stretch(foreign ? new RulesGiven(Random.Next(4)) : given.Rules, amperes * Wide(0.6, 5), given.Feed / stretches);
+            int parallel = Chance(0.15) ? Random.Next(2, 5) : 1;
             feed[i] = plain with { Parallel = parallel, Celsius = Chance(0.05) ? Math.Round(Even(20, 130)) : null };
         }
 
@@ -42,7 +42,7 @@ internal sealed partial class CaseMaker
         bool unfused = Chance(0.06);
         if (Chance(0.2))
         {
-            int warm = random.Next(feed.Length);
+            int warm = Random.Next(feed.Length);
             feed[warm] = feed[warm] with { Place = Place(given.Insulation.Value.ContinuousLimit.DegreesCelsius, given.Rules) };
         }
 
@@ -64,7 +64,7 @@ internal sealed partial class CaseMaker
         double cells = Pick(4.0, 4, 8, 16), hours = Wide(5, 300), nominal = 12 * blocks;
         bool stiff = Chance(0.3);
         SourceGiven range = new(SourceType.Range, Digits(nominal * Even(0.85, 1)), nominal, Digits(nominal * Even(1, 1.2)), Wide(0.0005, stiff ? 0.005 : 0.05), stiff ? 0.02 : Wide(0.05, 0.5));
-        return random.Next(20) switch
+        return Random.Next(20) switch
         {
             < 8 => leadAcid,
             < 11 => new(SourceType.Lithium, cells, hours, Chance(0.5) ? Wide(amperes * 0.8, amperes * 10) : double.NaN),
@@ -81,7 +81,7 @@ internal sealed partial class CaseMaker
     {
         if (Chance(0.2))
         {
-            int parts = random.Next(2, 5);
+            int parts = Random.Next(2, 5);
             return new(LoadType.Together, Parts: [.. Enumerable.Range(0, parts).Select(_ => OneLoad(Digits(amperes / parts * Wide(0.3, 2))))]);
         }
 
@@ -91,7 +91,7 @@ internal sealed partial class CaseMaker
     private LoadGiven OneLoad(double amperes)
     {
         double peak = Digits(amperes * Wide(1, 8));
-        LoadGiven load = random.Next(6) switch
+        LoadGiven load = Random.Next(6) switch
         {
             0 => new(LoadType.Resistance, Digits(volts / amperes)),
             1 => new(LoadType.Current, amperes),

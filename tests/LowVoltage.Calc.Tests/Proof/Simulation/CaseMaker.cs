@@ -4,7 +4,7 @@ using LowVoltage.Calc.Protection;
 namespace LowVoltage.Calc.Tests.Proof.Simulation;
 
 /// <summary>Random circuits: every preset, kind of source, load and return; each follows from the seed and its own number alone.</summary>
-internal sealed partial class CaseMaker
+internal sealed partial class CaseMaker : Draws
 {
     private static readonly Named<InsulationMaterial>[] Insulations =
     [
@@ -20,10 +20,12 @@ internal sealed partial class CaseMaker
         new("InsulationMaterial.RoadVehicle(RoadVehicleTemperatureClass.C)", InsulationMaterial.RoadVehicle(RoadVehicleTemperatureClass.C)),
     ];
 
-    private readonly Random random;
     private double volts;
 
-    private CaseMaker(int seed, int number) => random = new Random(unchecked((seed * 486_187_739) + number));
+    private CaseMaker(int seed, int number)
+        : base(new Random(unchecked((seed * 486_187_739) + number)))
+    {
+    }
 
     public static CaseGiven Design(int seed, int number)
     {
@@ -57,7 +59,7 @@ internal sealed partial class CaseMaker
 
     private RulesGiven Rules()
     {
-        RulesGiven rules = new(random.Next(4));
+        RulesGiven rules = new(Random.Next(4));
         if (rules.Preset is 0 or 3 && Chance(0.3))
         {
             rules = rules with { Basis = Pick(BasisType.RoadVehicleTable, BasisType.Building, BasisType.HeatBalance) };
@@ -79,18 +81,18 @@ internal sealed partial class CaseMaker
 
     private PlaceGiven Place(double limit, RulesGiven rules)
     {
-        double ambient = random.Next(10) switch { 0 => Even(-40, 0), < 6 => Even(15, 45), < 9 => Even(40, Math.Min(limit - 5, 105)), _ => Even(60, 120) };
+        double ambient = Random.Next(10) switch { 0 => Even(-40, 0), < 6 => Even(15, 45), < 9 => Even(40, Math.Min(limit - 5, 105)), _ => Even(60, 120) };
         ambient = rules.Preset == 1 && Chance(0.7) ? Even(10, 50) : ambient;
-        int? loaded = random.Next(10) switch { < 3 => null, < 6 => 2, < 9 => random.Next(3, 10), _ => random.Next(10, 41) };
+        int? loaded = Random.Next(10) switch { < 3 => null, < 6 => 2, < 9 => Random.Next(3, 10), _ => Random.Next(10, 41) };
         double loading = rules.Basis == BasisType.Aircraft ? Chance(0.7) ? 0.2 : Even(0.2, 1) : Chance(0.8) ? 1 : Even(0.2, 1);
         return new(Math.Round(ambient, 1), loaded, loading, Chance(0.8) ? 0 : Even(0, rules.Preset == 2 ? 12_000 : 5_000), rules.Preset == 1 && Chance(0.2));
     }
 
-    private BackGiven Back(double feed, RulesGiven rules, double amperes) => random.Next(10) switch
+    private BackGiven Back(double feed, RulesGiven rules, double amperes) => Random.Next(10) switch
     {
         < 5 => new(BackType.Wire, feed * (Chance(0.7) ? 1 : Even(0.3, 1.5))),
         < 7 => new(BackType.Chassis, Ohms: Chance(0.1) ? 0 : Wide(0.0005, 0.02)),
-        7 => new(BackType.Segments, Stretches: [.. Enumerable.Range(0, random.Next(1, 3)).Select(_ => Stretch(rules, amperes * Wide(1, 4), Wide(0.3, feed + 0.5)))]),
+        7 => new(BackType.Segments, Stretches: [.. Enumerable.Range(0, Random.Next(1, 3)).Select(_ => Stretch(rules, amperes * Wide(1, 4), Wide(0.3, feed + 0.5)))]),
         8 => new(BackType.SharedOhms, Ohms: Wide(0.0005, 0.01), Others: Wide(0.1, 30)),
         _ => new(BackType.SharedSegments, Others: Wide(0.1, 15), Stretches: [Stretch(rules, amperes * Wide(1, 6), feed * Even(0.5, 1.3))]),
     };
@@ -100,23 +102,8 @@ internal sealed partial class CaseMaker
     {
         Named<Conductor>[] sizes = Sizes.Of(rules.Preset);
         Named<Conductor>[] fitting = [.. sizes.Where(size => size.Value.Area.SquareMillimeters >= Math.Max(amperes / 6, 0.4))];
-        return new(fitting.Length > 0 ? fitting[Math.Min(fitting.Length - 1, random.Next(3))] : sizes[^1], meters);
+        return new(fitting.Length > 0 ? fitting[Math.Min(fitting.Length - 1, Random.Next(3))] : sizes[^1], meters);
     }
-
-    private bool Chance(double share) => random.NextDouble() < share;
-
-    private double Even(double low, double high) => low + ((high - low) * random.NextDouble());
-
-    /// <summary>Log-uniform, to three digits.</summary>
-    private double Wide(double low, double high) => Digits(low * Math.Pow(high / low, random.NextDouble()));
-
-    private static double Digits(double value)
-    {
-        double unit = Math.Pow(10, Math.Floor(Math.Log10(value)) - 2);
-        return Math.Round(value / unit) * unit;
-    }
-
-    private T Pick<T>(params T[] items) => items[random.Next(items.Length)];
 }
 
 /// <summary>The sizes that a preset's series holds, with the C# that names them.</summary>

@@ -38,8 +38,8 @@ internal sealed partial class TreeMaker
             return new(Math.Round(Even(15, 45), 1), Chance(0.5) ? null : Pick(2, 2, 3, 4));
         }
 
-        double ambient = random.Next(10) switch { 0 => Even(-20, 10), < 9 => Even(15, 45), _ => Even(40, 75) };
-        int? loaded = random.Next(10) switch { < 3 => null, < 7 => 2, < 9 => random.Next(3, 8), _ => random.Next(8, 25) };
+        double ambient = Random.Next(10) switch { 0 => Even(-20, 10), < 9 => Even(15, 45), _ => Even(40, 75) };
+        int? loaded = Random.Next(10) switch { < 3 => null, < 7 => 2, < 9 => Random.Next(3, 8), _ => Random.Next(8, 25) };
         return new(Math.Round(ambient, 1), loaded, 1, Chance(0.9) ? 0 : Even(0, 4000), rules.Preset == 1 && Chance(0.1));
     }
 
@@ -53,7 +53,7 @@ internal sealed partial class TreeMaker
             return new(SourceType.Range, Digits(nominal * Even(0.93, 1)), nominal, Digits(nominal * Even(1.05, 1.2)), Digits(ohms), Digits(ohms * Even(1.2, 2)));
         }
 
-        return random.Next(10) switch
+        return Random.Next(10) switch
         {
             < 5 => new(SourceType.LeadAcid, Wide(200, 1200), blocks, Chance(0.8) ? 1 : 2),
             < 7 => new(SourceType.Lithium, 4 * blocks, Wide(50, 300), Chance(0.5) ? double.NaN : Digits(amperes * Wide(2, 20))),
@@ -66,7 +66,7 @@ internal sealed partial class TreeMaker
     {
         if (Chance(0.1))
         {
-            int count = random.Next(2, 4);
+            int count = Random.Next(2, 4);
             return new(LoadType.Together, Parts: [.. Enumerable.Range(0, count).Select(_ => OneLoad(Digits(amperes / count * Wide(0.5, 2))))]);
         }
 
@@ -76,7 +76,7 @@ internal sealed partial class TreeMaker
     private LoadGiven OneLoad(double amperes)
     {
         double peak = Digits(amperes * Wide(1, sensible && Chance(0.5) ? 2.5 : 8));
-        LoadGiven load = random.Next(6) switch
+        LoadGiven load = Random.Next(6) switch
         {
             0 => new(LoadType.Resistance, Digits(volts / amperes)),
             1 => new(LoadType.Current, amperes),
@@ -95,7 +95,7 @@ internal sealed partial class TreeMaker
 
     private Named<FuseRating> AnyFuse(double wanted)
     {
-        int kind = sensible ? Pick(0, 0, 0, 3, 3, 8) : random.Next(10);
+        int kind = sensible ? Pick(0, 0, 0, 3, 3, 8) : Random.Next(10);
         FuseSeries? series = kind switch
         {
             < 3 => volts > 28 ? FuseSeries.RoadVehicleBlade58 : FuseSeries.RoadVehicleBlade,
@@ -111,7 +111,7 @@ internal sealed partial class TreeMaker
             return new($"{series.Name} {rating.Current.Amperes} A", rating);
         }
 
-        double amperes = Mains.FirstOrDefault(a => a >= wanted, Mains[^1]), most = random.Next(4) == 0 ? 32 : 80, breaks = random.Next(3) switch { 0 => 1500, 1 => 6000, _ => 20_000 };
+        double amperes = Mains.FirstOrDefault(a => a >= wanted, Mains[^1]), most = Random.Next(4) == 0 ? 32 : 80, breaks = Random.Next(3) switch { 0 => 1500, 1 => 6000, _ => 20_000 };
         bool curve = sensible || Chance(0.8);
         FuseRating device = UpstreamProtection.Device(
             "device", ElectricCurrent.FromAmperes(amperes), ElectricPotential.FromVolts(most), ElectricCurrent.FromAmperes(breaks), curve ? Library.BreakerCurve(amperes) : null).Rating;

@@ -4,9 +4,8 @@ using LowVoltage.Calc.Tests.Proof.Simulation;
 namespace LowVoltage.Calc.Tests.Proof.Trees;
 
 /// <summary>Random trees; each follows from the seed and its own number alone.</summary>
-internal sealed partial class TreeMaker
+internal sealed partial class TreeMaker : Draws
 {
-    private readonly Random random;
     private readonly List<PartGiven> parts = [];
     private readonly List<TreeLoadGiven> loads = [];
     private readonly RulesGiven rules;
@@ -21,8 +20,8 @@ internal sealed partial class TreeMaker
     private bool chassis;
 
     private TreeMaker(int seed, int number)
+        : base(new Random(unchecked((seed * 486_187_739) + number + 7_000_003)))
     {
-        random = new Random(unchecked((seed * 486_187_739) + number + 7_000_003));
         sensible = Chance(0.7);
         rules = AnyRules();
         insulation = sensible && rules.Basis != BasisType.HeatBalance ? Insulations[0] : Pick(Insulations);
@@ -41,7 +40,7 @@ internal sealed partial class TreeMaker
     {
         int bus = Main();
         Grounds();
-        int circuits = random.Next(1, 5);
+        int circuits = Random.Next(1, 5);
         for (int k = 0; k < circuits; k++)
         {
             Circuit(bus);
@@ -49,7 +48,7 @@ internal sealed partial class TreeMaker
 
         if (Chance(0.5))
         {
-            int sub = Feeder(bus), more = random.Next(1, 4);
+            int sub = Feeder(bus), more = Random.Next(1, 4);
             for (int k = 0; k < more; k++)
             {
                 Circuit(sub);
@@ -66,7 +65,7 @@ internal sealed partial class TreeMaker
     private int Main()
     {
         int at = -1;
-        switch (random.Next(10))
+        switch (Random.Next(10))
         {
             case < 2:
                 return at;
@@ -82,7 +81,7 @@ internal sealed partial class TreeMaker
 
     private void Grounds()
     {
-        switch (random.Next(4))
+        switch (Random.Next(4))
         {
             case 0:
                 chassis = true;
@@ -192,19 +191,4 @@ internal sealed partial class TreeMaker
         Named<Conductor>[] sizes = Sizes.Of(rules.Preset);
         return sizes.FirstOrDefault(size => size.Value.Area.SquareMillimeters >= Math.Max(amperes / 5, 0.4)) ?? sizes[^1];
     }
-
-    private bool Chance(double chance) => random.NextDouble() < chance;
-
-    private double Even(double low, double high) => low + ((high - low) * random.NextDouble());
-
-    /// <summary>Log-uniform, to three digits.</summary>
-    private double Wide(double low, double high) => Digits(low * Math.Pow(high / low, random.NextDouble()));
-
-    private static double Digits(double value)
-    {
-        double unit = Math.Pow(10, Math.Floor(Math.Log10(value)) - 2);
-        return Math.Round(value / unit) * unit;
-    }
-
-    private T Pick<T>(params T[] items) => items[random.Next(items.Length)];
 }
